@@ -1,0 +1,141 @@
+//! Cargo: the page's crate to wasm.
+use crate::{Outcome, at};
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+
+/// The target that browsers run.
+const TARGET: &str = "wasm32-unknown-unknown";
+/// The crate of the page, and its binary.
+const PAGE: &str = "bedwright-app";
+
+/// A wasm as cargo leaves it.
+pub struct Compiled {
+    /// The wasm.
+    pub wasm: PathBuf,
+    /// A folder inside cargo's output where work is kept from one build to the next.
+    pub kept: PathBuf,
+}
+
+impl Compiled {
+    /// A wasm that was built before.
+    pub fn given(wasm: &Path, root: &Path) -> Outcome<Self> {
+        if !wasm.is_file() {
+            return Err(format!("there is no file {}", wasm.display()));
+        }
+        let target = std::env::var_os("CARGO_TARGET_DIR")
+            .map_or_else(|| root.join("target"), |dir| root.join(dir));
+        Ok(Self {
+            wasm: wasm.to_path_buf(),
+            kept: target.join("bundle"),
+        })
+    }
+}
+
+/// The cargo that runs us, else the one in the path.
+fn cargo() -> OsString {
+    std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into())
+}
+
+/// Builds the page's wasm with the profile it is shipped in.
+pub fn page(root: &Path) -> Outcome<Compiled> {
+    need_target(root)?;
+    println!("building {PAGE} for {TARGET}");
+    let output = Command::new(cargo())
+        .current_dir(root)
+        .args(["build", "--locked", "--profile", "page"])
+        .args(["--target", TARGET, "--package", PAGE, "--bin", PAGE])
+        .arg("--message-format=json-render-diagnostics")
+        .stderr(Stdio::inherit())
+        .output()
+        .map_err(|error| format!("cannot start cargo: {error}"))?;
+    if !output.status.success() {
+        return Err(format!("cargo could not build {PAGE}; it says why above"));
+    }
+    let wasm = artifact(&String::from_utf8_lossy(&output.stdout))
+        .ok_or_else(|| format!("cargo did not say where it put {PAGE}.wasm"))?;
+    // <target folder>/<target>/<profile>/<file>
+    let kept = wasm
+        .ancestors()
+        .nth(3)
+        .ok_or_else(|| format!("{} is not in a target folder", wasm.display()))?
+        .join("bundle");
+    Ok(Compiled { wasm, kept })
+}
+
+/// The wasm that cargo names in its messages (one JSON object a line, reason `compiler-artifact`; The Cargo Book,
+/// "External tools").
+fn artifact(messages: &str) -> Option<PathBuf> {
+    messages
+        .lines()
+        .filter_map(|line| serde_json::from_str::<serde_json::Value>(line).ok())
+        .filter(|message| {
+            message
+                .pointer("/reason")
+                .and_then(|reason| reason.as_str())
+                == Some("compiler-artifact")
+                && message
+                    .pointer("/target/name")
+                    .and_then(|name| name.as_str())
+                    == Some(PAGE)
+        })
+        .filter_map(|message| {
+            let names = message.pointer("/filenames")?.as_array()?;
+            names
+                .iter()
+                .filter_map(|name| name.as_str())
+                .map(PathBuf::from)
+                .find(|name| name.extension().is_some_and(|kind| kind == "wasm"))
+        })
+        .last()
+}
+
+/// Fetches the standard library for wasm if this toolchain lacks it.
+fn need_target(root: &Path) -> Outcome<()> {
+    let rustc = std::env::var_os("RUSTC").unwrap_or_else(|| "rustc".into());
+    let output = Command::new(rustc)
+        .current_dir(root)
+        .args(["--print", "sysroot"])
+        .output()
+        .map_err(|error| format!("cannot start rustc: {error}"))?;
+    let sysroot = PathBuf::from(String::from_utf8_lossy(&output.stdout).trim());
+    let library = sysroot.join("lib/rustlib").join(TARGET).join("lib");
+    if library.is_dir() {
+        return Ok(());
+    }
+    println!("this toolchain lacks {TARGET}: rustup fetches it once");
+    let help = format!("install it with `rustup target add {TARGET}` and try again");
+    let done = Command::new("rustup")
+        .current_dir(root)
+        .args(["target", "add", TARGET])
+        .status()
+        .map_err(|error| format!("cannot start rustup ({error}); {help}"))?;
+    if !done.success() {
+        return Err(format!("rustup could not add {TARGET}; {help}"));
+    }
+    library
+        .is_dir()
+        .then_some(())
+        .ok_or_else(|| at("find", &library)(help))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_wasm_is_the_one_that_cargo_names() {
+        let messages = concat!(
+            r#"{"reason":"compiler-artifact","target":{"name":"leptos"},"filenames":["/t/libleptos.rlib"]}"#,
+            "\n",
+            r#"{"reason":"compiler-artifact","target":{"name":"bedwright-app"},"filenames":["/t/x.d","/t/w/page/bedwright-app.wasm"]}"#,
+            "\nnot json\n",
+            r#"{"reason":"build-finished","success":true}"#,
+        );
+        assert_eq!(
+            artifact(messages),
+            Some(PathBuf::from("/t/w/page/bedwright-app.wasm"))
+        );
+        assert_eq!(artifact(r#"{"reason":"build-finished"}"#), None);
+    }
+}

@@ -1,0 +1,50 @@
+//! What the page is shown on: width, light or dark, in a tab or as an installed app.
+
+use wasm_bindgen::JsCast;
+use web_sys::MediaQueryList;
+
+use crate::{fault::property, listen::Listener};
+
+/// Whether a media query holds now: `(min-width: 40rem)`.
+#[must_use]
+pub fn matches(query: &str) -> bool {
+    list(query).is_some_and(|list| list.matches())
+}
+
+/// Calls back whenever a media query begins or ceases to hold; not at once.
+pub fn on_match(query: &str, call: impl Fn(bool) + 'static) -> Option<Listener> {
+    let list = list(query)?;
+    let now = list.clone();
+    Some(Listener::on(&list, "change", move |_| call(now.matches())))
+}
+
+/// Whether the person prefers a dark page.
+#[must_use]
+pub fn dark() -> bool {
+    matches(DARK)
+}
+
+/// Calls back whenever that preference changes.
+pub fn on_dark(call: impl Fn(bool) + 'static) -> Option<Listener> {
+    on_match(DARK, call)
+}
+
+/// Whether the page runs as an installed app, without the browser's own bars.
+#[must_use]
+pub fn installed() -> bool {
+    matches("(display-mode: standalone)") || installed_on_ios()
+}
+
+/// Whether it does so on an iPhone or iPad: only there has the navigator this property.
+#[must_use]
+pub fn installed_on_ios() -> bool {
+    web_sys::window()
+        .and_then(|window| property(&window.navigator(), "standalone"))
+        .is_some_and(|standalone| standalone.is_truthy())
+}
+
+const DARK: &str = "(prefers-color-scheme: dark)";
+
+fn list(query: &str) -> Option<MediaQueryList> {
+    web_sys::window()?.match_media(query).ok().flatten().map(|list| list.unchecked_into())
+}

@@ -1,0 +1,27 @@
+//! All that touches the browser outside the page: one file per thing.
+//!
+//! Nothing here knows what a job is. Texts are kept under keys; what they mean, and which of two is the newer, is told
+//! by whoever calls. Everything that can fail says so with a [`Fault`]: no call panics because a browser forbids
+//! something, and a failure is never shown as an empty answer.
+//!
+//! A listener is removed when its guard is dropped; [`listen::Listener::forget`] keeps it for the life of the page.
+
+pub mod address;
+pub mod clock;
+pub mod crash;
+pub mod display;
+pub mod fault;
+pub mod files;
+pub mod intl;
+pub mod journal;
+pub mod listen;
+pub mod persist;
+pub mod print;
+pub mod random;
+pub mod storage;
+pub mod store;
+pub mod tabs;
+pub mod timer;
+pub mod update;
+
+pub use fault::Fault;

@@ -1,0 +1,6 @@
+//! The page.
+use leptos::prelude::*;
+
+fn main() {
+    leptos::mount::mount_to_body(|| view! { <h1>"Bedwright"</h1> });
+}

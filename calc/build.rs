@@ -1,0 +1,380 @@
+#![allow(clippy::panic)] // A bad cell stops the build.
+//! Reads `data/*.csv`, checks every cell, and writes static tables.
+//!
+//! A bad cell stops the build with file, line and column, so that a data error never reaches a person
+//! and nothing is parsed in the browser.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+
+type Row = BTreeMap<String, String>;
+
+struct Table {
+    path: PathBuf,
+    rows: Vec<(u64, Row)>,
+}
+
+impl Table {
+    fn read(name: &str) -> Table {
+        let path = Path::new("data").join(name);
+        println!("cargo::rerun-if-changed={}", path.display());
+        let mut reader = csv::Reader::from_path(&path)
+            .unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+        let header = reader
+            .headers()
+            .unwrap_or_else(|e| panic!("{}: {e}", path.display()))
+            .clone();
+        let mut rows = Vec::new();
+        for record in reader.records() {
+            let record = record.unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+            let line = record.position().map_or(0, |p| p.line());
+            let row = header
+                .iter()
+                .zip(record.iter())
+                .map(|(k, v)| (k.to_owned(), v.trim().to_owned()))
+                .collect();
+            rows.push((line, row));
+        }
+        Table { path, rows }
+    }
+
+    fn stop(&self, line: u64, column: &str, why: &str) -> ! {
+        panic!("{}:{line}: column {column}: {why}", self.path.display())
+    }
+
+    fn text<'a>(&self, line: u64, row: &'a Row, column: &str) -> &'a str {
+        match row.get(column) {
+            Some(t) => t,
+            None => self.stop(line, column, "no such column"),
+        }
+    }
+
+    fn filled<'a>(&self, line: u64, row: &'a Row, column: &str) -> &'a str {
+        let t = self.text(line, row, column);
+        if t.is_empty() {
+            self.stop(line, column, "is empty");
+        }
+        t
+    }
+
+    /// A positive number, or `None` where the cell is empty.
+    fn number(&self, line: u64, row: &Row, column: &str) -> Option<f64> {
+        let t = self.text(line, row, column);
+        if t.is_empty() {
+            return None;
+        }
+        match t.parse::<f64>() {
+            Ok(x) if x.is_finite() && x > 0.0 => Some(x),
+            _ => self.stop(line, column, &format!("“{t}” is not a positive number")),
+        }
+    }
+
+    fn one_of<'a>(&self, line: u64, row: &'a Row, column: &str, allowed: &[&str]) -> &'a str {
+        let t = self.filled(line, row, column);
+        if !allowed.contains(&t) {
+            self.stop(line, column, &format!("“{t}” is none of {allowed:?}"));
+        }
+        t
+    }
+
+    fn ids(&self, extra: &str) -> Vec<String> {
+        let mut seen = BTreeSet::new();
+        let mut ids = Vec::new();
+        for (line, row) in &self.rows {
+            let id = self.filled(*line, row, "id").to_owned();
+            if !seen.insert(id.clone()) {
+                self.stop(*line, "id", &format!("“{id}” stands twice {extra}"));
+            }
+            ids.push(id);
+        }
+        ids
+    }
+}
+
+fn variant(id: &str) -> String {
+    id.split('_')
+        .map(|word| {
+            let mut letters = word.chars();
+            match letters.next() {
+                Some(first) => first.to_uppercase().collect::<String>() + letters.as_str(),
+                None => String::new(),
+            }
+        })
+        .collect()
+}
+
+struct Sources(Vec<String>);
+
+impl Sources {
+    fn check(&self, table: &Table, line: u64, row: &Row, column: &str) -> String {
+        let id = table.filled(line, row, column);
+        if !self.0.iter().any(|s| s == id) {
+            table.stop(line, column, &format!("“{id}” is no source in sources.csv"));
+        }
+        format!("Source::{}", variant(id))
+    }
+}
+
+/// An enum of ids with `ALL` and `id()`.
+fn id_enum(out: &mut String, name: &str, what: &str, ids: &[String]) {
+    let _ = writeln!(out, "/// {what}\n#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]\npub enum {name} {{");
+    for id in ids {
+        let _ = writeln!(out, "    /// `{id}`\n    {},", variant(id));
+    }
+    let _ = writeln!(out, "}}\nimpl {name} {{\n    /// Every one, in the order of the table.\n    pub const ALL: &'static [{name}] = &[");
+    for id in ids {
+        let _ = writeln!(out, "        {name}::{},", variant(id));
+    }
+    let _ = writeln!(out, "    ];\n    /// The permanent id.\n    #[must_use]\n    pub const fn id(self) -> &'static str {{\n        match self {{");
+    for id in ids {
+        let _ = writeln!(out, "            {name}::{} => {id:?},", variant(id));
+    }
+    let _ = writeln!(out, "        }}\n    }}\n}}");
+}
+
+fn main() {
+    println!("cargo::rerun-if-changed=build.rs");
+    let mut out = String::new();
+
+    let table = Table::read("sources.csv");
+    let ids = table.ids("");
+    id_enum(&mut out, "Source", "A document, or the plain statement that there is none: a row of `sources.csv`.", &ids);
+    let _ = writeln!(out, "static SOURCES: &[SourceRow] = &[");
+    for (line, row) in &table.rows {
+        let standing = table.one_of(*line, row, "standing", &["typed", "derived", "published", "library", "practice", "memory"]);
+        let _ = writeln!(
+            out,
+            "    SourceRow {{ title: {:?}, issuer: {:?}, edition: {:?}, page: {:?}, standing: Standing::{} }},",
+            table.filled(*line, row, "title"), table.text(*line, row, "issuer"), table.text(*line, row, "edition"),
+            table.text(*line, row, "page"), variant(standing),
+        );
+    }
+    let _ = writeln!(out, "];");
+    let sources = Sources(ids);
+
+    let table = Table::read("formulas.csv");
+    id_enum(&mut out, "Formula", "How a figure was reached: a row of `formulas.csv`.", &table.ids(""));
+    let _ = writeln!(out, "static FORMULAS: &[FormulaRow] = &[");
+    for (line, row) in &table.rows {
+        let _ = writeln!(
+            out,
+            "    FormulaRow {{ statement: {:?}, source: {} }},",
+            table.filled(*line, row, "statement"), sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("assumptions.csv");
+    id_enum(&mut out, "Assumption", "A number assumed until somebody knows better, or a limit of a rule: a row of `assumptions.csv`.", &table.ids(""));
+    let _ = writeln!(out, "static ASSUMPTIONS: &[AssumptionRow] = &[");
+    for (line, row) in &table.rows {
+        let value = table.number(*line, row, "value").unwrap_or_else(|| table.stop(*line, "value", "is empty"));
+        let unit = table.one_of(*line, row, "unit", &["ratio", "in", "ft", "gal", "pack", "psi"]);
+        let amount = match unit {
+            "in" => format!("Amount::Length({})", length(value * 0.0254)),
+            "ft" => format!("Amount::Length({})", length(value * 0.3048)),
+            "gal" => format!("Amount::Volume({})", volume(value * 0.003_785_411_784)),
+            "psi" => format!("Amount::Pressure({})", quantity("Pressure", value * (0.453_592_37 * 9.806_65 / (0.0254 * 0.0254)))),
+            _ => format!("Amount::Ratio({value:?})"),
+        };
+        let _ = writeln!(
+            out,
+            "    AssumptionRow {{ amount: {amount}, source: {} }},",
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("vessels.csv");
+    table.ids("");
+    let _ = writeln!(out, "static NOMINAL_DIAMETERS: &[NominalDiameter] = &[");
+    for (line, row) in &table.rows {
+        let inches = table.number(*line, row, "nominal_diameter_in").unwrap_or_else(|| table.stop(*line, "nominal_diameter_in", "is empty"));
+        let bore = table.number(*line, row, "usual_bore_in").unwrap_or_else(|| table.stop(*line, "usual_bore_in", "is empty"));
+        let head = table.one_of(*line, row, "usual_head", &["ellipsoidal"]);
+        let _ = writeln!(
+            out,
+            "    NominalDiameter {{ diameter: {}, usual_head: Head::{}, usual_bore: {}, source: {} }},",
+            length(inches * 0.0254), variant(head), length(bore * 0.0254), sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("risers.csv");
+    table.ids("");
+    let _ = writeln!(out, "static RISER_DIAMETERS: &[RiserDiameter] = &[");
+    for (line, row) in &table.rows {
+        let mm = table.number(*line, row, "outside_diameter_mm").unwrap_or_else(|| table.stop(*line, "outside_diameter_mm", "is empty"));
+        let _ = writeln!(
+            out,
+            "    RiserDiameter {{ outside: {}, source: {} }},",
+            length(mm / 1000.0), sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("sieves.csv");
+    table.ids("");
+    let _ = writeln!(out, "static SIEVES: &[Sieve] = &[");
+    for (line, row) in &table.rows {
+        let mm = table.number(*line, row, "opening_mm").unwrap_or_else(|| table.stop(*line, "opening_mm", "is empty"));
+        let _ = writeln!(
+            out,
+            "    Sieve {{ designation: {:?}, opening: {}, source: {} }},",
+            table.filled(*line, row, "id"), length(mm / 1000.0), sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("heads.csv");
+    for id in table.ids("") {
+        let Some((line, row)) = table.rows.iter().find(|(_, row)| row.get("id") == Some(&id)) else { continue };
+        let number = |column: &str| table.number(*line, row, column).unwrap_or_else(|| table.stop(*line, column, "is empty"));
+        let _ = writeln!(
+            out,
+            "const {}: TorisphericalRow = TorisphericalRow {{ crown_per_diameter: {:?}, knuckle_per_diameter: {:?}, source: {} }};",
+            id.to_uppercase(), number("crown_per_diameter"), number("knuckle_per_diameter"), sources.check(&table, *line, row, "source"),
+        );
+    }
+
+    let table = Table::read("materials.csv");
+    let materials = table.ids("");
+    let _ = writeln!(out, "static MATERIALS: &[MaterialRow] = &[");
+    for (line, row) in &table.rows {
+        let kind = table.one_of(*line, row, "kind", &["gravel", "media"]);
+        let hatch = table.one_of(*line, row, "hatch", &["circles", "dots", "stipple", "slashes", "dashes", "crosses", "rings", "ticks", "waves"]);
+        let low = table.number(*line, row, "grain_low_mm").unwrap_or_else(|| table.stop(*line, "grain_low_mm", "is empty"));
+        let high = table.number(*line, row, "grain_high_mm").unwrap_or_else(|| table.stop(*line, "grain_high_mm", "is empty"));
+        if low >= high {
+            table.stop(*line, "grain_low_mm", "is not below grain_high_mm");
+        }
+        let mut fields = String::new();
+        for (name, unit, scale) in [
+            ("effective_size", "_mm", 0.001), ("uniformity", "", 1.0), ("particle_density", "_kg_m3", 1.0),
+            ("bulk_density", "_kg_m3", 1.0), ("voidage", "", 1.0), ("sphericity", "", 1.0),
+        ] {
+            let (low_column, high_column) = (format!("{name}_low{unit}"), format!("{name}_high{unit}"));
+            let range = match (table.number(*line, row, &low_column), table.number(*line, row, &high_column)) {
+                (Some(a), Some(b)) if a <= b => {
+                    let source = sources.check(&table, *line, row, &format!("{name}_source"));
+                    if matches!(name, "voidage" | "sphericity") && b > 1.0 {
+                        table.stop(*line, &high_column, "is above 1");
+                    }
+                    format!("Some(RangeRow {{ low: {:?}, high: {:?}, source: {source} }})", a * scale, b * scale)
+                }
+                (None, None) => "None".to_owned(),
+                (Some(_), Some(_)) => table.stop(*line, &low_column, &format!("is above {high_column}")),
+                _ => table.stop(*line, &low_column, &format!("and {high_column} go together")),
+            };
+            let _ = write!(fields, "{name}: {range}, ");
+        }
+        if !fields.contains("bulk_density: Some") {
+            table.stop(*line, "bulk_density_low_kg_m3", "is empty: every material needs a bulk density");
+        }
+        let _ = writeln!(
+            out,
+            "    MaterialRow {{ id: {:?}, kind: Kind::{}, hatch: Hatch::{}, grain_low: {}, grain_high: {}, grain_source: {}, {fields} }},",
+            table.filled(*line, row, "id"), variant(kind), variant(hatch), length(low / 1000.0), length(high / 1000.0),
+            sources.check(&table, *line, row, "grain_source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("packs.csv");
+    table.ids("");
+    let _ = writeln!(out, "static PACKS: &[PackRow] = &[");
+    for (line, row) in &table.rows {
+        let material = table.filled(*line, row, "material");
+        if !materials.iter().any(|m| m == material) {
+            table.stop(*line, "material", &format!("“{material}” is no material in materials.csv"));
+        }
+        let container = table.one_of(*line, row, "container", &["bag", "sack", "drum", "bulk_bag"]);
+        let volume_m3 = match (table.number(*line, row, "volume_ft3"), table.number(*line, row, "volume_l")) {
+            (Some(v), None) => Some(v * 0.028_316_846_592),
+            (None, Some(v)) => Some(v / 1000.0),
+            (None, None) => None,
+            _ => table.stop(*line, "volume_ft3", "and volume_l exclude each other"),
+        };
+        let mass_kg = match (table.number(*line, row, "mass_lb"), table.number(*line, row, "mass_kg")) {
+            (Some(m), None) => Some(m * 0.453_592_37),
+            (None, Some(m)) => Some(m),
+            (None, None) => None,
+            _ => table.stop(*line, "mass_lb", "and mass_kg exclude each other"),
+        };
+        if volume_m3.is_none() && mass_kg.is_none() {
+            table.stop(*line, "volume_ft3", "a pack needs a volume or a mass");
+        }
+        let _ = writeln!(
+            out,
+            "    PackRow {{ id: {:?}, material: {material:?}, container: Container::{}, volume_m3: {volume_m3:?}, mass_kg: {mass_kg:?}, source: {} }},",
+            table.filled(*line, row, "id"), variant(container), sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("fittings.csv");
+    id_enum(&mut out, "Fitting", "A part that a job takes besides media: a row of `fittings.csv`.", &table.ids(""));
+    let _ = writeln!(out, "static FITTINGS: &[FittingRow] = &[");
+    for (line, row) in &table.rows {
+        let kinds: Vec<String> = table
+            .filled(*line, row, "kinds")
+            .split_whitespace()
+            .map(|k| {
+                if !["new", "changeout", "partial", "top_up"].contains(&k) {
+                    table.stop(*line, "kinds", &format!("“{k}” is no kind of job"));
+                }
+                format!("JobKind::{}", variant(k))
+            })
+            .collect();
+        let needs = table.one_of(*line, row, "needs", &["vessel", "riser", "bottom_collector", "upper_collector", "thread"]);
+        let per = table.one_of(*line, row, "per", &["tag", "job"]);
+        let unit = table.one_of(*line, row, "unit", &["each", "length"]);
+        let quantity = table.number(*line, row, "quantity").unwrap_or_else(|| table.stop(*line, "quantity", "is empty"));
+        let returns = table.one_of(*line, row, "returns", &["yes", "no"]) == "yes";
+        let _ = writeln!(
+            out,
+            "    FittingRow {{ kinds: &[{}], needs: Needs::{}, per: Per::{}, quantity: {}, unit: CountUnit::{}, returns: {returns}, source: {} }},",
+            kinds.join(", "), variant(needs), variant(per), quantity as u32, variant(unit), sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    split(&out);
+}
+
+fn quantity(kind: &str, value: f64) -> String {
+    format!("{kind} {{ dimension: PhantomData, units: PhantomData, value: {value:?} }}")
+}
+
+fn length(metres: f64) -> String {
+    quantity("Length", metres)
+}
+
+fn volume(cubic_metres: f64) -> String {
+    quantity("Volume", cubic_metres)
+}
+
+/// One generated file per table, each included by the module the table belongs to.
+fn split(out: &str) {
+    let folder = std::env::var("OUT_DIR").unwrap_or_else(|e| panic!("OUT_DIR: {e}"));
+    let mut parts: BTreeMap<&str, String> = BTreeMap::new();
+    let mut current = "";
+    for line in out.lines() {
+        let starts = [
+            ("/// A document, or the plain", "sources"), ("/// How a figure was reached", "formulas"),
+            ("/// A number assumed", "assumptions"), ("static NOMINAL_DIAMETERS", "vessels"), ("static RISER_DIAMETERS", "risers"),
+            ("static SIEVES", "sieves"), ("const ASME_FD", "heads"), ("static MATERIALS", "materials"), ("static PACKS", "packs"), ("/// A part that a job takes", "fittings"),
+        ];
+        if let Some((_, name)) = starts.iter().find(|(start, _)| line.starts_with(start)) {
+            current = name;
+        }
+        let part = parts.entry(current).or_default();
+        part.push_str(line);
+        part.push('\n');
+    }
+    for (name, text) in parts {
+        let path = Path::new(&folder).join(format!("{name}.rs"));
+        std::fs::write(&path, text).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+    }
+}

@@ -1,0 +1,2 @@
+//! The job document.
+pub mod entry;

@@ -1,0 +1,14 @@
+//! How a vessel is filled: layers, tape readings, packs, freeboard, and what a loader must know.
+
+pub mod checks;
+pub mod depth_table;
+pub mod freeboard;
+pub mod layer;
+pub mod plan;
+pub mod tape;
+
+pub use depth_table::{DepthRow, depth_table};
+pub use freeboard::Freeboard;
+pub use layer::{Layer, LayerFill, NearMiss, PartPack, Role, Target};
+pub use plan::{Plan, plan};
+pub use tape::Tape;

@@ -1,0 +1,374 @@
+//! Works a stack of layers out, from the bottom up.
+
+use super::{Freeboard, Layer, LayerFill, NearMiss, PartPack, Role, Tape, Target, checks, tape::tape_after};
+use crate::quantity::{
+    Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume, cubic_metres,
+    kilograms, metres, problem::positive,
+};
+use crate::vessel::Vessel;
+
+/// A vessel's fill.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// Each layer, bottom first; one that failed makes those above it wait.
+    pub layers: Vec<Result<LayerFill, Problem>>,
+    /// The room above.
+    pub freeboard: Result<Freeboard, Problem>,
+    /// Dry weight of all layers.
+    pub dry_weight: Result<Figure<Mass>, Problem>,
+    /// What was judged.
+    pub verdicts: Vec<Verdict>,
+}
+
+/// How far the stack has come.
+struct Stack {
+    /// Free volume filled so far.
+    volume: f64,
+    /// Height of its surface.
+    height: f64,
+    /// Variance of the volume, from what was in the packs.
+    variance: f64,
+    /// Height at which the media bed starts, once it has.
+    media_from: Option<f64>,
+}
+
+/// Fills a vessel with layers, bottom first.
+///
+/// A need at most a tenth of a pack above whole packs is met by whole packs unless it is a stated minimum; the answer
+/// says by how much the bed is shorter. A layer that does not fit says how much room there is, and the layers above
+/// it wait.
+///
+/// # Errors
+/// None as a whole; each layer carries its own: [`Term::Target`] that is not above zero or already reached,
+/// [`Term::TopSlot`] missing under a cover target, [`Term::LayerVolume`] that does not fit, [`Term::BulkDensity`],
+/// [`Term::PackVolume`] and [`Term::Bucket`] that are not above zero.
+///
+/// # Sources
+/// Arithmetic; near-miss rule and spreads: common practice.
+///
+/// # Example
+/// 12 × 52 with 2:1 heads, taped at 37.9 in: a sixth of a cubic foot of gravel brings the surface to 47.33 in below
+/// the rim (common practice, no source).
+/// ```
+/// use bedwright_calc::fill::{Layer, Role, Target, plan};
+/// use bedwright_calc::material::{Material, Pack};
+/// use bedwright_calc::quantity::{Known, cubic_metres, metres};
+/// use bedwright_calc::vessel::{BottomCollector, DiameterBy, Head, Measures, Opening, Riser, Vessel};
+/// let inch = |x: f64| Known::measured(metres(x * 0.0254));
+/// let vessel = Vessel::new(Measures {
+///     nominal_diameter: Some(inch(12.0)),
+///     diameter_by: DiameterBy::Circumference { around: inch(37.9), wall: inch(0.16) },
+///     inside_depth: inch(51.0), bottom_head: Head::Ellipsoidal, top_head: Head::Ellipsoidal,
+///     neck_height: inch(1.0), clear_bore: inch(2.5), opening: Opening::TopOnly,
+///     riser: Some(Riser { outside_diameter: inch(1.05), seat: inch(0.0), allowance: inch(0.0) }),
+///     bottom_collector: BottomCollector::None, upper_collector: None,
+/// }).unwrap();
+/// let gravel = Material::of("gravel_1_8x1_4").unwrap();
+/// let layer = Layer {
+///     pack: Pack::of_material(&gravel.id).next().unwrap(), bulk_density: gravel.usual_bulk_density(),
+///     material: gravel, role: Role::Underbed, minimum: false,
+///     target: Target::Volume(Known::typed(cubic_metres(0.028316846592 / 6.0))),
+/// };
+/// let filled = plan(&vessel, &[layer], &Known::typed(cubic_metres(0.0189)));
+/// let tape = &filled.layers[0].as_ref().unwrap().tape;
+/// assert!((tape.reading.value.value / 0.0254 - 47.33).abs() < 0.02);
+/// ```
+#[must_use]
+pub fn plan(vessel: &Vessel, layers: &[Layer], bucket: &Known<Volume>) -> Plan {
+    let floor = vessel.measures.bottom_collector.floor().map_or(0.0, |floor| floor.value.value);
+    let mut stack = Stack { volume: 0.0, height: floor, variance: 0.0, media_from: None };
+    let mut answers: Vec<Result<LayerFill, Problem>> = Vec::with_capacity(layers.len());
+    let mut failed = false;
+    let mut verdicts = Vec::new();
+    for (index, layer) in layers.iter().enumerate() {
+        if failed {
+            answers.push(Err(Problem::new(Term::Target, Fault::WaitsFor { other: Term::LayerVolume }).of_layer(index)));
+            continue;
+        }
+        let answer = fill_layer(vessel, layer, bucket, &mut stack).map_err(|problem| problem.of_layer(index));
+        if let Err(problem) = &answer {
+            failed = true;
+            verdicts.extend(checks::no_room(vessel, layer, index, stack.volume, problem));
+        }
+        answers.push(answer);
+    }
+    let freeboard = freeboard(vessel, layers, &answers);
+    let dry_weight = dry_weight(&answers);
+    verdicts.extend(vessel.diameter_verdict());
+    verdicts.extend(checks::verdicts(vessel, layers, &answers, freeboard.as_ref().ok()));
+    verdicts.sort_by_key(|verdict| std::cmp::Reverse(verdict.mark));
+    Plan { layers: answers, freeboard, dry_weight, verdicts }
+}
+
+fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mut Stack) -> Result<LayerFill, Problem> {
+    let density = &layer.bulk_density;
+    positive(Term::BulkDensity, density.value.value, density.value.into())?;
+    positive(Term::Bucket, bucket.value.value, bucket.value.into())?;
+    let pack = layer.pack.fills(density).ok_or(Problem::new(Term::PackVolume, Fault::Missing))?;
+    positive(Term::PackVolume, pack, cubic_metres(pack).into())?;
+
+    if layer.role == Role::Media && stack.media_from.is_none() {
+        stack.media_from = Some(stack.height);
+    }
+    let wanted = wanted_volume(vessel, layer, pack, stack)?;
+    let needed = wanted / pack;
+    let (volume, taken_short) = near_miss(layer, needed, pack, wanted);
+    let room = vessel.cavity.capacity().value - stack.volume;
+    let no_room = || {
+        Problem::new(Term::LayerVolume, Fault::DoesNotFit { needs: cubic_metres(volume).into(), room: cubic_metres(room).into() })
+    };
+    let top = vessel.cavity.height_of(stack.volume + volume).ok_or_else(no_room)?;
+    let (below, bottom) = (stack.volume, stack.height);
+
+    let mut inputs = vessel.inputs();
+    inputs.push(target_input(&layer.target));
+    let by_mass = layer.pack.volume.is_none() || matches!(layer.target, Target::Weight(_));
+    if by_mass {
+        inputs.push(density.input(Term::BulkDensity));
+    }
+    let pack_input = match (&layer.pack.volume, &layer.pack.mass) {
+        (Some(volume), _) => volume.input(Term::PackVolume),
+        (None, Some(mass)) => mass.input(Term::PackMass),
+        (None, None) => Known::typed(cubic_metres(pack)).input(Term::PackVolume),
+    };
+    let figure = |value: f64, formula: Formula| Figure::new(metres(value), formula, inputs.clone());
+
+    let mut volume_figure = Figure::new(cubic_metres(volume), Formula::LayerVolume, inputs.clone());
+    let mut mass_inputs = inputs.clone();
+    if !by_mass {
+        mass_inputs.push(density.input(Term::BulkDensity));
+    }
+    let mass = Figure::new(kilograms(volume * density.value.value), Formula::LayerMass, mass_inputs)
+        .with(Caution::DensityVaries { low: layer.material.bulk_density.low.into(), high: layer.material.bulk_density.high.into() });
+    if by_mass {
+        volume_figure = volume_figure
+            .with(Caution::DensityVaries { low: layer.material.bulk_density.low.into(), high: layer.material.bulk_density.high.into() });
+    }
+
+    // Packs: whole ones, and what is poured of the last.
+    let packs = volume / pack;
+    let whole = whole_packs(packs);
+    let share = (packs - f64::from(whole)).max(0.0);
+    let part = share > PACK_TOLERANCE;
+    let to_buy = whole + u32::from(part);
+    let pack_figure = |value: f64, formula: Formula| {
+        let mut inputs = inputs.clone();
+        inputs.push(pack_input);
+        Figure::new(value, formula, inputs)
+    };
+
+    // Readings after each pack: every pack's content varies on its own.
+    let sigma = Assumption::SpreadPack.ratio();
+    let density_sigma = if by_mass { relative_half_width(layer) } else { 0.0 };
+    let after = |poured: f64, variance: f64| -> Option<Tape> {
+        let height = vessel.cavity.height_of(below + poured)?;
+        let by_density = poured * density_sigma;
+        Some(tape_after(vessel, below + poured, variance + by_density * by_density, height, &inputs))
+    };
+    let mut variance = stack.variance;
+    let mut after_packs = Vec::new();
+    for k in 1..=whole.min(MOST_READINGS) {
+        variance += (pack * sigma) * (pack * sigma);
+        after_packs.extend(after(f64::from(k) * pack, variance));
+    }
+    if part {
+        let poured = share * pack;
+        variance += (poured * sigma) * (poured * sigma);
+        after_packs.extend(after(volume, variance));
+    }
+    let tape = after(volume, variance).ok_or_else(no_room)?;
+
+    let bottom_tangent = vessel.cavity.bottom_tangent().value;
+    let near_miss = taken_short.map(|taken| NearMiss {
+        needed: pack_figure(needed, Formula::PacksNeeded),
+        taken,
+        shorter: figure(vessel.cavity.height_of(below + wanted).unwrap_or(top).max(top) - top, Formula::LayerDepthAxis),
+    });
+    let filled = LayerFill {
+        volume: volume_figure,
+        mass,
+        bottom: figure(bottom, Formula::HeightHolding),
+        top: figure(top, Formula::HeightHolding),
+        depth_axis: figure(top - bottom, Formula::LayerDepthAxis),
+        depth_wall: figure((top - bottom_tangent).max(0.0) - (bottom - bottom_tangent).max(0.0), Formula::LayerDepthWall),
+        tape,
+        cover: vessel
+            .measures
+            .bottom_collector
+            .top_slot()
+            .map(|slot| figure(top - slot.value.value, Formula::LayerDepthAxis)),
+        packs: pack_figure(packs, Formula::PacksNeeded),
+        packs_to_buy: to_buy,
+        left_over: Figure::new(
+            cubic_metres(if part { (1.0 - share) * pack } else { 0.0 }),
+            Formula::PacksNeeded,
+            vec![pack_input],
+        ),
+        after_packs,
+        part: part.then(|| PartPack {
+            share: pack_figure(share, Formula::PacksNeeded),
+            volume: Figure::new(cubic_metres(share * pack), Formula::PacksNeeded, vec![pack_input]),
+            buckets: Figure::new(
+                share * pack / bucket.value.value,
+                Formula::BucketMeasures,
+                vec![pack_input, bucket.input(Term::Bucket)],
+            ),
+        }),
+        near_miss,
+    };
+    stack.volume += volume;
+    stack.height = top;
+    stack.variance = variance + (volume * density_sigma) * (volume * density_sigma);
+    Ok(filled)
+}
+
+/// A share of a pack too small to speak of: what is left by rounding in the arithmetic.
+const PACK_TOLERANCE: f64 = 1e-9;
+
+/// Readings are worked out for this many packs; a fill of more is read at its end.
+const MOST_READINGS: u32 = 400;
+
+fn whole_packs(packs: f64) -> u32 {
+    (packs + PACK_TOLERANCE).floor().clamp(0.0, f64::from(u32::MAX / 2)) as u32
+}
+
+/// The volume to take, and the number of packs where a near miss was met by whole ones.
+fn near_miss(layer: &Layer, needed: f64, pack: f64, wanted: f64) -> (f64, Option<u32>) {
+    let whole = whole_packs(needed);
+    let above = needed - f64::from(whole);
+    let asked_in_packs = matches!(layer.target, Target::Packs(_));
+    let near = above > PACK_TOLERANCE && above <= Assumption::NearMiss.ratio() + PACK_TOLERANCE;
+    if near && whole >= 1 && !layer.minimum && !asked_in_packs {
+        (f64::from(whole) * pack, Some(whole))
+    } else {
+        (wanted, None)
+    }
+}
+
+/// Half the width of the bulk density's range over its middle, taken as covering nine lots of ten.
+fn relative_half_width(layer: &Layer) -> f64 {
+    if layer.bulk_density.basis <= crate::quantity::Basis::Typed {
+        return Assumption::SpreadPack.ratio();
+    }
+    let (low, high) = (layer.material.bulk_density.low.value, layer.material.bulk_density.high.value);
+    let middle = f64::midpoint(low, high);
+    if middle > 0.0 { (high - low) / 2.0 / middle / Assumption::Spread595.ratio() } else { 0.0 }
+}
+
+fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Result<f64, Problem> {
+    let cavity = &vessel.cavity;
+    let depth = vessel.measures.inside_depth.value.value;
+    let up_to = |height: f64, asked: crate::quantity::Amount| -> Result<f64, Problem> {
+        if !height.is_finite() {
+            return Err(Problem::new(Term::Target, Fault::NotPositive { value: asked }));
+        }
+        if height <= stack.height {
+            return Err(Problem::new(Term::Target, Fault::AlreadyReached { value: asked, there: metres(stack.height).into() }));
+        }
+        if height > cavity.rim().value {
+            return Err(Problem::new(
+                Term::Target,
+                Fault::NotBelow { value: metres(height).into(), other: Term::InsideDepth, limit: cavity.rim().into() },
+            ));
+        }
+        let volume = cavity.free_below(height) - stack.volume;
+        positive(Term::Target, volume, asked)?;
+        Ok(volume)
+    };
+    match &layer.target {
+        Target::Cover(cover) => {
+            let slot = vessel.measures.bottom_collector.top_slot().ok_or(Problem::new(Term::TopSlot, Fault::Missing))?;
+            if cover.value.value.is_nan() || cover.value.value < 0.0 {
+                return Err(Problem::new(Term::Target, Fault::NotPositive { value: cover.value.into() }));
+            }
+            up_to(slot.value.value + cover.value.value, cover.value.into())
+        }
+        Target::Depth(deep) => {
+            positive(Term::Target, deep.value.value, deep.value.into())?;
+            up_to(stack.height + deep.value.value, deep.value.into())
+        }
+        Target::Volume(volume) => {
+            positive(Term::Target, volume.value.value, volume.value.into())?;
+            Ok(volume.value.value)
+        }
+        Target::Weight(mass) => {
+            positive(Term::Target, mass.value.value, mass.value.into())?;
+            Ok(mass.value.value / layer.bulk_density.value.value)
+        }
+        Target::Packs(count) => {
+            positive(Term::Target, count.value, count.value.into())?;
+            Ok(count.value * pack)
+        }
+        Target::Freeboard(length) => up_to(vessel.ceiling().value - length.value.value, length.value.into()),
+        Target::FreeboardRatio(ratio) => {
+            if !(0.0..=10.0).contains(&ratio.value) {
+                return Err(Problem::new(
+                    Term::Target,
+                    Fault::OutOfRange { value: ratio.value.into(), low: 0.0.into(), high: 10.0.into() },
+                ));
+            }
+            let from = stack.media_from.unwrap_or(stack.height);
+            up_to((vessel.ceiling().value + ratio.value * from) / (1.0 + ratio.value), ratio.value.into())
+        }
+        Target::TapeReading(tape) => {
+            if !(0.0..depth).contains(&tape.value.value) {
+                return Err(Problem::new(
+                    Term::Target,
+                    Fault::OutOfRange { value: tape.value.into(), low: metres(0.0).into(), high: metres(depth).into() },
+                ));
+            }
+            up_to(depth - tape.value.value, tape.value.into())
+        }
+    }
+}
+
+fn target_input(target: &Target) -> Input {
+    match target {
+        Target::Cover(x) | Target::Depth(x) | Target::Freeboard(x) | Target::TapeReading(x) => x.input(Term::Target),
+        Target::Volume(x) => x.input(Term::Target),
+        Target::Weight(x) => x.input(Term::Target),
+        Target::Packs(x) | Target::FreeboardRatio(x) => x.input(Term::Target),
+    }
+}
+
+fn freeboard(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Problem>]) -> Result<Freeboard, Problem> {
+    let waits = Problem::new(Term::Freeboard, Fault::WaitsFor { other: Term::LayerVolume });
+    let mut filled = Vec::new();
+    for answer in answers {
+        filled.push(answer.as_ref().map_err(|_| waits)?);
+    }
+    let top = filled.last().ok_or(Problem::new(Term::Freeboard, Fault::Missing))?;
+    let surface = top.top.value.value;
+    let media: Vec<&&LayerFill> = filled.iter().zip(layers).filter(|(_, l)| l.role == Role::Media).map(|(f, _)| f).collect();
+    let media_depth: f64 = media.iter().map(|fill| fill.depth_axis.value.value).sum();
+    let mut inputs = top.top.inputs.clone();
+    if let Some(upper) = &vessel.measures.upper_collector {
+        inputs.push(upper.input(Term::UpperCollector));
+    }
+    let length = vessel.ceiling().value - surface;
+    Ok(Freeboard {
+        length: Figure::new(metres(length), Formula::Freeboard, inputs.clone()),
+        ratio: (media_depth > 0.0).then(|| Figure::new(length / media_depth, Formula::FreeboardRatio, inputs.clone())),
+        tape: top.tape.reading.clone(),
+        media_depth: Figure::new(metres(media_depth), Formula::LayerDepthAxis, inputs),
+    })
+}
+
+fn dry_weight(answers: &[Result<LayerFill, Problem>]) -> Result<Figure<Mass>, Problem> {
+    let waits = Problem::new(Term::LayerVolume, Fault::WaitsFor { other: Term::LayerVolume });
+    let mut sum = 0.0;
+    let mut inputs = Vec::new();
+    for answer in answers {
+        let fill = answer.as_ref().map_err(|_| waits)?;
+        sum += fill.mass.value.value;
+        inputs.push(fill.volume.input(Term::LayerVolume));
+        inputs.extend(fill.mass.inputs.iter().filter(|input| input.term == Term::BulkDensity).copied());
+    }
+    Ok(Figure::new(kilograms(sum), Formula::DryWeight, inputs))
+}
+
+/// A length that many callers ask for: the height of a fill's surface.
+#[must_use]
+pub fn surface(plan: &Plan) -> Option<Length> {
+    plan.layers.last().and_then(|layer| layer.as_ref().ok()).map(|fill| fill.top.value)
+}

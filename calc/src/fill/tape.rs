@@ -1,0 +1,36 @@
+//! Tape readings and how far the real one may be off.
+
+use crate::quantity::{Assumption, Figure, Formula, Length, Term, metres};
+use crate::vessel::Vessel;
+
+/// A tape reading to expect.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Tape {
+    /// From the datum down to the surface.
+    pub reading: Figure<Length>,
+    /// Nine of ten readings fall within this much of it, both ways.
+    pub spread: Length,
+}
+
+/// The reading after `volume` has been poured, whose own variance is `variance` (m³ squared).
+///
+/// The spread joins three independent things: the inside diameter, what was in the packs, and reading the tape.
+pub(crate) fn tape_after(vessel: &Vessel, volume: f64, variance: f64, height: f64, inputs: &[crate::quantity::Input]) -> Tape {
+    let depth = vessel.measures.inside_depth;
+    let mut inputs = inputs.to_vec();
+    inputs.push(depth.input(Term::InsideDepth));
+    let reading = Figure::new(metres(depth.value.value - height), Formula::TapeReading, inputs);
+    let sigma = vessel.diameter_tolerance();
+    let at = |scale: f64| vessel.cavity_scaled(scale).and_then(|cavity| cavity.height_of(volume));
+    let by_diameter = match (at(1.0 - sigma), at(1.0 + sigma)) {
+        (Some(narrow), Some(wide)) => (narrow - wide) / 2.0,
+        (None, Some(wide)) => height - wide,
+        (Some(narrow), None) => narrow - height,
+        (None, None) => 0.0,
+    };
+    let area = vessel.cavity.free_area(height);
+    let by_packs = if area > 0.0 { variance / (area * area) } else { 0.0 };
+    let tape = Assumption::SpreadTape.ratio();
+    let spread = Assumption::Spread595.ratio() * (by_diameter * by_diameter + by_packs + tape * tape).sqrt();
+    Tape { reading, spread: metres(spread) }
+}
