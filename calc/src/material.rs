@@ -210,8 +210,9 @@ impl PackRow {
 
 impl Pack {
     /// The packs a material of the catalogue is usually sold in, the most usual first.
-    pub fn of_material(material: &str) -> impl Iterator<Item = Pack> {
-        PACKS.iter().filter(move |row| row.material == material).map(PackRow::pack)
+    #[must_use]
+    pub fn of_material(material: &str) -> Vec<Pack> {
+        PACKS.iter().filter(|row| row.material == material).map(PackRow::pack).collect()
     }
 
     /// The pack of the catalogue with this id.

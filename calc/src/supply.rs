@@ -2,4 +2,4 @@
 
 pub mod bill;
 
-pub use bill::{Bill, BillLine, BillPart, Item, JobKind, VesselBill, bill};
+pub use bill::{Bill, BillLine, BillPart, CountUnit, Fitting, Item, JobKind, VesselBill, bill};

@@ -87,7 +87,7 @@ fn artifact(messages: &str) -> Option<PathBuf> {
                 .map(PathBuf::from)
                 .find(|name| name.extension().is_some_and(|kind| kind == "wasm"))
         })
-        .last()
+        .next_back()
 }
 
 /// Fetches the standard library for wasm if this toolchain lacks it.

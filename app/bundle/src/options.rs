@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 /// Printed by `--help`.
 pub const HELP: &str = "\
-Builds the page and serves it. Nothing but Rust is needed.
+Builds the page and serves it. Nothing but Rust is needed; with node and npm the wasm gets smaller.
 
   cargo run                          build, then serve on this machine
   cargo run -- build --out DIR       write the page to DIR, for any static host and any sub-path

@@ -7,7 +7,11 @@ use js_sys::Date;
 pub fn today() -> (i32, u8, u8) {
     let now = Date::new_0();
     let small = |figure: u32| u8::try_from(figure).unwrap_or_default();
-    (now.get_full_year().try_into().unwrap_or_default(), small(now.get_month()).saturating_add(1), small(now.get_date()))
+    (
+        now.get_full_year().try_into().unwrap_or_default(),
+        small(now.get_month()).saturating_add(1),
+        small(now.get_date()),
+    )
 }
 
 /// The instant in UTC as ISO 8601 writes it: `2026-11-24T09:30:00.000Z`.

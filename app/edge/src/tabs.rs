@@ -25,10 +25,15 @@ pub struct Change {
 pub fn on_change(prefix: &str, changed: impl Fn(Change) + 'static) -> Option<Listener> {
     let prefix = prefix.to_owned();
     Listener::on_window("storage", move |event| {
-        let Ok(event) = event.dyn_into::<StorageEvent>() else { return };
+        let Ok(event) = event.dyn_into::<StorageEvent>() else {
+            return;
+        };
         let key = event.key();
         if key.as_ref().is_none_or(|key| key.starts_with(&prefix)) {
-            changed(Change { key, text: event.new_value() });
+            changed(Change {
+                key,
+                text: event.new_value(),
+            });
         }
     })
 }
@@ -91,10 +96,18 @@ pub async fn hold(name: &str) -> Held {
         if let Some(tell) = tell {
             let _ = tell.call0(&JsValue::UNDEFINED);
         }
-        if got { until.into() } else { JsValue::UNDEFINED }
+        if got {
+            until.into()
+        } else {
+            JsValue::UNDEFINED
+        }
     });
-    let asked = request.call3(&locks, &JsValue::from_str(name), &options, &granted).map(Promise::from);
-    let Ok(asked) = asked else { return Held::Unsupported };
+    let asked = request
+        .call3(&locks, &JsValue::from_str(name), &options, &granted)
+        .map(Promise::from);
+    let Ok(asked) = asked else {
+        return Held::Unsupported;
+    };
     // Refused altogether (a sandboxed frame): the promise is rejected before the callback is ever called. Once the
     // lock is granted this race is already decided.
     let either = Promise::race(&js_sys::Array::of2(&asked, &told_promise));

@@ -1,2 +1,23 @@
-//! The job document.
+//! The job document: entries as typed, sections and records, edits and their undoing, saved formats, the answers a
+//! job gives, papers as data, and every sentence a person reads. Pure.
+//!
+//! A job is changed only through [`edit::apply`]. What it says in figures comes from [`answers`]; what a person
+//! reads comes from [`words`].
+
+pub mod answers;
+pub mod edit;
 pub mod entry;
+pub mod field;
+pub mod history;
+pub mod id;
+pub mod job;
+pub mod papers;
+pub mod reading;
+pub mod sample;
+pub mod saved;
+pub mod sections;
+pub mod sheets;
+pub mod words;
+
+pub use edit::{Edit, Inverse, apply};
+pub use job::Job;

@@ -65,7 +65,7 @@ struct Stack {
 /// }).unwrap();
 /// let gravel = Material::of("gravel_1_8x1_4").unwrap();
 /// let layer = Layer {
-///     pack: Pack::of_material(&gravel.id).next().unwrap(), bulk_density: gravel.usual_bulk_density(),
+///     pack: Pack::of_material(&gravel.id).remove(0), bulk_density: gravel.usual_bulk_density(),
 ///     material: gravel, role: Role::Underbed, minimum: false,
 ///     target: Target::Volume(Known::typed(cubic_metres(0.028316846592 / 6.0))),
 /// };

@@ -1,4 +1,4 @@
-//! Ids, the clock, the address, the display, persistence, printing, updates, crashes.
+//! Ids, the clock, the address, the display, persistence, printing, updates.
 
 use std::{
     cell::{Cell, RefCell},
@@ -7,12 +7,10 @@ use std::{
 };
 
 use bedwright_edge::{
-    address, clock, crash, display, persist, print, random,
+    address, clock, display, persist, print, random,
     timer::{Timer, pause},
     update::{self, Offline},
 };
-use js_sys::Function;
-use wasm_bindgen::{JsValue, closure::Closure};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 #[wasm_bindgen_test]
@@ -21,7 +19,11 @@ fn ids_are_distinct_and_can_be_read_out() {
     assert_eq!(ids.len(), 2_000);
     for id in &ids {
         assert_eq!(id.len(), 26);
-        assert!(id.chars().all(|digit| "0123456789ABCDEFGHJKMNPQRSTVWXYZ".contains(digit)), "{id}");
+        assert!(
+            id.chars()
+                .all(|digit| "0123456789ABCDEFGHJKMNPQRSTVWXYZ".contains(digit)),
+            "{id}"
+        );
     }
 }
 
@@ -38,12 +40,21 @@ fn base32_is_crockford_s() {
 
 #[wasm_bindgen_test]
 fn today_is_what_the_browser_writes() {
-    let written = js_sys::eval("(d => [d.getFullYear(), d.getMonth() + 1, d.getDate()].join('-'))(new Date())").unwrap();
+    let written = js_sys::eval(
+        "(d => [d.getFullYear(), d.getMonth() + 1, d.getDate()].join('-'))(new Date())",
+    )
+    .unwrap();
     let (year, month, day) = clock::today();
-    assert_eq!(written.as_string().unwrap(), format!("{year}-{month}-{day}"));
+    assert_eq!(
+        written.as_string().unwrap(),
+        format!("{year}-{month}-{day}")
+    );
     let now = clock::now_iso();
     // ECMA-262, "Date Time String Format": YYYY-MM-DDTHH:mm:ss.sssZ
-    assert_eq!((now.len(), now.get(10..11), now.get(23..)), (24, Some("T"), Some("Z")));
+    assert_eq!(
+        (now.len(), now.get(10..11), now.get(23..)),
+        (24, Some("T"), Some("Z"))
+    );
     assert!((js_sys::Date::parse(&now) - clock::now_ms()).abs() < 5_000.0);
 }
 
@@ -65,7 +76,11 @@ async fn the_address_names_the_screen() {
     drop(listener);
     address::go("/else");
     pause(100).await;
-    assert_eq!(*heard.borrow(), ["/jobs/1/loading".to_owned(), before.clone()], "replacing is silent, dropping ends it");
+    assert_eq!(
+        *heard.borrow(),
+        ["/jobs/1/loading".to_owned(), before.clone()],
+        "replacing is silent, dropping ends it"
+    );
     address::replace(&before);
 }
 
@@ -85,7 +100,10 @@ fn a_width_query_is_answered() {
     assert!(display::matches("(min-width: 1px)"));
     assert!(!display::matches("(min-width: 100000px)"));
     assert!(!display::installed());
-    assert_eq!(display::dark(), !display::matches("(prefers-color-scheme: light)"));
+    assert_eq!(
+        display::dark(),
+        !display::matches("(prefers-color-scheme: light)")
+    );
 }
 
 #[wasm_bindgen_test]
@@ -118,7 +136,10 @@ fn the_boot_script_and_the_page_understand_each_other() {
     let (one, two) = (Rc::clone(&heard), Rc::clone(&heard));
     let _waiting = update::on_waiting(move || one.borrow_mut().push("waiting"));
     let _ready = update::on_offline_ready(move || two.borrow_mut().push("ready"));
-    assert_eq!((update::waiting(), update::offline()), (false, Offline::Unknown));
+    assert_eq!(
+        (update::waiting(), update::offline()),
+        (false, Offline::Unknown)
+    );
     js_sys::eval(
         "document.documentElement.dataset.update = 'waiting'; dispatchEvent(new CustomEvent('bedwright-update-waiting'));
          document.documentElement.dataset.offline = 'ready'; dispatchEvent(new CustomEvent('bedwright-offline-ready'));
@@ -126,26 +147,22 @@ fn the_boot_script_and_the_page_understand_each_other() {
            addEventListener(e, () => sent.push(e), { once: true });",
     )
     .unwrap();
-    assert_eq!((update::waiting(), update::offline()), (true, Offline::Ready));
+    assert_eq!(
+        (update::waiting(), update::offline()),
+        (true, Offline::Ready)
+    );
     assert_eq!(*heard.borrow(), ["waiting", "ready"]);
     update::accept();
     update::repair();
-    let sent = js_sys::eval("delete document.documentElement.dataset.update; document.documentElement.dataset.offline = 'not-ready'; sent.join()");
-    assert_eq!(sent.unwrap().as_string().unwrap(), "bedwright-update-accept,bedwright-offline-repair");
-    assert_eq!((update::waiting(), update::offline()), (false, Offline::NotReady));
-}
-
-#[wasm_bindgen_test]
-fn a_panic_reaches_the_crash_screen() {
-    js_sys::eval("globalThis.crashed = []; globalThis.bedwrightCrash = said => crashed.push(said)").unwrap();
-    let before = std::panic::take_hook();
-    crash::install();
-    // A real panic, in a call from JavaScript, which catches what the engine throws then.
-    let bug = Closure::<dyn Fn()>::new(|| panic!("a bed without a vessel"));
-    let run = Function::new_with_args("bug", "try { bug(); return 'no panic'; } catch (e) { return 'caught'; }");
-    let caught = run.call1(&JsValue::UNDEFINED, bug.as_ref()).unwrap();
-    std::panic::set_hook(before);
-    assert_eq!(caught.as_string().as_deref(), Some("caught"));
-    let said = js_sys::eval("delete globalThis.bedwrightCrash; crashed.join('|')").unwrap().as_string().unwrap();
-    assert!(said.contains("a bed without a vessel") && said.contains("page.rs"), "{said}");
+    let sent = js_sys::eval(
+        "delete document.documentElement.dataset.update; document.documentElement.dataset.offline = 'not-ready'; sent.join()",
+    );
+    assert_eq!(
+        sent.unwrap().as_string().unwrap(),
+        "bedwright-update-accept,bedwright-offline-repair"
+    );
+    assert_eq!(
+        (update::waiting(), update::offline()),
+        (false, Offline::NotReady)
+    );
 }

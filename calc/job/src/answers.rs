@@ -1,0 +1,210 @@
+//! What a job says in figures: each vessel on its own, and the bill over all of them. Pure, and compared by value, so
+//! that a page works out again only what changed.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, depth_table, plan};
+use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, metres};
+use bedwright_calc::supply::{Bill, BillPart, bill};
+use bedwright_calc::vessel::{Vessel, riser::riser_cut};
+
+use crate::entry::Misread;
+use crate::field::SurveyField;
+use crate::id::Id;
+use crate::job::Job;
+use crate::reading::{LayerFault, SurveyReading, field_of, read_bucket, read_layer, read_survey};
+use crate::sections::plan::VesselPlan;
+use crate::sections::survey::VesselSurvey;
+
+/// Everything one vessel says.
+#[derive(Clone, Debug, PartialEq)]
+pub struct VesselAnswers {
+    /// Its id.
+    pub id: Id,
+    /// How many vessels it stands for.
+    pub count: u32,
+    /// Its survey, read.
+    pub survey: SurveyReading,
+    /// Why its inside can't be worked out, under the entry it comes from.
+    pub problems: BTreeMap<SurveyField, Problem>,
+    /// A problem that belongs to no entry.
+    pub problem: Option<Problem>,
+    /// Its inside, where it could be worked out.
+    pub vessel: Option<Arc<Vessel>>,
+    /// The length its riser is cut to.
+    pub riser_cut: Option<Figure<Length>>,
+    /// Each layer, bottom first.
+    pub layers: Vec<LayerAnswer>,
+    /// Why the bucket makes no sense.
+    pub bucket: Option<Misread>,
+    /// The fill as far as it could be worked out.
+    pub plan: Option<Arc<Plan>>,
+    /// The layers that went into it, bottom first.
+    pub planned: Arc<Vec<Layer>>,
+}
+
+/// What became of a layer.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LayerAnswer {
+    /// Its id.
+    pub id: Id,
+    /// What came of it.
+    pub outcome: LayerOutcome,
+}
+
+/// How far a layer got.
+#[derive(Clone, Debug, PartialEq)]
+pub enum LayerOutcome {
+    /// Worked out.
+    Filled(Box<LayerFill>),
+    /// Its entries make no sense, or lack something.
+    Unread(LayerFault),
+    /// It can't be done.
+    Problem(Problem),
+    /// It waits for the vessel, or for a layer below.
+    Waits,
+}
+
+impl LayerAnswer {
+    /// What came of it, where something did.
+    #[must_use]
+    pub fn fill(&self) -> Option<&LayerFill> {
+        match &self.outcome {
+            LayerOutcome::Filled(fill) => Some(fill),
+            _ => None,
+        }
+    }
+}
+
+/// Works one vessel out.
+#[must_use]
+pub fn vessel_answers(survey: &VesselSurvey, layers: &VesselPlan) -> VesselAnswers {
+    let mut reading = read_survey(survey);
+    let mut problems = BTreeMap::new();
+    let mut problem = None;
+    let vessel = reading.measures.take().and_then(|measures| match Vessel::new(measures) {
+        Ok(vessel) => Some(Arc::new(vessel)),
+        Err(found) => {
+            match field_of(found.term, survey) {
+                Some(field) => {
+                    problems.insert(field, found);
+                }
+                None => problem = Some(found),
+            }
+            None
+        }
+    });
+    let cut = vessel.as_ref().and_then(|vessel| {
+        let riser = vessel.measures.riser.as_ref()?;
+        match riser_cut(riser, &vessel.measures.inside_depth) {
+            Ok(cut) => Some(cut),
+            Err(found) => {
+                if let Some(field) = field_of(found.term, survey) {
+                    problems.insert(field, found);
+                }
+                None
+            }
+        }
+    });
+    let bucket = read_bucket(layers.bucket.as_ref());
+    let mut planned = Vec::new();
+    let mut outcomes: Vec<LayerOutcome> = Vec::new();
+    let mut stuck = vessel.is_none() || bucket.is_err();
+    for layer in &layers.layers {
+        match read_layer(layer) {
+            Ok(_) if stuck => outcomes.push(LayerOutcome::Waits),
+            Ok(read) => {
+                planned.push(read);
+                outcomes.push(LayerOutcome::Waits);
+            }
+            Err(fault) => {
+                stuck = true;
+                outcomes.push(LayerOutcome::Unread(fault));
+            }
+        }
+    }
+    let filled = match (&vessel, &bucket) {
+        (Some(vessel), Ok(bucket)) => Some(plan(vessel, &planned, bucket)),
+        _ => None,
+    };
+    if let Some(filled) = &filled {
+        for (outcome, answer) in outcomes.iter_mut().zip(&filled.layers) {
+            *outcome = match answer {
+                Ok(fill) => LayerOutcome::Filled(Box::new(fill.clone())),
+                Err(Problem { fault: Fault::WaitsFor { .. }, .. }) => LayerOutcome::Waits,
+                Err(found) => LayerOutcome::Problem(*found),
+            };
+        }
+    }
+    VesselAnswers {
+        id: survey.id.clone(),
+        count: survey.count(),
+        survey: reading,
+        problems,
+        problem,
+        vessel,
+        riser_cut: cut,
+        layers: layers
+            .layers
+            .iter()
+            .zip(outcomes)
+            .map(|(layer, outcome)| LayerAnswer { id: layer.id.clone(), outcome })
+            .collect(),
+        bucket: bucket.err(),
+        plan: filled.map(Arc::new),
+        planned: Arc::new(planned),
+    }
+}
+
+/// The depth table of a vessel, where its inside is known: every whole inch, or every 25 mm.
+#[must_use]
+pub fn depth_rows(answers: &VesselAnswers, metric: bool) -> Vec<DepthRow> {
+    let step = metres(if metric { 0.025 } else { 0.0254 });
+    answers.vessel.as_ref().and_then(|vessel| depth_table(vessel, &Known::typed(step)).ok()).unwrap_or_default()
+}
+
+/// A bill with the vessels it was made from.
+#[derive(Clone, Debug, PartialEq)]
+pub struct JobBill {
+    /// The vessels it counts, in the order of its indices.
+    pub vessels: Vec<Id>,
+    /// The bill.
+    pub bill: Bill,
+    /// Vessels that are left out because their inside or a layer isn't known.
+    pub left_out: Vec<Id>,
+}
+
+/// The bill of a job from what its vessels say.
+#[must_use]
+pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
+    let mut ids = Vec::new();
+    let mut left_out = Vec::new();
+    let mut parts = Vec::new();
+    for answer in answers {
+        let complete = answer.layers.iter().all(|layer| layer.fill().is_some());
+        if !complete || answer.vessel.is_none() {
+            left_out.push(answer.id.clone());
+        }
+        if let (Some(vessel), Some(filled)) = (&answer.vessel, &answer.plan) {
+            ids.push(answer.id.clone());
+            parts.push(BillPart { tags: answer.count, vessel, layers: &answer.planned, plan: filled });
+        }
+    }
+    JobBill { vessels: ids, bill: bill(job.head.body.kind, &parts), left_out }
+}
+
+/// Every answer of a job at once: what a script or a paper needs.
+#[must_use]
+pub fn job_answers(job: &Job) -> (Vec<Arc<VesselAnswers>>, JobBill) {
+    let answers: Vec<Arc<VesselAnswers>> = job
+        .survey
+        .body
+        .vessels
+        .iter()
+        .map(|vessel| Arc::new(vessel_answers(vessel, &job.plan_of(&vessel.id))))
+        .collect();
+    let bill = job_bill(job, &answers);
+    (answers, bill)
+}
+

@@ -1,0 +1,500 @@
+//! The one door through which a job changes.
+
+use std::sync::Arc;
+
+use bedwright_calc::fill::Role;
+use bedwright_calc::supply::JobKind;
+use bedwright_calc::vessel::Opening;
+
+use crate::entry::Entry;
+use crate::field::{LayerField, PlanField, SurveyField};
+use crate::id::{Id, Revision};
+use crate::job::{Job, Record};
+use crate::sections::SectionName;
+use crate::sections::head::TextField;
+use crate::sections::picking::{PickField, PickLine};
+use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
+
+/// One change.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Edit {
+    /// A text about the job.
+    Text {
+        /// Which.
+        field: TextField,
+        /// What it says now.
+        text: String,
+    },
+    /// What the visit is for.
+    Kind(JobKind),
+    /// Into the bin on a day, or out of it.
+    Bin(Option<String>),
+    /// A vessel, with its plan, put in at a place.
+    InsertVessel {
+        /// Where.
+        at: usize,
+        /// The vessel.
+        vessel: Arc<VesselSurvey>,
+        /// Its plan.
+        plan: Arc<VesselPlan>,
+    },
+    /// A vessel taken out.
+    RemoveVessel(Id),
+    /// A vessel moved to a place.
+    MoveVessel {
+        /// Which.
+        vessel: Id,
+        /// Where to.
+        to: usize,
+    },
+    /// A vessel's tags.
+    Tags {
+        /// Which vessel.
+        vessel: Id,
+        /// Its tags now.
+        tags: Vec<String>,
+    },
+    /// Notes on a vessel.
+    VesselNotes {
+        /// Which vessel.
+        vessel: Id,
+        /// What they say now.
+        text: String,
+    },
+    /// Something chosen of a vessel.
+    Choose {
+        /// Which vessel.
+        vessel: Id,
+        /// What was chosen.
+        choice: Choice,
+    },
+    /// A typed value of a vessel; none when it was cleared.
+    Survey {
+        /// Which vessel.
+        vessel: Id,
+        /// Which value.
+        field: SurveyField,
+        /// What it is now.
+        entry: Option<SurveyEntry>,
+    },
+    /// A typed value of a plan.
+    Plan {
+        /// Which vessel.
+        vessel: Id,
+        /// Which value.
+        field: PlanField,
+        /// What it is now.
+        entry: Option<Entry>,
+    },
+    /// A layer put in at a place, counted from the bottom.
+    InsertLayer {
+        /// Which vessel.
+        vessel: Id,
+        /// Where.
+        at: usize,
+        /// The layer.
+        layer: LayerPlan,
+    },
+    /// A layer taken out.
+    RemoveLayer {
+        /// Which vessel.
+        vessel: Id,
+        /// Which layer.
+        layer: Id,
+    },
+    /// A layer moved to a place, counted from the bottom.
+    MoveLayer {
+        /// Which vessel.
+        vessel: Id,
+        /// Which layer.
+        layer: Id,
+        /// Where to.
+        to: usize,
+    },
+    /// Something chosen of a layer.
+    Layer {
+        /// Which vessel.
+        vessel: Id,
+        /// Which layer.
+        layer: Id,
+        /// What was chosen.
+        choice: LayerChoice,
+    },
+    /// A typed value of a layer.
+    LayerEntry {
+        /// Which vessel.
+        vessel: Id,
+        /// Which layer.
+        layer: Id,
+        /// Which value.
+        field: LayerField,
+        /// What it is now.
+        entry: Option<Entry>,
+    },
+    /// A text on a line of the pick list.
+    PickText {
+        /// The item's key.
+        key: String,
+        /// Which text.
+        field: PickField,
+        /// What it says now.
+        text: String,
+    },
+    /// A tick on a line of the pick list.
+    Pick {
+        /// The item's key.
+        key: String,
+        /// How many were picked; none when the tick was taken off.
+        picked: Option<u32>,
+    },
+    /// A record added. It can't be undone: a correction is added.
+    AddRecord(Record),
+    /// Several at once, done and undone together.
+    All(Vec<Edit>),
+}
+
+/// A choice of a vessel.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Choice {
+    /// How it was found.
+    Path(Path),
+    /// How its inside diameter is found.
+    Diameter(DiameterWay),
+    /// Its bottom head.
+    BottomHead(HeadShape),
+    /// Its top head.
+    TopHead(HeadShape),
+    /// How it opens.
+    Opening(Opening),
+    /// Whether it has a riser.
+    Riser(bool),
+    /// Its bottom collector.
+    Collector(CollectorKind),
+    /// Whether it has an upper collector.
+    UpperCollector(bool),
+}
+
+/// A choice of a layer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum LayerChoice {
+    /// The material.
+    Material(String),
+    /// The pack.
+    Pack(String),
+    /// What it is there for.
+    Role(Role),
+    /// What its amount is.
+    Target(TargetKind),
+    /// Whether the amount is a stated minimum.
+    Minimum(bool),
+}
+
+/// What takes a change back; `None` for a record, which stays.
+pub type Inverse = Option<Edit>;
+
+/// Why a change was not made.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Refused {
+    /// No vessel has this id.
+    NoVessel(Id),
+    /// No layer has this id.
+    NoLayer(Id),
+    /// A vessel or layer with this id is there already.
+    SameId(Id),
+    /// There is no such place.
+    NoPlace {
+        /// The place asked for.
+        at: usize,
+        /// How many there are.
+        of: usize,
+    },
+    /// A cone is for the bottom only.
+    ConeOnTop,
+    /// The section could not be read, so it isn't changed.
+    Locked(SectionName),
+    /// A record with this id is there already.
+    SameRecord(Id),
+}
+
+/// Changes a job, and says how to take it back. Applying the inverse gives the same content as before; the
+/// section's revision counts on, since two states are never the same state.
+///
+/// # Errors
+/// [`Refused`]; the job is then as it was.
+///
+/// # Example
+/// ```
+/// use bedwright_job::{Edit, Job, apply, id::Id, sections::head::TextField};
+/// let device = Id::new("phone-1");
+/// let mut job = Job::new(Id::new("job-1"), "2026-11-24");
+/// let undo = apply(&mut job, Edit::Text { field: TextField::Title, text: "Mill".into() }, &device).unwrap();
+/// assert_eq!(job.head.body.title, "Mill");
+/// apply(&mut job, undo.unwrap(), &device).unwrap();
+/// assert_eq!(job.head.body.title, "");
+/// ```
+pub fn apply(job: &mut Job, edit: Edit, device: &Id) -> Result<Inverse, Refused> {
+    if let Edit::All(edits) = edit {
+        return apply_all(job, edits, device);
+    }
+    let sections = sections_of(&edit);
+    for &section in sections {
+        if job.is_locked(section) {
+            return Err(Refused::Locked(section));
+        }
+    }
+    let inverse = change(job, edit)?;
+    for &section in sections {
+        touch(job, section, device);
+    }
+    Ok(inverse)
+}
+
+fn apply_all(job: &mut Job, edits: Vec<Edit>, device: &Id) -> Result<Inverse, Refused> {
+    let before = job.clone();
+    let mut inverses = Vec::with_capacity(edits.len());
+    for edit in edits {
+        match apply(job, edit, device) {
+            Ok(inverse) => inverses.extend(inverse),
+            Err(refused) => {
+                *job = before;
+                return Err(refused);
+            }
+        }
+    }
+    inverses.reverse();
+    Ok((!inverses.is_empty()).then_some(Edit::All(inverses)))
+}
+
+/// The sections a change touches.
+#[must_use]
+pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
+    match edit {
+        Edit::Text { .. } | Edit::Kind(_) | Edit::Bin(_) => &[SectionName::Head],
+        Edit::InsertVessel { .. } | Edit::RemoveVessel(_) => &[SectionName::Survey, SectionName::Plan],
+        Edit::MoveVessel { .. } | Edit::Tags { .. } | Edit::VesselNotes { .. } | Edit::Choose { .. } | Edit::Survey { .. } => {
+            &[SectionName::Survey]
+        }
+        Edit::Plan { .. }
+        | Edit::InsertLayer { .. }
+        | Edit::RemoveLayer { .. }
+        | Edit::MoveLayer { .. }
+        | Edit::Layer { .. }
+        | Edit::LayerEntry { .. } => &[SectionName::Plan],
+        Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
+        Edit::AddRecord(_) => &[],
+        Edit::All(_) => SectionName::ALL,
+    }
+}
+
+fn touch(job: &mut Job, section: SectionName, device: &Id) {
+    let revision = match section {
+        SectionName::Head => &mut job.head.revision,
+        SectionName::Survey => &mut job.survey.revision,
+        SectionName::Plan => &mut job.plan.revision,
+        SectionName::Picking => &mut job.picking.revision,
+    };
+    let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
+    *revision = Some(Revision { device: device.clone(), counter });
+}
+
+fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
+    Ok(Some(match edit {
+        Edit::Text { field, text } => {
+            Edit::Text { field, text: std::mem::replace(job.head.body.text_mut(field), text) }
+        }
+        Edit::Kind(kind) => Edit::Kind(std::mem::replace(&mut job.head.body.kind, kind)),
+        Edit::Bin(day) => Edit::Bin(std::mem::replace(&mut job.head.body.binned, day)),
+        Edit::InsertVessel { at, vessel, plan } => insert_vessel(job, at, vessel, plan)?,
+        Edit::RemoveVessel(id) => {
+            let at = vessel_place(job, &id)?;
+            let vessel = job.survey.body.vessels.remove(at);
+            let plan = job.plan.body.vessels.remove(&id).unwrap_or_default();
+            Edit::InsertVessel { at, vessel, plan }
+        }
+        Edit::MoveVessel { vessel, to } => {
+            let from = vessel_place(job, &vessel)?;
+            let vessels = &mut job.survey.body.vessels;
+            if to >= vessels.len() {
+                return Err(Refused::NoPlace { at: to, of: vessels.len() });
+            }
+            let moved = vessels.remove(from);
+            vessels.insert(to, moved);
+            Edit::MoveVessel { vessel, to: from }
+        }
+        Edit::Tags { vessel, tags } => {
+            let tags = std::mem::replace(&mut vessel_mut(job, &vessel)?.tags, tags);
+            Edit::Tags { vessel, tags }
+        }
+        Edit::VesselNotes { vessel, text } => {
+            let text = std::mem::replace(&mut vessel_mut(job, &vessel)?.notes, text);
+            Edit::VesselNotes { vessel, text }
+        }
+        Edit::Choose { vessel, choice } => {
+            let choice = choose(vessel_mut(job, &vessel)?, choice)?;
+            Edit::Choose { vessel, choice }
+        }
+        Edit::Survey { vessel, field, entry } => {
+            let entries = &mut vessel_mut(job, &vessel)?.entries;
+            let entry = match entry {
+                Some(entry) => entries.insert(field, entry),
+                None => entries.remove(&field),
+            };
+            Edit::Survey { vessel, field, entry }
+        }
+        Edit::Plan { vessel, field: PlanField::Bucket, entry } => {
+            let plan = plan_mut(job, &vessel)?;
+            let entry = std::mem::replace(&mut plan.bucket, entry);
+            tidy_plan(job, &vessel);
+            Edit::Plan { vessel, field: PlanField::Bucket, entry }
+        }
+        Edit::InsertLayer { vessel, at, layer } => {
+            let layers = &mut plan_mut(job, &vessel)?.layers;
+            if at > layers.len() {
+                let of = layers.len();
+                tidy_plan(job, &vessel);
+                return Err(Refused::NoPlace { at, of });
+            }
+            if layers.iter().any(|there| there.id == layer.id) {
+                return Err(Refused::SameId(layer.id));
+            }
+            let id = layer.id.clone();
+            layers.insert(at, layer);
+            Edit::RemoveLayer { vessel, layer: id }
+        }
+        Edit::RemoveLayer { vessel, layer } => {
+            let at = layer_place(job, &vessel, &layer)?;
+            let layer = plan_mut(job, &vessel)?.layers.remove(at);
+            tidy_plan(job, &vessel);
+            Edit::InsertLayer { vessel, at, layer }
+        }
+        Edit::MoveLayer { vessel, layer, to } => {
+            let from = layer_place(job, &vessel, &layer)?;
+            let layers = &mut plan_mut(job, &vessel)?.layers;
+            if to >= layers.len() {
+                return Err(Refused::NoPlace { at: to, of: layers.len() });
+            }
+            let moved = layers.remove(from);
+            layers.insert(to, moved);
+            Edit::MoveLayer { vessel, layer, to: from }
+        }
+        Edit::Layer { vessel, layer, choice } => {
+            let there = layer_mut(job, &vessel, &layer)?;
+            let choice = match choice {
+                LayerChoice::Material(id) => LayerChoice::Material(std::mem::replace(&mut there.material, id)),
+                LayerChoice::Pack(id) => LayerChoice::Pack(std::mem::replace(&mut there.pack, id)),
+                LayerChoice::Role(role) => LayerChoice::Role(std::mem::replace(&mut there.role, role)),
+                LayerChoice::Target(kind) => LayerChoice::Target(std::mem::replace(&mut there.target, kind)),
+                LayerChoice::Minimum(yes) => LayerChoice::Minimum(std::mem::replace(&mut there.minimum, yes)),
+            };
+            Edit::Layer { vessel, layer, choice }
+        }
+        Edit::LayerEntry { vessel, layer, field, entry } => {
+            let there = layer_mut(job, &vessel, &layer)?;
+            let place = match field {
+                LayerField::Amount => &mut there.amount,
+                LayerField::BulkDensity => &mut there.bulk_density,
+            };
+            let entry = std::mem::replace(place, entry);
+            Edit::LayerEntry { vessel, layer, field, entry }
+        }
+        Edit::PickText { key, field, text } => {
+            let line = job.picking.body.lines.entry(key.clone()).or_default();
+            let text = std::mem::replace(line.text_mut(field), text);
+            tidy_line(job, &key);
+            Edit::PickText { key, field, text }
+        }
+        Edit::Pick { key, picked } => {
+            let line: &mut PickLine = job.picking.body.lines.entry(key.clone()).or_default();
+            let picked = std::mem::replace(&mut line.picked, picked);
+            tidy_line(job, &key);
+            Edit::Pick { key, picked }
+        }
+        Edit::AddRecord(record) => {
+            if job.records.iter().any(|there| there.id == record.id) {
+                return Err(Refused::SameRecord(record.id));
+            }
+            job.records.push(record);
+            return Ok(None);
+        }
+        // Taken apart before; kept here so that the match stays whole.
+        Edit::All(_) => return Ok(None),
+    }))
+}
+
+fn insert_vessel(job: &mut Job, at: usize, vessel: Arc<VesselSurvey>, plan: Arc<VesselPlan>) -> Result<Edit, Refused> {
+    let vessels = &mut job.survey.body.vessels;
+    if at > vessels.len() {
+        return Err(Refused::NoPlace { at, of: vessels.len() });
+    }
+    if vessels.iter().any(|there| there.id == vessel.id) {
+        return Err(Refused::SameId(vessel.id.clone()));
+    }
+    let id = vessel.id.clone();
+    vessels.insert(at, vessel);
+    if *plan != VesselPlan::default() {
+        job.plan.body.vessels.insert(id.clone(), plan);
+    }
+    Ok(Edit::RemoveVessel(id))
+}
+
+fn choose(vessel: &mut VesselSurvey, choice: Choice) -> Result<Choice, Refused> {
+    Ok(match choice {
+        Choice::Path(path) => Choice::Path(std::mem::replace(&mut vessel.path, path)),
+        Choice::Diameter(way) => Choice::Diameter(std::mem::replace(&mut vessel.diameter_way, way)),
+        Choice::BottomHead(shape) => Choice::BottomHead(std::mem::replace(&mut vessel.bottom_head, shape)),
+        Choice::TopHead(HeadShape::Conical) => return Err(Refused::ConeOnTop),
+        Choice::TopHead(shape) => Choice::TopHead(std::mem::replace(&mut vessel.top_head, shape)),
+        Choice::Opening(opening) => Choice::Opening(std::mem::replace(&mut vessel.opening, opening)),
+        Choice::Riser(yes) => Choice::Riser(std::mem::replace(&mut vessel.riser, yes)),
+        Choice::Collector(kind) => Choice::Collector(std::mem::replace(&mut vessel.collector, kind)),
+        Choice::UpperCollector(yes) => Choice::UpperCollector(std::mem::replace(&mut vessel.upper_collector, yes)),
+    })
+}
+
+fn vessel_place(job: &Job, id: &Id) -> Result<usize, Refused> {
+    job.survey.body.vessels.iter().position(|vessel| vessel.id == *id).ok_or_else(|| Refused::NoVessel(id.clone()))
+}
+
+fn vessel_mut<'a>(job: &'a mut Job, id: &Id) -> Result<&'a mut VesselSurvey, Refused> {
+    job.survey
+        .body
+        .vessels
+        .iter_mut()
+        .find(|vessel| vessel.id == *id)
+        .map(Arc::make_mut)
+        .ok_or_else(|| Refused::NoVessel(id.clone()))
+}
+
+fn plan_mut<'a>(job: &'a mut Job, id: &Id) -> Result<&'a mut VesselPlan, Refused> {
+    vessel_place(job, id)?;
+    Ok(Arc::make_mut(job.plan.body.vessels.entry(id.clone()).or_default()))
+}
+
+/// A plan that says nothing isn't kept, so that taking the first layer back leaves what was there before it.
+fn tidy_plan(job: &mut Job, id: &Id) {
+    if job.plan.body.vessels.get(id).is_some_and(|plan| **plan == VesselPlan::default()) {
+        job.plan.body.vessels.remove(id);
+    }
+}
+
+fn tidy_line(job: &mut Job, key: &str) {
+    if job.picking.body.lines.get(key).is_some_and(PickLine::is_blank) {
+        job.picking.body.lines.remove(key);
+    }
+}
+
+fn layer_place(job: &Job, vessel: &Id, layer: &Id) -> Result<usize, Refused> {
+    vessel_place(job, vessel)?;
+    job.plan
+        .body
+        .vessels
+        .get(vessel)
+        .and_then(|plan| plan.layers.iter().position(|there| there.id == *layer))
+        .ok_or_else(|| Refused::NoLayer(layer.clone()))
+}
+
+fn layer_mut<'a>(job: &'a mut Job, vessel: &Id, layer: &Id) -> Result<&'a mut LayerPlan, Refused> {
+    let at = layer_place(job, vessel, layer)?;
+    plan_mut(job, vessel)?.layers.get_mut(at).ok_or_else(|| Refused::NoLayer(layer.clone()))
+}

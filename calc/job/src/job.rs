@@ -1,0 +1,117 @@
+//! One site's work.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use serde_json::Value;
+
+use crate::id::{Id, Revision};
+use crate::sections::head::Head;
+use crate::sections::picking::Picking;
+use crate::sections::plan::{FillPlan, VesselPlan};
+use crate::sections::survey::{Survey, VesselSurvey};
+use crate::sections::{Section, SectionName, Unknown};
+
+/// A job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Job {
+    /// Its name for ever.
+    pub id: Id,
+    /// Title, site, kind.
+    pub head: Section<Head>,
+    /// Its vessels.
+    pub survey: Section<Survey>,
+    /// Their layers.
+    pub plan: Section<FillPlan>,
+    /// The pick list's ticks.
+    pub picking: Section<Picking>,
+    /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
+    pub locked: BTreeMap<String, LockedSection>,
+    /// Records: only ever added to.
+    pub records: Vec<Record>,
+    /// What this version doesn't know.
+    pub unknown: Unknown,
+}
+
+/// A section kept as it came because this version can't read it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LockedSection {
+    /// Its text as a value.
+    pub value: Value,
+    /// Why.
+    pub why: Locked,
+}
+
+/// Why a section is kept closed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Locked {
+    /// No section of this name is known: most likely of a later version.
+    UnknownName,
+    /// Its version is later than this one knows.
+    TooNew {
+        /// The version it has.
+        version: u64,
+    },
+    /// It says it is of a version that is known, but doesn't read as such.
+    Unreadable {
+        /// What the reader said.
+        detail: String,
+    },
+}
+
+/// Something that happened and stays: an issue, a sign-off, a reading.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Record {
+    /// Its name for ever.
+    pub id: Id,
+    /// What it holds, as it was written.
+    pub value: Value,
+}
+
+impl Job {
+    /// An empty job.
+    #[must_use]
+    pub fn new(id: Id, created: &str) -> Job {
+        let mut head = Section::<Head>::default();
+        created.clone_into(&mut head.body.created);
+        Job {
+            id,
+            head,
+            survey: Section::default(),
+            plan: Section::default(),
+            picking: Section::default(),
+            locked: BTreeMap::new(),
+            records: Vec::new(),
+            unknown: Unknown::new(),
+        }
+    }
+
+    /// The vessel of this id.
+    #[must_use]
+    pub fn vessel(&self, id: &Id) -> Option<&Arc<VesselSurvey>> {
+        self.survey.body.vessels.iter().find(|vessel| vessel.id == *id)
+    }
+
+    /// The plan of the vessel of this id; an empty one where none was made.
+    #[must_use]
+    pub fn plan_of(&self, id: &Id) -> Arc<VesselPlan> {
+        self.plan.body.vessels.get(id).cloned().unwrap_or_default()
+    }
+
+    /// The state a section is in.
+    #[must_use]
+    pub fn revision(&self, name: SectionName) -> Option<&Revision> {
+        match name {
+            SectionName::Head => self.head.revision.as_ref(),
+            SectionName::Survey => self.survey.revision.as_ref(),
+            SectionName::Plan => self.plan.revision.as_ref(),
+            SectionName::Picking => self.picking.revision.as_ref(),
+        }
+    }
+
+    /// Whether a section can't be changed because it could not be read.
+    #[must_use]
+    pub fn is_locked(&self, name: SectionName) -> bool {
+        self.locked.contains_key(name.id())
+    }
+}

@@ -1,0 +1,287 @@
+//! How a job is written down, and read again.
+//!
+//! A job file is JSON, format and version first, then its sections, each with a version of its own. The shape of each
+//! version is a module here that never changes once shipped: old files open for ever. What this version doesn't know
+//! is kept to the letter; a section of a later version stays closed and is written back as it came.
+
+pub mod head_1;
+pub mod picking_1;
+pub mod plan_1;
+pub mod survey_1;
+
+use std::cmp::Ordering;
+
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+use serde_json::{Map, Value};
+
+use crate::id::{Id, Revision};
+use crate::job::{Job, Locked, LockedSection, Record};
+use crate::sections::{Section, SectionName, Unknown};
+
+/// The name of the format.
+pub const FORMAT: &str = "bedwright-job";
+/// The version of the file that holds the sections.
+pub const VERSION: u64 = 1;
+/// The most letters a job file may have.
+pub const LONGEST: usize = 8 * 1024 * 1024;
+
+/// Why a text is no job.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Unreadable {
+    /// It is longer than any job.
+    TooLong {
+        /// How many letters it has.
+        letters: usize,
+    },
+    /// It isn't JSON, or was cut.
+    NotJson {
+        /// The line it stops making sense in.
+        line: usize,
+        /// The column.
+        column: usize,
+    },
+    /// It is JSON, but of something else.
+    OtherFormat,
+    /// It is a job of a later version.
+    TooNew {
+        /// The version it has.
+        version: u64,
+    },
+    /// It lacks what every job has.
+    Lacks {
+        /// What it lacks.
+        what: &'static str,
+    },
+}
+
+/// The current version of a section.
+#[must_use]
+pub const fn version_of(name: SectionName) -> u64 {
+    match name {
+        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => 1,
+    }
+}
+
+/// The whole job as a file.
+#[must_use]
+pub fn job_text(job: &Job) -> String {
+    let mut file = Map::new();
+    file.insert("format".to_owned(), FORMAT.into());
+    file.insert("version".to_owned(), VERSION.into());
+    file.insert("id".to_owned(), job.id.as_str().into());
+    let mut sections = Map::new();
+    for &name in SectionName::ALL {
+        sections.insert(name.id().to_owned(), section_value(job, name));
+    }
+    for (name, locked) in &job.locked {
+        sections.insert(name.clone(), locked.value.clone());
+    }
+    file.insert("sections".to_owned(), Value::Object(sections));
+    file.insert("records".to_owned(), records_value(job));
+    for (key, value) in &job.unknown {
+        file.insert(key.clone(), value.clone());
+    }
+    Value::Object(file).to_string()
+}
+
+/// Reads a whole job.
+///
+/// # Errors
+/// Why it is none. A section that can't be taken in is no error: it stays closed in [`Job::locked`].
+pub fn read_job(text: &str) -> Result<Job, Unreadable> {
+    let mut file = match json(text)? {
+        Value::Object(file) => file,
+        _ => return Err(Unreadable::OtherFormat),
+    };
+    if file.remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
+        return Err(Unreadable::OtherFormat);
+    }
+    let version = file.remove("version").as_ref().and_then(Value::as_u64).ok_or(Unreadable::Lacks { what: "version" })?;
+    if version > VERSION {
+        return Err(Unreadable::TooNew { version });
+    }
+    let id = file.remove("id").as_ref().and_then(Value::as_str).map(Id::new).filter(|id| !id.as_str().is_empty());
+    let mut job = Job::new(id.ok_or(Unreadable::Lacks { what: "id" })?, "");
+    let Some(Value::Object(sections)) = file.remove("sections") else {
+        return Err(Unreadable::Lacks { what: "sections" });
+    };
+    for (name, value) in sections {
+        take_section(&mut job, &name, value);
+    }
+    if let Some(records) = file.remove("records") {
+        take_records(&mut job, records);
+    }
+    job.unknown = file;
+    Ok(job)
+}
+
+/// One section as it is kept in storage under a key of its own.
+#[must_use]
+pub fn section_text(job: &Job, name: SectionName) -> String {
+    section_value(job, name).to_string()
+}
+
+/// Takes a section's text from storage into a job; one that can't be read stays closed.
+///
+/// # Errors
+/// The text isn't JSON at all: there is nothing to keep but the text, which the caller sets aside.
+pub fn read_section(job: &mut Job, name: &str, text: &str) -> Result<(), Unreadable> {
+    let value = json(text)?;
+    take_section(job, name, value);
+    Ok(())
+}
+
+/// The records as they are kept in storage.
+#[must_use]
+pub fn records_text(job: &Job) -> String {
+    records_value(job).to_string()
+}
+
+/// Takes records from storage into a job.
+///
+/// # Errors
+/// The text isn't JSON at all.
+pub fn read_records(job: &mut Job, text: &str) -> Result<(), Unreadable> {
+    let value = json(text)?;
+    take_records(job, value);
+    Ok(())
+}
+
+/// Which of two texts of one section is the newer: the one whose counter is higher. A text that can't be read is older
+/// than one that can; two that can't are equal.
+#[must_use]
+pub fn newer(a: &str, b: &str) -> Ordering {
+    let counter = |text: &str| -> Option<u64> {
+        let value: Value = serde_json::from_str(text).ok()?;
+        if let Value::Array(records) = &value {
+            return u64::try_from(records.len()).ok();
+        }
+        Some(value.get("revision").and_then(|revision| revision.get("counter")).and_then(Value::as_u64).unwrap_or(0))
+    };
+    counter(a).cmp(&counter(b))
+}
+
+fn json(text: &str) -> Result<Value, Unreadable> {
+    if text.len() > LONGEST {
+        return Err(Unreadable::TooLong { letters: text.len() });
+    }
+    serde_json::from_str(text).map_err(|e| Unreadable::NotJson { line: e.line(), column: e.column() })
+}
+
+fn section_value(job: &Job, name: SectionName) -> Value {
+    if let Some(locked) = job.locked.get(name.id()) {
+        return locked.value.clone();
+    }
+    match name {
+        SectionName::Head => written(name, &job.head, head_1::Body::from(&job.head.body)),
+        SectionName::Survey => written(name, &job.survey, survey_1::Body::from(&job.survey.body)),
+        SectionName::Plan => written(name, &job.plan, plan_1::Body::from(&job.plan.body)),
+        SectionName::Picking => written(name, &job.picking, picking_1::Body::from(&job.picking.body)),
+    }
+}
+
+fn written<T, B: Serialize>(name: SectionName, section: &Section<T>, body: B) -> Value {
+    let mut value = Map::new();
+    value.insert("version".to_owned(), version_of(name).into());
+    let revision = |revision: &Option<Revision>| serde_json::to_value(revision).unwrap_or(Value::Null);
+    if section.revision.is_some() {
+        value.insert("revision".to_owned(), revision(&section.revision));
+    }
+    if section.parent.is_some() {
+        value.insert("parent".to_owned(), revision(&section.parent));
+    }
+    if let Some(base) = &section.base {
+        value.insert("base".to_owned(), base.as_str().into());
+    }
+    // Maps of text keys, texts and numbers: nothing in them can fail to be written.
+    value.insert("body".to_owned(), serde_json::to_value(body).unwrap_or(Value::Null));
+    for (key, unknown) in &section.unknown {
+        value.insert(key.clone(), unknown.clone());
+    }
+    Value::Object(value)
+}
+
+fn take_section(job: &mut Job, name: &str, value: Value) {
+    let lock = |job: &mut Job, value: Value, why: Locked| {
+        job.locked.insert(name.to_owned(), LockedSection { value, why });
+    };
+    let Some(known) = SectionName::of(name) else { return lock(job, value, Locked::UnknownName) };
+    let version = value.get("version").and_then(Value::as_u64).unwrap_or(0);
+    if version > version_of(known) {
+        return lock(job, value, Locked::TooNew { version });
+    }
+    if version == 0 {
+        return lock(job, value, Locked::Unreadable { detail: "version".to_owned() });
+    }
+    let kept = value.clone();
+    let taken = match known {
+        SectionName::Head => read::<head_1::Body, _>(value).map(|section| job.head = section),
+        SectionName::Survey => read::<survey_1::Body, _>(value).map(|section| job.survey = section),
+        SectionName::Plan => read::<plan_1::Body, _>(value).map(|section| job.plan = section),
+        SectionName::Picking => read::<picking_1::Body, _>(value).map(|section| job.picking = section),
+    };
+    if let Err(detail) = taken {
+        lock(job, kept, Locked::Unreadable { detail });
+    }
+}
+
+fn read<B, T>(value: Value) -> Result<Section<T>, String>
+where
+    B: DeserializeOwned,
+    T: TryFrom<B, Error = String>,
+{
+    let Value::Object(mut map) = value else { return Err("object".to_owned()) };
+    map.remove("version");
+    let revision = |map: &mut Map<String, Value>, key: &str| -> Result<Option<Revision>, String> {
+        match map.remove(key) {
+            None | Some(Value::Null) => Ok(None),
+            Some(value) => serde_json::from_value(value).map(Some).map_err(|e| format!("{key}: {e}")),
+        }
+    };
+    let current = revision(&mut map, "revision")?;
+    let parent = revision(&mut map, "parent")?;
+    let base = match map.remove("base") {
+        None | Some(Value::Null) => None,
+        Some(Value::String(text)) => Some(text),
+        Some(_) => return Err("base".to_owned()),
+    };
+    let body = map.remove("body").ok_or_else(|| "body".to_owned())?;
+    let body: B = serde_json::from_value(body).map_err(|e| e.to_string())?;
+    Ok(Section { body: T::try_from(body)?, revision: current, parent, base, unknown: map })
+}
+
+fn records_value(job: &Job) -> Value {
+    Value::Array(job.records.iter().map(|record| record.value.clone()).collect())
+}
+
+/// Adds the records that aren't there yet; one without an id is kept with the job's unknown fields.
+fn take_records(job: &mut Job, records: Value) {
+    let Value::Array(records) = records else {
+        job.unknown.insert("records_unread".to_owned(), records);
+        return;
+    };
+    let mut nameless: Vec<Value> = Vec::new();
+    for value in records {
+        match value.get("id").and_then(Value::as_str).map(Id::new) {
+            Some(id) if !id.as_str().is_empty() => {
+                if !job.records.iter().any(|there| there.id == id) {
+                    job.records.push(Record { id, value });
+                }
+            }
+            _ => nameless.push(value),
+        }
+    }
+    if !nameless.is_empty() {
+        job.unknown.insert("records_unread".to_owned(), Value::Array(nameless));
+    }
+}
+
+/// The value of a permanent id, or what it was.
+fn id_of<T>(of: impl Fn(&str) -> Option<T>, id: &str, what: &str) -> Result<T, String> {
+    of(id).ok_or_else(|| format!("{what}: {id}"))
+}
+
+fn is_empty_map(map: &Unknown) -> bool {
+    map.is_empty()
+}

@@ -1,0 +1,70 @@
+//! The parts of a job that are kept, sent and joined on their own.
+
+pub mod head;
+pub mod picking;
+pub mod plan;
+pub mod survey;
+
+use serde_json::{Map, Value};
+
+use crate::id::Revision;
+
+/// Fields this version doesn't know, kept as they came.
+pub type Unknown = Map<String, Value>;
+
+/// A section: its content with where it stands.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Section<T> {
+    /// What it holds.
+    pub body: T,
+    /// The state it is in; none before its first change.
+    pub revision: Option<Revision>,
+    /// The state it was in when it was handed over.
+    pub parent: Option<Revision>,
+    /// Its text as it was handed over, to compare three ways when it comes back.
+    pub base: Option<String>,
+    /// What this version doesn't know of it.
+    pub unknown: Unknown,
+}
+
+impl<T: Default> Default for Section<T> {
+    fn default() -> Section<T> {
+        Section { body: T::default(), revision: None, parent: None, base: None, unknown: Unknown::new() }
+    }
+}
+
+/// Which section.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum SectionName {
+    /// Title, site, kind of job, whether it lies in the bin.
+    Head,
+    /// The vessels as surveyed.
+    Survey,
+    /// The layers.
+    Plan,
+    /// Ticks, bins and part numbers of the pick list.
+    Picking,
+}
+
+impl SectionName {
+    /// All this version knows.
+    pub const ALL: &'static [SectionName] =
+        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking];
+
+    /// The permanent id.
+    #[must_use]
+    pub const fn id(self) -> &'static str {
+        match self {
+            SectionName::Head => "head",
+            SectionName::Survey => "survey",
+            SectionName::Plan => "plan",
+            SectionName::Picking => "picking",
+        }
+    }
+
+    /// The one with this id.
+    #[must_use]
+    pub fn of(id: &str) -> Option<SectionName> {
+        SectionName::ALL.iter().copied().find(|name| name.id() == id)
+    }
+}

@@ -1,0 +1,422 @@
+//! Every sentence a person reads: a code with typed arguments becomes a text in a language, units and number marks.
+//!
+//! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
+//! reads, and puts it into words.
+
+mod en;
+pub mod label;
+pub mod names;
+mod number;
+
+pub use label::Label;
+
+use bedwright_calc::material::{Container, Pack};
+use bedwright_calc::quantity::{Amount, Basis, Caution, Length, Mass, Problem, Source, Term, Verdict, Volume};
+use bedwright_calc::supply::{BillLine, CountUnit, Item};
+
+use crate::entry::{Marks, Misread, Unit, Understood};
+use crate::field::SurveyField;
+use crate::reading::LayerFault;
+
+/// The languages the page speaks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Language {
+    /// English.
+    English,
+}
+
+/// How a person reads: language, units, number marks. Kept on the device, never in a job.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Manner {
+    /// The language.
+    pub language: Language,
+    /// Millimetres, litres and kilograms instead of inches, cubic feet and pounds.
+    pub metric: bool,
+    /// The decimal mark.
+    pub decimal: char,
+}
+
+impl Default for Manner {
+    fn default() -> Manner {
+        Manner { language: Language::English, metric: false, decimal: '.' }
+    }
+}
+
+/// A sentence, as a code with its arguments.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Message {
+    /// A fixed text.
+    Label(Label),
+    /// The name of an entry.
+    Field(SurveyField),
+    /// Why what was typed makes no sense; with the unit of the field.
+    Misread(Misread, Unit),
+    /// Why there is no answer.
+    Problem(Problem),
+    /// What to bear in mind.
+    Caution(Caution),
+    /// Why a layer can't be worked out.
+    LayerFault(LayerFault),
+    /// The name of a quantity.
+    Term(Term),
+    /// What a value rests on.
+    Basis(Basis),
+    /// A material's name.
+    Material(String),
+}
+
+/// A verdict in words.
+#[derive(Clone, Debug, PartialEq)]
+pub struct VerdictWords {
+    /// What is judged and how: "Gravel: pour slowly".
+    pub headline: String,
+    /// Why, with the figure it missed.
+    pub reason: String,
+    /// What would mend it.
+    pub remedies: Vec<String>,
+}
+
+impl Manner {
+    /// The marks this person types with.
+    #[must_use]
+    pub const fn marks(&self) -> Marks {
+        Marks { decimal: self.decimal }
+    }
+
+    /// A message in words.
+    #[must_use]
+    pub fn text(&self, message: &Message) -> String {
+        match message {
+            Message::Label(label) => self.label(*label).to_owned(),
+            Message::Field(field) => self.field(*field).to_owned(),
+            Message::Misread(misread, unit) => self.misread(misread, *unit),
+            Message::Problem(problem) => self.problem(problem),
+            Message::Caution(caution) => self.caution(caution),
+            Message::LayerFault(fault) => self.layer_fault(fault),
+            Message::Term(term) => self.term(*term).to_owned(),
+            Message::Basis(basis) => self.basis(*basis).to_owned(),
+            Message::Material(id) => self.material(id),
+        }
+    }
+
+    /// A fixed text.
+    #[must_use]
+    pub fn label(&self, label: Label) -> &'static str {
+        match self.language {
+            Language::English => label.english(),
+        }
+    }
+
+    /// The name of an entry.
+    #[must_use]
+    pub fn field(&self, field: SurveyField) -> &'static str {
+        match self.language {
+            Language::English => en::field(field),
+        }
+    }
+
+    /// How to take a measure, in a few words; empty where the name says it.
+    #[must_use]
+    pub fn hint(&self, field: SurveyField) -> &'static str {
+        match self.language {
+            Language::English => en::hint(field),
+        }
+    }
+
+    /// The name of a quantity.
+    #[must_use]
+    pub fn term(&self, term: Term) -> &'static str {
+        match self.language {
+            Language::English => en::term(term),
+        }
+    }
+
+    /// What a value rests on.
+    #[must_use]
+    pub fn basis(&self, basis: Basis) -> &'static str {
+        match self.language {
+            Language::English => en::basis(basis),
+        }
+    }
+
+    /// Where a value comes from, or that nobody knows.
+    #[must_use]
+    pub fn source(&self, source: Source) -> String {
+        match self.language {
+            Language::English => en::source(source),
+        }
+    }
+
+    /// Why what was typed makes no sense, and what it may be.
+    #[must_use]
+    pub fn misread(&self, misread: &Misread, unit: Unit) -> String {
+        match self.language {
+            Language::English => en::misread(*self, misread, unit),
+        }
+    }
+
+    /// Why there is no answer, and what to do.
+    #[must_use]
+    pub fn problem(&self, problem: &Problem) -> String {
+        match self.language {
+            Language::English => en::problem(*self, problem),
+        }
+    }
+
+    /// What to bear in mind.
+    #[must_use]
+    pub fn caution(&self, caution: &Caution) -> String {
+        match self.language {
+            Language::English => en::caution(*self, caution),
+        }
+    }
+
+    /// Why a layer can't be worked out.
+    #[must_use]
+    pub fn layer_fault(&self, fault: &LayerFault) -> String {
+        match self.language {
+            Language::English => en::layer_fault(*self, fault),
+        }
+    }
+
+    /// A verdict; `layers` are the names of the layers, bottom first.
+    #[must_use]
+    pub fn verdict(&self, verdict: &Verdict, layers: &[String]) -> VerdictWords {
+        match self.language {
+            Language::English => en::verdict(*self, verdict, layers),
+        }
+    }
+
+    /// A material's name; the id itself where the catalogue doesn't know it.
+    #[must_use]
+    pub fn material(&self, id: &str) -> String {
+        match self.language {
+            Language::English => names::material_english(id).map_or_else(|| id.to_owned(), str::to_owned),
+        }
+    }
+
+    /// A pack: "bag, 1 cu ft".
+    #[must_use]
+    pub fn pack(&self, pack: &Pack) -> String {
+        let mut parts = vec![self.container(pack.container, 1).to_owned()];
+        if let Some(volume) = &pack.volume {
+            parts.push(self.pack_volume(volume.value));
+        }
+        if let Some(mass) = &pack.mass {
+            parts.push(self.pack_mass(mass.value));
+        }
+        parts.join(", ")
+    }
+
+    /// What a pack is called, one or many.
+    #[must_use]
+    pub fn container(&self, container: Container, count: u32) -> &'static str {
+        match self.language {
+            Language::English => names::container_english(container, count),
+        }
+    }
+
+    /// A line of a bill, as it is asked for over a counter.
+    #[must_use]
+    pub fn item(&self, item: &Item) -> String {
+        match item {
+            Item::Pack { material, pack } => {
+                let pack = Pack::of(pack).map_or_else(|| pack.to_string(), |pack| self.pack(&pack));
+                format!("{}, {pack}", self.material(material))
+            }
+            Item::Part { fitting, size, cut } => {
+                let mut text = match self.language {
+                    Language::English => names::fitting_english(*fitting).to_owned(),
+                };
+                if let Some(size) = size {
+                    text.push_str(", ");
+                    text.push_str(&self.size(*size));
+                }
+                if let Some(cut) = cut {
+                    text.push_str(", ");
+                    text.push_str(&match self.language {
+                        Language::English => format!("cut to {}", self.tape(*cut)),
+                    });
+                }
+                text
+            }
+        }
+    }
+
+    /// How a line is counted, one or many: "bags", "each".
+    #[must_use]
+    pub fn unit_of(&self, line: &BillLine) -> &'static str {
+        match (&line.item, line.unit) {
+            (Item::Pack { pack, .. }, _) => {
+                self.container(Pack::of(pack).map_or(Container::Bag, |pack| pack.container), line.quantity)
+            }
+            (Item::Part { .. }, CountUnit::Length) => match self.language {
+                Language::English => {
+                    if line.quantity == 1 {
+                        "piece"
+                    } else {
+                        "pieces"
+                    }
+                }
+            },
+            (Item::Part { .. }, _) => match self.language {
+                Language::English => "each",
+            },
+        }
+    }
+
+    /// A value with its unit, as a sentence needs it.
+    #[must_use]
+    pub fn amount(&self, amount: Amount) -> String {
+        match amount {
+            Amount::Length(x) => self.length(x),
+            Amount::Area(x) => {
+                if self.metric {
+                    format!("{} m²", self.decimal(x.value, 4))
+                } else {
+                    format!("{} sq ft", self.decimal(Unit::SquareFoot.from_si(x.value), 3))
+                }
+            }
+            Amount::Volume(x) => self.volume(x),
+            Amount::Mass(x) => self.mass(x),
+            Amount::Density(x) => {
+                if self.metric {
+                    format!("{} kg/m³", self.decimal(x.value, 0))
+                } else {
+                    format!("{} lb/cu ft", self.decimal(Unit::PoundPerCubicFoot.from_si(x.value), 1))
+                }
+            }
+            Amount::Pressure(x) => {
+                if self.metric {
+                    format!("{} bar", self.decimal(x.value / 1e5, 1))
+                } else {
+                    format!("{} psi", self.decimal(Unit::PoundPerSquareInch.from_si(x.value), 0))
+                }
+            }
+            Amount::Ratio(x) => self.decimal(x, 2),
+            Amount::Count(n) => n.to_string(),
+        }
+    }
+
+    /// A length to two decimals of an inch, or whole millimetres with one decimal.
+    #[must_use]
+    pub fn length(&self, length: Length) -> String {
+        if self.metric {
+            format!("{} mm", self.decimal(length.value * 1000.0, 1))
+        } else {
+            format!("{} in", self.decimal(Unit::Inch.from_si(length.value), 2))
+        }
+    }
+
+    /// A tape reading: eighths of an inch, or whole millimetres.
+    #[must_use]
+    pub fn tape(&self, length: Length) -> String {
+        let bare = self.tape_bare(length);
+        if self.metric { format!("{bare} mm") } else { format!("{bare} in") }
+    }
+
+    /// A tape reading without its unit.
+    #[must_use]
+    pub fn tape_bare(&self, length: Length) -> String {
+        if self.metric {
+            self.decimal(length.value * 1000.0, 0)
+        } else {
+            crate::entry::fraction_text(Unit::Inch.from_si(length.value), 8)
+        }
+    }
+
+    /// A spread, rounded up so that it promises nothing: "± 1 1/8 in".
+    #[must_use]
+    pub fn spread(&self, length: Length) -> String {
+        if self.metric {
+            format!("± {} mm", self.decimal((length.value * 1000.0).ceil(), 0))
+        } else {
+            let eighths = (Unit::Inch.from_si(length.value) * 8.0 - 1e-9).ceil();
+            format!("± {} in", crate::entry::fraction_text(eighths / 8.0, 8))
+        }
+    }
+
+    /// The size of a part: an outside diameter or a bore.
+    #[must_use]
+    pub fn size(&self, length: Length) -> String {
+        if self.metric {
+            format!("{} mm", self.decimal(length.value * 1000.0, 1))
+        } else {
+            format!("{} in", self.decimal(Unit::Inch.from_si(length.value), 3))
+        }
+    }
+
+    /// Small things, grains and slots, in millimetres.
+    #[must_use]
+    pub fn small(&self, length: Length) -> String {
+        format!("{} mm", self.decimal(length.value * 1000.0, 2))
+    }
+
+    /// A volume: cubic feet to two decimals, or litres to one.
+    #[must_use]
+    pub fn volume(&self, volume: Volume) -> String {
+        if self.metric {
+            format!("{} L", self.decimal(volume.value * 1000.0, 1))
+        } else {
+            format!("{} cu ft", self.fixed(Unit::CubicFoot.from_si(volume.value), 2))
+        }
+    }
+
+    /// The volume printed on a pack.
+    #[must_use]
+    pub fn pack_volume(&self, volume: Volume) -> String {
+        let feet = Unit::CubicFoot.from_si(volume.value);
+        let litres = volume.value * 1000.0;
+        if (feet * 2.0 - (feet * 2.0).round()).abs() < 1e-9 {
+            return if (feet - 0.5).abs() < 1e-9 { "1/2 cu ft".to_owned() } else { format!("{} cu ft", self.decimal(feet, 1)) };
+        }
+        format!("{} L", self.decimal(litres, 1))
+    }
+
+    /// The mass printed on a pack.
+    #[must_use]
+    pub fn pack_mass(&self, mass: Mass) -> String {
+        let pounds = Unit::Pound.from_si(mass.value);
+        if (pounds - pounds.round()).abs() < 1e-9 {
+            format!("{} lb", self.decimal(pounds, 0))
+        } else {
+            format!("{} kg", self.decimal(mass.value, 1))
+        }
+    }
+
+    /// A mass in whole pounds or kilograms.
+    #[must_use]
+    pub fn mass(&self, mass: Mass) -> String {
+        if self.metric {
+            format!("{} kg", self.decimal(mass.value, 0))
+        } else {
+            format!("{} lb", self.decimal(Unit::Pound.from_si(mass.value), 0))
+        }
+    }
+
+    /// A share as per cent.
+    #[must_use]
+    pub fn percent(&self, ratio: f64) -> String {
+        format!("{} %", self.decimal(ratio * 100.0, 0))
+    }
+
+    /// What was understood of an entry, for the echo beside it: "52.5 in".
+    #[must_use]
+    pub fn echo(&self, understood: &Understood) -> String {
+        let unit = understood.written;
+        let number = self.decimal(understood.value, 4);
+        if unit.symbol().is_empty() { number } else { format!("{number} {}", unit.symbol()) }
+    }
+
+    /// A number to at most so many decimals, trailing noughts left out.
+    #[must_use]
+    pub fn decimal(&self, value: f64, places: usize) -> String {
+        number::trimmed(value, places, self.decimal)
+    }
+
+    /// A number to exactly so many decimals.
+    #[must_use]
+    pub fn fixed(&self, value: f64, places: usize) -> String {
+        number::fixed(value, places, self.decimal)
+    }
+}

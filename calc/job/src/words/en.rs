@@ -1,0 +1,324 @@
+//! Sentences in English.
+
+use bedwright_calc::quantity::{
+    Amount, Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Source, Standing, Subject, Term, Verdict,
+};
+
+use super::{Manner, VerdictWords};
+use crate::entry::{Dimension, Misread, Unit};
+use crate::field::SurveyField;
+use crate::reading::LayerFault;
+
+pub(super) fn field(field: SurveyField) -> &'static str {
+    match field {
+        SurveyField::NominalSize => "Nominal size",
+        SurveyField::InsideDiameter => "Inside diameter",
+        SurveyField::Circumference => "Round the bare shell",
+        SurveyField::Wall => "Wall",
+        SurveyField::MeteredVolume => "Water let in",
+        SurveyField::BagVolume => "Volume of the bag",
+        SurveyField::TapeBefore => "Tape before",
+        SurveyField::TapeAfter => "Tape after",
+        SurveyField::InsideDepth => "Inside depth",
+        SurveyField::ConeDepth => "Depth of the cone",
+        SurveyField::NeckHeight => "Neck height",
+        SurveyField::ClearBore => "Clear bore",
+        SurveyField::RiserOutsideDiameter => "Riser outside diameter",
+        SurveyField::RiserSeat => "Riser stands at height",
+        SurveyField::RiserAllowance => "Valve wants it above the rim by",
+        SurveyField::CollectorDiameter => "Collector diameter",
+        SurveyField::CollectorBottom => "Collector lower end at height",
+        SurveyField::CollectorTop => "Collector upper end at height",
+        SurveyField::LateralCount => "Number of laterals",
+        SurveyField::LateralLength => "Length of a lateral",
+        SurveyField::LateralAxis => "Laterals' centre at height",
+        SurveyField::TopSlot => "Top slot at height",
+        SurveyField::SlotWidth => "Slot width",
+        SurveyField::UpperCollector => "Rim down to the upper collector",
+    }
+}
+
+pub(super) fn hint(field: SurveyField) -> &'static str {
+    match field {
+        SurveyField::NominalSize => "as on the label: 12x52, or 1252",
+        SurveyField::Circumference => "never over a jacket",
+        SurveyField::InsideDepth => "rim of the opening to the lowest inside point",
+        SurveyField::NeckHeight => "top of the head to the rim",
+        SurveyField::RiserOutsideDiameter => "measure across the pipe; names mislead",
+        SurveyField::RiserSeat => "its lower end above the lowest inside point",
+        SurveyField::RiserAllowance => "0 if flush; minus if it ends below",
+        SurveyField::TapeBefore | SurveyField::TapeAfter => "rim down to the surface",
+        SurveyField::MeteredVolume => "between the two tape readings",
+        SurveyField::BagVolume => "as printed, and the bag was full",
+        _ => "",
+    }
+}
+
+pub(super) fn term(term: Term) -> &'static str {
+    match term {
+        Term::NominalDiameter => "nominal diameter",
+        Term::NominalHeight => "nominal height",
+        Term::InsideDiameter => "inside diameter",
+        Term::Circumference => "tape round the bare shell",
+        Term::Wall => "wall",
+        Term::MeteredVolume => "water let in",
+        Term::TapeBefore => "tape before",
+        Term::TapeAfter => "tape after",
+        Term::PackVolume => "volume of a pack",
+        Term::PackMass => "weight of a pack",
+        Term::InsideDepth => "inside depth",
+        Term::DepthUnderNominal => "nominal height less inside depth",
+        Term::NeckHeight => "neck height",
+        Term::ClearBore => "clear bore",
+        Term::BottomHeadDepth => "depth of the bottom head",
+        Term::TopHeadDepth => "depth of the top head",
+        Term::StraightSide => "straight side",
+        Term::RiserOutsideDiameter => "riser outside diameter",
+        Term::RiserSeat => "height the riser stands at",
+        Term::RiserAllowance => "what the valve wants above the rim",
+        Term::CollectorDiameter => "collector diameter",
+        Term::CollectorBottom => "collector lower end",
+        Term::CollectorTop => "collector upper end",
+        Term::LateralCount => "number of laterals",
+        Term::LateralLength => "length of a lateral",
+        Term::TopSlot => "height of the top slot",
+        Term::SlotWidth => "slot width",
+        Term::UpperCollector => "rim to upper collector",
+        Term::Height => "height",
+        Term::FreeVolume => "free volume",
+        Term::Target => "amount of the layer",
+        Term::LayerVolume => "volume of the layer",
+        Term::BulkDensity => "bulk density",
+        Term::GrainLow => "smallest grain",
+        Term::GrainHigh => "largest grain",
+        Term::Bucket => "bucket",
+        Term::Step => "step of the table",
+        Term::Freeboard => "freeboard",
+        Term::MediaDepth => "depth of the media bed",
+        Term::TapeReading => "tape reading",
+        Term::Packs => "packs",
+    }
+}
+
+pub(super) fn basis(basis: Basis) -> &'static str {
+    match basis {
+        Basis::Measured => "measured",
+        Basis::Typed => "typed",
+        Basis::Catalogue => "catalogue",
+        Basis::Assumed => "assumed",
+    }
+}
+
+pub(super) fn source(source: Source) -> String {
+    match source.standing() {
+        Standing::Practice => "common practice".to_owned(),
+        Standing::Memory => "from memory".to_owned(),
+        Standing::Typed => "typed by a person".to_owned(),
+        Standing::Derived => "arithmetic".to_owned(),
+        Standing::Published | Standing::Library => [source.title(), source.issuer(), source.edition(), source.page()]
+            .iter()
+            .filter(|part| !part.is_empty())
+            .copied()
+            .collect::<Vec<_>>()
+            .join(", "),
+    }
+}
+
+fn example(unit: Unit) -> &'static str {
+    match unit {
+        Unit::Inch => "like 52, 11 3/4 or 4 ft 4 in",
+        Unit::Millimetre => "like 1320 or 298.5",
+        Unit::CubicFoot => "like 2, 1.5 or 1/6",
+        Unit::Each => "like 2 or 1.5",
+        _ => "like 1.5",
+    }
+}
+
+pub(super) fn misread(manner: Manner, misread: &Misread, unit: Unit) -> String {
+    match misread {
+        Misread::Empty => format!("Nothing is typed. It must be a number, {}.", example(unit)),
+        Misread::NotANumber { found, .. } if found.is_empty() => {
+            format!("This stops before it is a number. It must be a number, {}.", example(unit))
+        }
+        Misread::NotANumber { found, .. } => format!("“{found}” isn't part of a number. It must be a number, {}.", example(unit)),
+        Misread::Ambiguous { as_decimal, as_thousands, written } => format!(
+            "This could be {0} {2} or {1} {2}. Say which.",
+            manner.decimal(*as_decimal, 6),
+            manner.decimal(*as_thousands, 6),
+            written.symbol()
+        ),
+        Misread::UnknownUnit(found) => format!("“{found}” is no unit known here. {}", units_for(unit.dimension())),
+        Misread::WrongDimension { found, wanted } => {
+            format!("“{}” measures something else. {}", found.symbol(), units_for(*wanted))
+        }
+        Misread::PartTooLarge { value, unit, below } => format!(
+            "{} {} after the larger unit is too much: it must be below {}.",
+            manner.decimal(*value, 3),
+            unit.symbol(),
+            manner.decimal(*below, 3)
+        ),
+        Misread::TooLong => "This is too long for a number.".to_owned(),
+        Misread::TooLarge => "This is larger than anything in this trade.".to_owned(),
+        Misread::TooSmall => "This is smaller than anything in this trade.".to_owned(),
+        Misread::DivideByZero => "A fraction over 0 is no number.".to_owned(),
+        Misread::NoSuchSize { diameter_in, height_in } => format!(
+            "{} × {} in is no vessel's size. Type the diameter, then the height: 12x52.",
+            manner.decimal(*diameter_in, 2),
+            manner.decimal(*height_in, 2)
+        ),
+    }
+}
+
+fn units_for(dimension: Dimension) -> String {
+    let units: Vec<&str> = Unit::of(dimension).iter().map(|unit| unit.symbol()).filter(|symbol| !symbol.is_empty()).collect();
+    if units.is_empty() { "Type a bare number.".to_owned() } else { format!("It may be in {}.", units.join(", ")) }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().collect::<String>() + letters.as_str())
+}
+
+pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
+    let what = capital(term(problem.term));
+    match problem.fault {
+        Fault::Missing => match problem.term {
+            Term::TopSlot => {
+                "There is no top slot to cover: choose a bottom collector with slots and its height, or fill by another measure."
+                    .to_owned()
+            }
+            _ => format!("{what} is needed and isn't there yet."),
+        },
+        Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
+        Fault::OutOfRange { value, low, high } => {
+            format!("{what} must be from {} to {}; it is {}.", manner.amount(low), manner.amount(high), manner.amount(value))
+        }
+        Fault::NotBelow { value, other, limit } => {
+            format!("{what} must be less than {} for this {}; it is {}.", manner.amount(limit), term(other), manner.amount(value))
+        }
+        Fault::NotAbove { value, other: Term::TopHeadDepth, limit } => format!(
+            "{what} must be more than heads and neck together, {}; it is {}.",
+            manner.amount(limit),
+            manner.amount(value)
+        ),
+        Fault::NotAbove { value, other, limit } => {
+            format!("{what} must be more than {} ({}); it is {}.", manner.amount(limit), term(other), manner.amount(value))
+        }
+        Fault::DoesNotFit { needs, room } => {
+            format!("This needs {}; there is room for {}.", manner.amount(needs), manner.amount(room))
+        }
+        Fault::AlreadyReached { value, there } => format!(
+            "{} is already reached: the surface below stands {} above the lowest point.",
+            manner.amount(value),
+            manner.amount(there)
+        ),
+        Fault::WaitsFor { other } => format!("Waits for the {}.", term(other)),
+        Fault::NoSolution => format!("No vessel would show this with {} as typed. Check both tape readings.", term(problem.term)),
+    }
+}
+
+pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
+    match caution {
+        Caution::MeasureDiameter => "Taken as 0.98 of the nominal diameter, from memory. Measure it.".to_owned(),
+        Caution::AboveNominal { inside, nominal } => format!(
+            "Comes out at {}, more than the nominal {}. Was the tape over a jacket?",
+            manner.amount(*inside),
+            manner.amount(*nominal)
+        ),
+        Caution::MeasureDepth => "Taken as 1 in under the nominal height, from memory. Measure it.".to_owned(),
+        Caution::IfPackWasFull => "True if the bag was full; if it wasn't, the bag was short.".to_owned(),
+        Caution::DensityVaries { low, high } => {
+            format!("Bulk density is {} to {} from lot to lot.", manner.amount(*low), manner.amount(*high))
+        }
+    }
+}
+
+pub(super) fn layer_fault(manner: Manner, fault: &LayerFault) -> String {
+    match fault {
+        LayerFault::NoMaterial => "Choose a material.".to_owned(),
+        LayerFault::UnknownMaterial(id) => format!("This version doesn't know the material “{id}”."),
+        LayerFault::UnknownPack(id) => format!("This version doesn't know the pack “{id}”."),
+        LayerFault::NoAmount => "Type how much.".to_owned(),
+        LayerFault::Amount(found) => misread(manner, found, Unit::CubicFoot),
+        LayerFault::BulkDensity(found) => misread(manner, found, Unit::PoundPerCubicFoot),
+    }
+}
+
+fn mark(mark: Mark) -> &'static str {
+    match mark {
+        Mark::Fine => "fine",
+        Mark::SetOnSite => "set on site",
+        Mark::Caution => "caution",
+        Mark::Stop => "stop",
+    }
+}
+
+pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> VerdictWords {
+    let name = |index: usize| layers.get(index).map_or("layer", String::as_str);
+    let subject = match verdict.subject {
+        Subject::Gap { layer } => format!("Gap beside the riser, {}", name(layer)),
+        Subject::Slot { layer } => format!("Collector slots, {}", name(layer)),
+        Subject::Neighbours { lower } => format!("{} under {}", name(lower), name(lower + 1)),
+        Subject::Cover => "Cover of the collector".to_owned(),
+        Subject::Freeboard => "Room above the media".to_owned(),
+        Subject::Diameter => "Inside diameter".to_owned(),
+    };
+    let plain = |amount: Amount| match amount {
+        Amount::Ratio(x) => manner.decimal(x, 1),
+        other => manner.amount(other),
+    };
+    let small = |amount: Amount| match amount {
+        Amount::Length(x) => manner.small(x),
+        other => manner.amount(other),
+    };
+    let reason = match verdict.reason {
+        Reason::GapCentred { grains, wanted } if verdict.mark == Mark::Fine => {
+            format!("{} grains fit beside the riser; {} are enough.", plain(grains), plain(wanted))
+        }
+        Reason::GapCentred { grains, wanted } => {
+            format!("{} of the largest grains fit beside the riser; under {} they jam.", plain(grains), plain(wanted))
+        }
+        Reason::GapLeaned { grains, wanted } => format!(
+            "Even with the riser leaned over only {} of the largest grains fit; under {} none pass.",
+            plain(grains),
+            plain(wanted)
+        ),
+        Reason::Slot { slot, grain } => format!("Slot {}, smallest grain {}.", small(slot), small(grain)),
+        Reason::SizeRatio { ratio, limit } => {
+            format!("Largest grain below is {} times the smallest above; {} is the most.", plain(ratio), plain(limit))
+        }
+        Reason::FilterRatio { ratio, limit } => {
+            format!("Grains below are {} times those above (D15 over D85); {} is the most.", plain(ratio), plain(limit))
+        }
+        Reason::NoRoom { needs, room } => format!("It needs {}; there is room for {}.", manner.amount(needs), manner.amount(room)),
+        Reason::CoverAboveSlot { cover: Amount::Length(cover) } if cover.value < 0.0 => {
+            format!("The top slot stands {} above the underbed.", manner.length(-cover))
+        }
+        Reason::CoverAboveSlot { cover } => format!("The underbed stands {} above the top slot.", manner.amount(cover)),
+        Reason::Room { freeboard: Amount::Length(room) } => {
+            format!("The media would stand {} above where the bed must end.", manner.length(-room))
+        }
+        Reason::Room { freeboard } => format!("Freeboard {}.", manner.amount(freeboard)),
+        Reason::AboveNominal { inside, nominal } => {
+            format!("It comes out at {}, more than the nominal {}.", manner.amount(inside), manner.amount(nominal))
+        }
+    };
+    let remedies = verdict
+        .remedies
+        .iter()
+        .map(|remedy| match remedy {
+            Remedy::PourSlowly => "Pour slowly and work it round.".to_owned(),
+            Remedy::FillPortOrManway => "Load by a fill port or a manway.".to_owned(),
+            Remedy::SmallerGrain { largest } => format!("Or take grains of at most {}.", small(*largest)),
+            Remedy::CoarserGrain { smallest } => format!("Take grains of at least {}, or finer slots.", small(*smallest)),
+            Remedy::LayerBetween => "Put a layer of a size between.".to_owned(),
+            Remedy::MoreUnderbed { volume } => format!("Add {} of underbed.", manner.amount(*volume)),
+            Remedy::FewerPacks { packs } => {
+                let count = packs.si();
+                format!("At most {} fit.", if count == 1.0 { "1 pack".to_owned() } else { format!("{count} packs") })
+            }
+            Remedy::TapeBareShell => "Tape the bare shell, not the jacket, and measure the wall.".to_owned(),
+        })
+        .collect();
+    VerdictWords { headline: format!("{subject}: {}", mark(verdict.mark)), reason, remedies }
+}

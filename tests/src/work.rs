@@ -1,0 +1,28 @@
+//! One piece of work and nothing else, for callgrind to count: `work volumes N` or `work vessels N`.
+#![allow(clippy::unwrap_used, clippy::panic)] // Run by the bench only.
+
+use bedwright_calc::fill::plan;
+use bedwright_calc::quantity::metres;
+use bedwright_tests::fills;
+
+fn main() {
+    let mut arguments = std::env::args().skip(1);
+    let (what, count) = (arguments.next().unwrap(), arguments.next().unwrap().parse::<u32>().unwrap());
+    let (vessel, layers) = fills::examples().remove(1);
+    let bucket = fills::bucket();
+    let mut sum = 0.0;
+    for k in 0..count {
+        match what.as_str() {
+            "volumes" => {
+                let height = metres(0.1 + 1.6 * f64::from(k % 1000) / 1000.0);
+                sum += vessel.cavity.volume_below(height).unwrap().value;
+            }
+            "vessels" => {
+                let filled = plan(&vessel, &layers, &bucket);
+                sum += filled.freeboard.unwrap().length.value.value;
+            }
+            _ => panic!("what is {what}?"),
+        }
+    }
+    println!("{sum}");
+}

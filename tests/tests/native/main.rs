@@ -1,0 +1,8 @@
+//! Everything that is checked without a browser: one binary, a module per capability.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
+
+mod acceptance;
+mod extremes;
+mod house;
+mod properties;
+mod reference;
