@@ -1,1 +1,1 @@
-//! x
+//! The sample job: invented, and marked so.

@@ -148,18 +148,22 @@ pub fn read_records(job: &mut Job, text: &str) -> Result<(), Unreadable> {
     Ok(())
 }
 
-/// Which of two texts of one section is the newer: the one whose counter is higher. A text that can't be read is older
-/// than one that can; two that can't are equal.
+/// Which of two texts of one section is the newer: the one whose counter is higher, or the longer list of records.
+///
+/// Equal where it can't be told: a text that can't be read, or two devices that counted to the same number.
 #[must_use]
 pub fn newer(a: &str, b: &str) -> Ordering {
-    let counter = |text: &str| -> Option<u64> {
+    let count = |text: &str| -> Option<u64> {
         let value: Value = serde_json::from_str(text).ok()?;
         if let Value::Array(records) = &value {
             return u64::try_from(records.len()).ok();
         }
         Some(value.get("revision").and_then(|revision| revision.get("counter")).and_then(Value::as_u64).unwrap_or(0))
     };
-    counter(a).cmp(&counter(b))
+    match (count(a), count(b)) {
+        (Some(a), Some(b)) => a.cmp(&b),
+        _ => Ordering::Equal,
+    }
 }
 
 fn json(text: &str) -> Result<Value, Unreadable> {

@@ -290,7 +290,7 @@ impl Manner {
                 if self.metric {
                     format!("{} bar", self.decimal(x.value / 1e5, 1))
                 } else {
-                    format!("{} psi", self.decimal(Unit::PoundPerSquareInch.from_si(x.value), 0))
+                    format!("{} psi", self.decimal(Unit::Psi.from_si(x.value), 0))
                 }
             }
             Amount::Ratio(x) => self.decimal(x, 2),

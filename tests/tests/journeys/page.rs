@@ -1,0 +1,240 @@
+//! The page's controls, found the way a screen reader finds them.
+
+use std::time::{Duration, Instant};
+
+use serde_json::{Value, json};
+use thirtyfour::prelude::*;
+
+/// How long anything on the page may take to appear.
+const PATIENCE: Duration = Duration::from_secs(10);
+/// How often it is looked for.
+const AGAIN: Duration = Duration::from_millis(40);
+
+/// What a control is to a person who can't see it: roles of WAI-ARIA 1.2.
+#[allow(dead_code)] // Each journey uses some.
+#[derive(Clone, Copy, Debug)]
+pub enum Role {
+    Alert,
+    Button,
+    Checkbox,
+    Combobox,
+    Heading,
+    Link,
+    Radio,
+    Status,
+    Table,
+    Textbox,
+}
+
+impl Role {
+    fn name(self) -> String {
+        format!("{self:?}").to_lowercase()
+    }
+}
+
+/// The page in one session.
+pub struct Page {
+    session: WebDriver,
+}
+
+#[allow(dead_code)] // Each journey uses some.
+impl Page {
+    pub fn new(session: WebDriver) -> Page {
+        Page { session }
+    }
+
+    /// The session itself, for what is said nowhere else.
+    pub fn session(&self) -> &WebDriver {
+        &self.session
+    }
+
+    /// What a script returns.
+    pub async fn script(&self, script: &str) -> Value {
+        self.session.execute(script, vec![]).await.unwrap_or_else(|error| panic!("{script}: {error}")).json().clone()
+    }
+
+    /// Waits until an expression in the page is true.
+    pub async fn until(&self, what: &str, expression: &str) {
+        self.until_within(PATIENCE, what, expression).await;
+    }
+
+    /// Waits until an expression in the page is true, no longer than this.
+    pub async fn until_within(&self, patience: Duration, what: &str, expression: &str) {
+        let script = format!("return Boolean({expression});");
+        let begun = Instant::now();
+        loop {
+            // While the page is being replaced there is nowhere to ask.
+            let answer = self.session.execute(script.as_str(), vec![]).await;
+            if answer.is_ok_and(|answer| answer.json() == &Value::Bool(true)) {
+                return;
+            }
+            assert!(begun.elapsed() < patience, "{what}: not within {patience:?}; the page says:\n{}", self.text().await);
+            tokio::time::sleep(AGAIN).await;
+        }
+    }
+
+    /// Waits until the page has started.
+    pub async fn started(&self) {
+        self.until("the page starts", "document.documentElement.dataset.page === 'started'").await;
+    }
+
+    /// Waits until everything the page needs is on the device.
+    pub async fn ready_offline(&self) {
+        self.until_within(Duration::from_secs(30), "ready offline", "document.documentElement.dataset.offline === 'ready'").await;
+    }
+
+    /// Everything that can be read on it.
+    pub async fn text(&self) -> String {
+        match self.session.execute("return document.body ? document.body.innerText : '';", vec![]).await {
+            Ok(text) => text.json().as_str().unwrap_or_default().to_owned(),
+            Err(error) => format!("(nothing: {error})"),
+        }
+    }
+
+    /// Waits until it can be read somewhere.
+    pub async fn says(&self, words: &str) {
+        self.until(&format!("says “{words}”"), &format!("document.body.innerText.includes({})", json!(words))).await;
+    }
+
+    /// The control of this role and name.
+    ///
+    /// Asked of Chromium's own accessibility tree, which computes both as a screen reader is told them.
+    pub async fn find(&self, role: Role, name: &str) -> WebElement {
+        let begun = Instant::now();
+        loop {
+            let found = self.matching(role, Some(name)).await;
+            match found.as_slice() {
+                [(node, _)] => {
+                    if let Some(element) = self.element(node).await {
+                        return element;
+                    }
+                }
+                [] => {}
+                several => panic!("{} controls are {role:?} “{name}”", several.len()),
+            }
+            if begun.elapsed() > PATIENCE {
+                let there = self.names(role).await;
+                panic!("no {role:?} is called “{name}”; these are: {there:?}\nThe page says:\n{}", self.text().await);
+            }
+            tokio::time::sleep(AGAIN).await;
+        }
+    }
+
+    /// Whether there is a control of this role and name, without waiting.
+    pub async fn has(&self, role: Role, name: &str) -> bool {
+        !self.matching(role, Some(name)).await.is_empty()
+    }
+
+    /// The names of all controls of a role, in the page's order.
+    pub async fn names(&self, role: Role) -> Vec<String> {
+        self.matching(role, None).await.into_iter().map(|(_, name)| name).collect()
+    }
+
+    /// Nodes of the accessibility tree: the id behind each, and its name.
+    async fn matching(&self, role: Role, name: Option<&str>) -> Vec<(Value, String)> {
+        let Ok(document) = self.session.cdp().send_raw("Runtime.evaluate", json!({ "expression": "document" })).await else {
+            return Vec::new();
+        };
+        let mut query = json!({ "objectId": document["result"]["objectId"], "role": role.name() });
+        if let Some(name) = name {
+            query["accessibleName"] = json!(name);
+        }
+        // A page that is being replaced has no tree.
+        let Ok(answer) = self.session.cdp().send_raw("Accessibility.queryAXTree", query).await else { return Vec::new() };
+        let nodes = answer["nodes"].as_array().cloned().unwrap_or_default();
+        nodes
+            .into_iter()
+            .filter(|node| node["ignored"] != json!(true))
+            .map(|node| (node["backendDOMNodeId"].clone(), node["name"]["value"].as_str().unwrap_or_default().to_owned()))
+            .collect()
+    }
+
+    async fn element(&self, node: &Value) -> Option<WebElement> {
+        let cdp = self.session.cdp();
+        let resolved = cdp.send_raw("DOM.resolveNode", json!({ "backendNodeId": node })).await.ok()?;
+        let hold = json!({
+            "objectId": resolved["object"]["objectId"],
+            "functionDeclaration": "function () { window.foundByRole = this; }",
+        });
+        cdp.send_raw("Runtime.callFunctionOn", hold).await.ok()?;
+        self.session.execute("return window.foundByRole;", vec![]).await.ok()?.element().ok()
+    }
+
+    /// Presses a button.
+    pub async fn press(&self, name: &str) {
+        self.click(Role::Button, name).await;
+    }
+
+    /// Follows a link.
+    pub async fn follow(&self, name: &str) {
+        self.click(Role::Link, name).await;
+    }
+
+    /// Clicks what has this role and name.
+    pub async fn click(&self, role: Role, name: &str) {
+        let control = self.find(role, name).await;
+        control.scroll_into_view().await.unwrap();
+        control.click().await.unwrap_or_else(|error| panic!("{role:?} “{name}”: {error}"));
+    }
+
+    /// Types into a field, in place of what it held, and leaves it.
+    pub async fn enter(&self, name: &str, text: &str) {
+        let field = self.find(Role::Textbox, name).await;
+        field.scroll_into_view().await.unwrap();
+        field.send_keys(Key::Control + "a").await.unwrap();
+        field.send_keys(Key::Delete + "").await.unwrap();
+        field.send_keys(text).await.unwrap();
+        field.send_keys(Key::Tab + "").await.unwrap();
+    }
+
+    /// What a field holds.
+    pub async fn entered(&self, name: &str) -> String {
+        self.find(Role::Textbox, name).await.prop("value").await.unwrap().unwrap_or_default()
+    }
+
+    /// Picks an option of a list by its text.
+    pub async fn pick(&self, name: &str, option: &str) {
+        let list = self.find(Role::Combobox, name).await;
+        let options = list.find_all(By::Tag("option")).await.unwrap();
+        let mut there = Vec::new();
+        for each in options {
+            let text = each.text().await.unwrap();
+            if text == option {
+                each.click().await.unwrap();
+                return;
+            }
+            there.push(text);
+        }
+        panic!("“{name}” has no “{option}”; it has {there:?}");
+    }
+
+    /// Goes to an address inside the page, like `#/jobs`.
+    pub async fn go(&self, fragment: &str) {
+        self.script(&format!("window.location.hash = {};", json!(fragment))).await;
+    }
+
+    /// Loads the page again and waits until it has started.
+    pub async fn reload(&self) {
+        self.session.refresh().await.unwrap();
+        self.started().await;
+    }
+
+    /// Fails on everything the browser complained of since it was last asked: errors, refusals of the content
+    /// security policy, files that could not be had.
+    pub async fn no_complaints(&self) {
+        let complaints = self.complaints().await;
+        assert!(complaints.is_empty(), "the browser complains:\n{}", complaints.join("\n"));
+    }
+
+    /// What the browser complained of since it was last asked.
+    pub async fn complaints(&self) -> Vec<String> {
+        let log = self.session.browser_log().await.unwrap();
+        log.into_iter().filter(|entry| entry.level == "SEVERE" || entry.level == "WARNING").map(|entry| entry.message).collect()
+    }
+
+    /// Whether the page is wider than its screen, so that it must be pushed sideways to be read.
+    pub async fn fits_its_width(&self) {
+        let beyond = self.script("return document.documentElement.scrollWidth - document.documentElement.clientWidth;").await;
+        assert_eq!(beyond, json!(0), "wider than the screen");
+    }
+}

@@ -1,0 +1,62 @@
+//! What would come out of the printer, read back with poppler.
+#![allow(dead_code)] // Sheets are read by the journeys that print.
+
+use std::io::Write;
+use std::process::{Command, Stdio};
+
+use base64::Engine;
+use serde_json::json;
+
+use crate::page::Page;
+
+/// A size of paper.
+#[derive(Clone, Copy, Debug)]
+pub enum Paper {
+    /// ISO 216: 210 × 297 mm.
+    A4,
+    /// ANSI Y14.1 A: 8½ × 11 in.
+    Letter,
+}
+
+impl Paper {
+    /// Width and height in inches.
+    fn inches(self) -> (f64, f64) {
+        match self {
+            Paper::A4 => (210.0 / 25.4, 297.0 / 25.4),
+            Paper::Letter => (8.5, 11.0),
+        }
+    }
+}
+
+/// What the page prints, sheet by sheet, laid out as on paper.
+pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
+    let (width, height) = paper.inches();
+    // The page says the size where it has one of its own.
+    let wanted = json!({ "paperWidth": width, "paperHeight": height, "preferCSSPageSize": true, "printBackground": true });
+    let printed = page.session().cdp().send_raw("Page.printToPDF", wanted).await.unwrap();
+    let pdf = base64::engine::general_purpose::STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
+    assert!(pdf.starts_with(b"%PDF-"), "no PDF came");
+    read(&pdf)
+}
+
+/// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
+fn read(pdf: &[u8]) -> Vec<String> {
+    let mut reader = Command::new("pdftotext")
+        .args(["-layout", "-", "-"])
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .expect("pdftotext is in the path (Debian: poppler-utils)");
+    let mut to_reader = reader.stdin.take().unwrap();
+    let pdf = pdf.to_vec();
+    let writer = std::thread::spawn(move || to_reader.write_all(&pdf));
+    let output = reader.wait_with_output().unwrap();
+    writer.join().unwrap().unwrap();
+    assert!(output.status.success(), "pdftotext: {}", output.status);
+    let text = String::from_utf8(output.stdout).unwrap();
+    let mut sheets: Vec<String> = text.split('\u{c}').map(str::to_owned).collect();
+    if sheets.last().is_some_and(|last| last.trim().is_empty()) {
+        sheets.pop();
+    }
+    sheets
+}
