@@ -1,6 +1,27 @@
-//! The page.
-use leptos::prelude::*;
+//! The page: what is shown and tapped. Engineering, documents and words come from elsewhere.
+
+// Components are generated functions whose props document themselves.
+#![allow(missing_docs)]
+
+mod app;
+mod bill;
+mod desk;
+mod job;
+mod jobs;
+mod notices;
+mod parts;
+mod person;
+mod picking;
+mod route;
+mod settings;
+mod survey_sheet;
+mod vessel;
 
 fn main() {
-    leptos::mount::mount_to_body(|| view! { <h1>"Bedwright"</h1> });
+    bedwright_edge::crash::install();
+    // Leptos has no executor before the first mount.
+    wasm_bindgen_futures::spawn_local(async {
+        let opened = desk::Opened::load().await;
+        leptos::mount::mount_to_body(move || leptos::view! { <app::App opened /> });
+    });
 }

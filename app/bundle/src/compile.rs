@@ -45,6 +45,8 @@ pub fn page(root: &Path) -> Outcome<Compiled> {
         .current_dir(root)
         .args(["build", "--locked", "--profile", "page"])
         .args(["--target", TARGET, "--package", PAGE, "--bin", PAGE])
+        .arg("--config")
+        .arg(format!("target.{TARGET}.rustflags=[{}]", flags(root)))
         .arg("--message-format=json-render-diagnostics")
         .stderr(Stdio::inherit())
         .output()
@@ -61,6 +63,22 @@ pub fn page(root: &Path) -> Outcome<Compiled> {
         .ok_or_else(|| format!("{} is not in a target folder", wasm.display()))?
         .join("bundle");
     Ok(Compiled { wasm, kept })
+}
+
+/// What the page's code is compiled with besides its profile.
+///
+/// `erase_components` makes leptos compile one piece of code for all closures of a kind (measured: 8 % smaller). The
+/// prefixes keep the names of this machine's folders out of what is shipped.
+fn flags(root: &Path) -> String {
+    let mut flags = vec!["--cfg=erase_components".to_owned(), format!("--remap-path-prefix={}=", root.display())];
+    if let Some(home) = std::env::var_os("CARGO_HOME").or_else(|| std::env::var_os("HOME").map(|h| Path::new(&h).join(".cargo").into_os_string())) {
+        let sources = Path::new(&home).join("registry").join("src");
+        for folder in std::fs::read_dir(sources).into_iter().flatten().flatten() {
+            flags.push(format!("--remap-path-prefix={}/=", folder.path().display()));
+        }
+    }
+    // JSON strings are TOML strings.
+    flags.iter().map(|flag| format!("{flag:?}")).collect::<Vec<_>>().join(",")
 }
 
 /// The wasm that cargo names in its messages (one JSON object a line, reason `compiler-artifact`; The Cargo Book,

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, depth_table, plan};
-use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, metres};
+use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, Term, metres};
 use bedwright_calc::supply::{Bill, BillPart, bill};
 use bedwright_calc::vessel::{Vessel, riser::riser_cut};
 
@@ -124,10 +124,18 @@ pub fn vessel_answers(survey: &VesselSurvey, layers: &VesselPlan) -> VesselAnswe
             }
         }
     }
-    let filled = match (&vessel, &bucket) {
+    let mut filled = match (&vessel, &bucket) {
         (Some(vessel), Ok(bucket)) => Some(plan(vessel, &planned, bucket)),
         _ => None,
     };
+    if let Some(filled) = &mut filled
+        && planned.len() < layers.layers.len()
+    {
+        // What was planned is only the layers below one that can't be read: no answer for the whole.
+        let waits = |term| Problem::new(term, Fault::WaitsFor { other: Term::LayerVolume });
+        filled.freeboard = Err(waits(Term::Freeboard));
+        filled.dry_weight = Err(waits(Term::LayerVolume));
+    }
     if let Some(filled) = &filled {
         for (outcome, answer) in outcomes.iter_mut().zip(&filled.layers) {
             *outcome = match answer {

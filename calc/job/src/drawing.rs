@@ -1,1 +1,106 @@
-//! x
+//! The section of a filled vessel, to scale, as plain geometry. Pure: what is drawn is decided here, how a page shows
+//! it is not.
+//!
+//! Lengths are CSS pixels (96 to the inch), on a screen as on paper, so that a line is as thin on both. Texts that
+//! would meet are spread apart and led back to what they belong to; no two of them overlap.
+
+mod compose;
+mod dimension;
+mod fittings;
+mod frame;
+mod full;
+mod hatch;
+mod label;
+mod shape;
+mod sketch;
+mod spread;
+mod strip;
+mod svg;
+
+#[cfg(test)]
+mod tests;
+
+pub use shape::{Anchor, Class, Extent, Geometry, Shape};
+pub use svg::{svg_fragment, svg_text};
+
+use crate::answers::VesselAnswers;
+use crate::words::Manner;
+
+/// Where a section is shown, and how much room there is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Form {
+    /// A narrow upright strip, the readings on the vessel. In CSS pixels.
+    Strip {
+        /// Width.
+        width: f64,
+        /// The most height.
+        height: f64,
+    },
+    /// With dimension lines beside it. In CSS pixels.
+    Full {
+        /// Width.
+        width: f64,
+        /// The most height.
+        height: f64,
+    },
+    /// With dimension lines, on a printed sheet.
+    Paper {
+        /// Width in millimetres.
+        width_mm: f64,
+        /// The most height in millimetres.
+        height_mm: f64,
+    },
+}
+
+/// A finished section.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Drawing {
+    /// Width in CSS pixels.
+    pub width: f64,
+    /// Height in CSS pixels; never more than was allowed.
+    pub height: f64,
+    /// The same as a view box.
+    pub view_box: String,
+    /// What it is drawn from, back to front.
+    pub shapes: Vec<Shape>,
+    /// What it is.
+    pub title: String,
+    /// What it shows, for somebody who can't see it.
+    pub description: String,
+}
+
+/// CSS pixels in a millimetre.
+const PIXELS_PER_MM: f64 = 96.0 / 25.4;
+
+impl Form {
+    /// The room there is, in CSS pixels; what can't be a size becomes the smallest that can.
+    fn room(self) -> (f64, f64) {
+        let (width, height) = match self {
+            Form::Strip { width, height } | Form::Full { width, height } => (width, height),
+            Form::Paper { width_mm, height_mm } => (width_mm * PIXELS_PER_MM, height_mm * PIXELS_PER_MM),
+        };
+        let held = |x: f64, low: f64| if x.is_finite() { x.clamp(low, 4000.0) } else { low };
+        (held(width, 56.0), held(height, 96.0))
+    }
+}
+
+/// The section of a vessel as far as it is known: filled, empty, or only hinted at.
+#[must_use]
+pub fn section(answers: &VesselAnswers, manner: &Manner, form: Form) -> Drawing {
+    let (width, height) = form.room();
+    let drawn = match (&answers.vessel, form) {
+        (None, _) => compose::ghost(answers, width, height),
+        (Some(vessel), Form::Strip { .. }) => strip::strip(answers, vessel, manner, width, height),
+        (Some(vessel), Form::Full { .. }) => full::full(answers, vessel, manner, width, height, &full::SCREEN),
+        (Some(vessel), Form::Paper { .. }) => full::full(answers, vessel, manner, width, height, &full::PAPER),
+    };
+    let height = drawn.height.ceil().min(height);
+    Drawing {
+        width,
+        height,
+        view_box: format!("0 0 {} {}", shape::number(width), shape::number(height)),
+        shapes: drawn.shapes,
+        title: manner.section_title().to_owned(),
+        description: manner.section_description(answers),
+    }
+}

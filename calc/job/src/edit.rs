@@ -1,5 +1,6 @@
 //! The one door through which a job changes.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
@@ -429,6 +430,13 @@ fn insert_vessel(job: &mut Job, at: usize, vessel: Arc<VesselSurvey>, plan: Arc<
     }
     if vessels.iter().any(|there| there.id == vessel.id) {
         return Err(Refused::SameId(vessel.id.clone()));
+    }
+    if vessel.top_head == HeadShape::Conical {
+        return Err(Refused::ConeOnTop);
+    }
+    let mut ids = BTreeSet::new();
+    if let Some(twice) = plan.layers.iter().find(|layer| !ids.insert(&layer.id)) {
+        return Err(Refused::SameId(twice.id.clone()));
     }
     let id = vessel.id.clone();
     vessels.insert(at, vessel);

@@ -1,1 +1,147 @@
-//! x
+//! Papers as data: what stands on a sheet, in words, with nothing of how it is drawn.
+//!
+//! A [`Paper`] is a table with a title block. It is made from a job in one pass and holds texts only, so that whoever
+//! draws it decides nothing; [`crate::sheets`] says which rows go on which sheet.
+
+mod bill;
+mod choices;
+mod left_out;
+mod natural;
+mod picking;
+mod survey;
+#[cfg(test)]
+mod tests;
+mod title;
+
+pub use bill::{bill_of_materials, vessel_name};
+pub use left_out::{LeftOut, left_out};
+pub use natural::natural_order;
+pub use picking::{PickRow, PickState, PutBack, pick_list, pick_rows, put_back};
+pub use survey::survey_sheet;
+pub use title::{Field, TitleBlock};
+
+/// Which paper.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum PaperKind {
+    /// What a warehouse pulls.
+    PickList,
+    /// What was found, or what is to be found, of a vessel.
+    Survey,
+    /// What the job takes.
+    BillOfMaterials,
+}
+
+/// Everything that stands on a paper.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Paper {
+    /// Which it is.
+    pub kind: PaperKind,
+    /// Its title.
+    pub title: String,
+    /// What it is about, in a line.
+    pub subtitle: String,
+    /// The title block, lower right on every sheet.
+    pub title_block: TitleBlock,
+    /// Its columns, from the left.
+    pub columns: Vec<Column>,
+    /// Its rows, from the top.
+    pub rows: Vec<Row>,
+    /// The last line, one cell for each column; empty where there is nothing to add up.
+    pub totals: Vec<Cell>,
+    /// Beside the title block on every sheet: cautions above all.
+    pub notes: Vec<String>,
+}
+
+/// A column.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Column {
+    /// Its permanent name.
+    pub id: &'static str,
+    /// What stands above it.
+    pub heading: String,
+    /// Where its texts stand.
+    pub align: Align,
+    /// Its share of the width, against the other columns' shares.
+    pub weight: u32,
+}
+
+/// Where the texts of a column stand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Align {
+    /// At the left.
+    Start,
+    /// At the right, as numbers do.
+    End,
+}
+
+/// A row.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// Its name on this paper; no other row has it.
+    pub key: String,
+    /// What kind of row it is.
+    pub kind: RowKind,
+    /// One cell for each column. Where there are fewer, the last one reaches to the right edge.
+    pub cells: Vec<Cell>,
+}
+
+/// What kind of row.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum RowKind {
+    /// Names the rows below it, and stays with the first of them.
+    Heading,
+    /// One thing.
+    Item,
+    /// A remark.
+    Remark,
+    /// A ruled line to write on.
+    Writing,
+    /// Room for a sketch.
+    Sketch,
+}
+
+/// What stands in a cell.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Cell {
+    /// Nothing.
+    Empty,
+    /// A text.
+    Text(String),
+    /// A text that is read at arm's length.
+    Large(String),
+    /// Short texts, one under the other.
+    Lines(Vec<String>),
+    /// A name, and how to take what it names.
+    Named {
+        /// The name.
+        name: String,
+        /// How to take it; empty where the name says it.
+        hint: String,
+    },
+    /// A box to tick, ticked or not.
+    Tick(bool),
+    /// Boxes with what each stands for, ticked or not.
+    Choice(Vec<(bool, String)>),
+    /// A line to write on, with what stands there already.
+    Pen(String),
+}
+
+impl Row {
+    fn new(key: impl Into<String>, kind: RowKind, cells: Vec<Cell>) -> Row {
+        Row { key: key.into(), kind, cells }
+    }
+
+    fn heading(key: impl Into<String>, text: impl Into<String>) -> Row {
+        Row::new(key, RowKind::Heading, vec![Cell::Text(text.into())])
+    }
+
+    fn remark(key: impl Into<String>, text: impl Into<String>) -> Row {
+        Row::new(key, RowKind::Remark, vec![Cell::Text(text.into())])
+    }
+}
+
+impl Column {
+    fn new(id: &'static str, heading: impl Into<String>, align: Align, weight: u32) -> Column {
+        Column { id, heading: heading.into(), align, weight }
+    }
+}

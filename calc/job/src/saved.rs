@@ -10,11 +10,13 @@ pub mod plan_1;
 pub mod survey_1;
 
 use std::cmp::Ordering;
+use std::collections::{BTreeMap, BTreeSet};
 
-use serde::Serialize;
 use serde::de::DeserializeOwned;
+use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
 
+use crate::entry::Entry;
 use crate::id::{Id, Revision};
 use crate::job::{Job, Locked, LockedSection, Record};
 use crate::sections::{Section, SectionName, Unknown};
@@ -109,10 +111,11 @@ pub fn read_job(text: &str) -> Result<Job, Unreadable> {
     for (name, value) in sections {
         take_section(&mut job, &name, value);
     }
-    if let Some(records) = file.remove("records") {
+    let records = file.remove("records");
+    job.unknown = file;
+    if let Some(records) = records {
         take_records(&mut job, records);
     }
-    job.unknown = file;
     Ok(job)
 }
 
@@ -225,8 +228,12 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read::<plan_1::Body, _>(value).map(|section| job.plan = section),
         SectionName::Picking => read::<picking_1::Body, _>(value).map(|section| job.picking = section),
     };
-    if let Err(detail) = taken {
-        lock(job, kept, Locked::Unreadable { detail });
+    match taken {
+        // A later text of the section that can be read takes the place of one that couldn't.
+        Ok(()) => {
+            job.locked.remove(name);
+        }
+        Err(detail) => lock(job, kept, Locked::Unreadable { detail }),
     }
 }
 
@@ -259,25 +266,65 @@ fn records_value(job: &Job) -> Value {
     Value::Array(job.records.iter().map(|record| record.value.clone()).collect())
 }
 
-/// Adds the records that aren't there yet; one without an id is kept with the job's unknown fields.
+/// Where records that can't be taken in are kept among the job's unknown fields.
+const UNREAD_RECORDS: &str = "records_unread";
+
+/// Adds the records that aren't there yet; one without an id, or with the id of another one, is kept with the job's
+/// unknown fields.
 fn take_records(job: &mut Job, records: Value) {
     let Value::Array(records) = records else {
-        job.unknown.insert("records_unread".to_owned(), records);
-        return;
+        return keep_unread(job, vec![records]);
     };
-    let mut nameless: Vec<Value> = Vec::new();
+    let mut places: BTreeMap<Id, usize> =
+        job.records.iter().enumerate().map(|(place, record)| (record.id.clone(), place)).collect();
+    let mut unread: Vec<Value> = Vec::new();
     for value in records {
-        match value.get("id").and_then(Value::as_str).map(Id::new) {
-            Some(id) if !id.as_str().is_empty() => {
-                if !job.records.iter().any(|there| there.id == id) {
-                    job.records.push(Record { id, value });
-                }
+        let id = value.get("id").and_then(Value::as_str).map(Id::new).filter(|id| !id.as_str().is_empty());
+        let Some(id) = id else {
+            unread.push(value);
+            continue;
+        };
+        match places.get(&id).and_then(|place| job.records.get(*place)) {
+            Some(there) if there.value == value => {}
+            Some(_) => unread.push(value),
+            None => {
+                places.insert(id.clone(), job.records.len());
+                job.records.push(Record { id, value });
             }
-            _ => nameless.push(value),
         }
     }
-    if !nameless.is_empty() {
-        job.unknown.insert("records_unread".to_owned(), Value::Array(nameless));
+    keep_unread(job, unread);
+}
+
+fn keep_unread(job: &mut Job, unread: Vec<Value>) {
+    if unread.is_empty() {
+        return;
+    }
+    let mut kept = match job.unknown.remove(UNREAD_RECORDS) {
+        Some(Value::Array(kept)) => kept,
+        Some(other) => vec![other],
+        None => Vec::new(),
+    };
+    let mut there: BTreeSet<String> = kept.iter().map(Value::to_string).collect();
+    kept.extend(unread.into_iter().filter(|value| there.insert(value.to_string())));
+    job.unknown.insert(UNREAD_RECORDS.to_owned(), Value::Array(kept));
+}
+
+/// An entry with nothing but what this version knows of entries. A field it doesn't know would be lost at the next
+/// change, so it closes the section instead.
+fn entry_of(value: Value, besides: &[&str]) -> Result<Entry, String> {
+    const KNOWN: [&str; 3] = ["text", "unit", "meaning"];
+    let unknown = |key: &&String| !KNOWN.contains(&key.as_str()) && !besides.contains(&key.as_str());
+    if let Some(key) = value.as_object().and_then(|map| map.keys().find(unknown)) {
+        return Err(format!("entry: {key}"));
+    }
+    serde_json::from_value(value).map_err(|e| e.to_string())
+}
+
+fn optional_entry<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<Entry>, D::Error> {
+    match Option::<Value>::deserialize(deserializer)? {
+        None => Ok(None),
+        Some(value) => entry_of(value, &[]).map(Some).map_err(serde::de::Error::custom),
     }
 }
 

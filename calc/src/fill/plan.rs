@@ -2,8 +2,8 @@
 
 use super::{Freeboard, Layer, LayerFill, NearMiss, PartPack, Role, Tape, Target, checks, tape::tape_after};
 use crate::quantity::{
-    Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume, cubic_metres,
-    kilograms, metres, problem::positive,
+    Amount, Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume, cubic_metres,
+    kilograms, kilograms_per_cubic_metre, metres, problem::positive,
 };
 use crate::vessel::Vessel;
 
@@ -102,16 +102,22 @@ pub fn plan(vessel: &Vessel, layers: &[Layer], bucket: &Known<Volume>) -> Plan {
 
 fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mut Stack) -> Result<LayerFill, Problem> {
     let density = &layer.bulk_density;
-    positive(Term::BulkDensity, density.value.value, density.value.into())?;
-    positive(Term::Bucket, bucket.value.value, bucket.value.into())?;
+    within(Term::BulkDensity, density.value.value, BULK_DENSITY_KG_M3, |x| kilograms_per_cubic_metre(x).into())?;
+    within(Term::Bucket, bucket.value.value, BUCKET_M3, |x| cubic_metres(x).into())?;
     let pack = layer.pack.fills(density).ok_or(Problem::new(Term::PackVolume, Fault::Missing))?;
-    positive(Term::PackVolume, pack, cubic_metres(pack).into())?;
+    within(Term::PackVolume, pack, PACK_M3, |x| cubic_metres(x).into())?;
 
     if layer.role == Role::Media && stack.media_from.is_none() {
         stack.media_from = Some(stack.height);
     }
     let wanted = wanted_volume(vessel, layer, pack, stack)?;
     let needed = wanted / pack;
+    if !(0.0..=MOST_PACKS).contains(&needed) {
+        return Err(Problem::new(
+            Term::Packs,
+            Fault::OutOfRange { value: needed.into(), low: 0.0.into(), high: MOST_PACKS.into() },
+        ));
+    }
     let (volume, taken_short) = near_miss(layer, needed, pack, wanted);
     let room = vessel.cavity.capacity().value - stack.volume;
     let no_room = || {
@@ -222,6 +228,22 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     Ok(filled)
 }
 
+/// What a bulk density, a pack and a bucket can be: far beyond anything poured, near enough to reckon with.
+const BULK_DENSITY_KG_M3: (f64, f64) = (10.0, 20_000.0);
+const PACK_M3: (f64, f64) = (1e-5, 100.0);
+const BUCKET_M3: (f64, f64) = (1e-5, 10.0);
+/// More packs than this nobody pours into one vessel.
+const MOST_PACKS: f64 = 1e7;
+
+fn within(term: Term, value: f64, (low, high): (f64, f64), amount: impl Fn(f64) -> Amount) -> Result<(), Problem> {
+    positive(term, value, amount(value))?;
+    if (low..=high).contains(&value) {
+        Ok(())
+    } else {
+        Err(Problem::new(term, Fault::OutOfRange { value: amount(value), low: amount(low), high: amount(high) }))
+    }
+}
+
 /// A share of a pack too small to speak of: what is left by rounding in the arithmetic.
 const PACK_TOLERANCE: f64 = 1e-9;
 
@@ -258,7 +280,7 @@ fn relative_half_width(layer: &Layer) -> f64 {
 fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Result<f64, Problem> {
     let cavity = &vessel.cavity;
     let depth = vessel.measures.inside_depth.value.value;
-    let up_to = |height: f64, asked: crate::quantity::Amount| -> Result<f64, Problem> {
+    let up_to = |height: f64, asked: Amount| -> Result<f64, Problem> {
         if !height.is_finite() {
             return Err(Problem::new(Term::Target, Fault::NotPositive { value: asked }));
         }

@@ -164,9 +164,9 @@ impl Cavity {
     /// ```
     pub fn new(inside: &Inside) -> Result<Cavity, Problem> {
         let diameter = inside.diameter.value;
-        positive(Term::InsideDiameter, diameter, inside.diameter.into())?;
-        positive(Term::InsideDepth, inside.depth.value, inside.depth.into())?;
-        positive(Term::ClearBore, inside.neck_bore.value, inside.neck_bore.into())?;
+        plausible(Term::InsideDiameter, inside.diameter)?;
+        plausible(Term::InsideDepth, inside.depth)?;
+        plausible(Term::ClearBore, inside.neck_bore)?;
         if inside.neck_bore.value > diameter {
             return Err(not_below(Term::ClearBore, inside.neck_bore, Term::InsideDiameter, inside.diameter));
         }
@@ -420,7 +420,7 @@ struct Solid {
 fn solid_riser(inside: &Inside) -> Result<Option<Solid>, Problem> {
     let Some(riser) = inside.riser else { return Ok(None) };
     let outside = riser.outside_diameter.value;
-    positive(Term::RiserOutsideDiameter, outside.value, outside.into())?;
+    plausible(Term::RiserOutsideDiameter, outside)?;
     if outside.value >= inside.diameter.value {
         return Err(not_below(Term::RiserOutsideDiameter, outside, Term::InsideDiameter, inside.diameter));
     }
@@ -433,7 +433,7 @@ fn solid_riser(inside: &Inside) -> Result<Option<Solid>, Problem> {
 
 fn solid_collector(inside: &Inside, profile: &Profile) -> Result<Option<Solid>, Problem> {
     let BottomCollector::Basket { diameter, bottom, top, .. } = inside.collector else { return Ok(None) };
-    positive(Term::CollectorDiameter, diameter.value.value, diameter.value.into())?;
+    plausible(Term::CollectorDiameter, diameter.value)?;
     if diameter.value.value >= inside.diameter.value {
         return Err(not_below(Term::CollectorDiameter, diameter.value, Term::InsideDiameter, inside.diameter));
     }
@@ -460,8 +460,8 @@ fn laterals(inside: &Inside, profile: &Profile) -> Result<Option<Laterals>, Prob
             Fault::OutOfRange { value: (*count).into(), low: 1_u32.into(), high: 200_u32.into() },
         ));
     }
-    positive(Term::CollectorDiameter, diameter.value.value, diameter.value.into())?;
-    positive(Term::LateralLength, length.value.value, length.value.into())?;
+    plausible(Term::CollectorDiameter, diameter.value)?;
+    plausible(Term::LateralLength, length.value)?;
     let radius = diameter.value.value / 2.0;
     if !(radius..profile.crown() - radius).contains(&axis.value.value) {
         return Err(out_of_range(Term::CollectorBottom, axis.value, radius, (profile.crown() - radius).max(radius)));
@@ -493,6 +493,19 @@ fn floor(inside: &Inside, profile: &Profile) -> Result<f64, Problem> {
         Ok(floor.value.value)
     } else {
         Err(out_of_range(Term::CollectorTop, floor.value, 0.0, profile.top_tangent()))
+    }
+}
+
+/// The smallest and the largest a part of a vessel is: far beyond anything built, and near enough that no sum of
+/// volumes loses its meaning.
+const PLAUSIBLE_M: (f64, f64) = (0.000_1, 100.0);
+
+fn plausible(term: Term, value: Length) -> Result<(), Problem> {
+    positive(term, value.value, value.into())?;
+    if (PLAUSIBLE_M.0..=PLAUSIBLE_M.1).contains(&value.value) {
+        Ok(())
+    } else {
+        Err(out_of_range(term, value, PLAUSIBLE_M.0, PLAUSIBLE_M.1))
     }
 }
 

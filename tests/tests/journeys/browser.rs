@@ -35,6 +35,10 @@ const ARGUMENTS: &[&str] = &[
     "--no-default-browser-check",
 ];
 
+/// Starts chromedriver, waits for the end of its own input, then ends its process group: chromedriver and the browsers
+/// it started. The input ends with the test's process, however that ends.
+const UNTIL_INPUT_ENDS: &str = "chromedriver --port=0 2>/dev/null & read -r; kill -TERM -- -$$";
+
 /// A chromedriver of our own, in a process group of its own, which ends with this value.
 struct Driver {
     process: Child,
@@ -43,19 +47,18 @@ struct Driver {
 
 impl Driver {
     fn start() -> Driver {
-        let mut process = Command::new("chromedriver")
-            .arg("--port=0")
-            .stdin(Stdio::null())
+        let mut process = Command::new("bash")
+            .args(["-c", UNTIL_INPUT_ENDS])
+            .stdin(Stdio::piped())
             .stdout(Stdio::piped())
-            .stderr(Stdio::null())
             .process_group(0)
             .spawn()
-            .expect("chromedriver is in the path (Debian: chromium-driver)");
+            .unwrap();
         let mut lines = BufReader::new(process.stdout.take().unwrap()).lines().map_while(Result::ok);
         // "ChromeDriver was started successfully on port PORT."
         let port = lines
-            .find_map(|line| line.rsplit_once("on port ")?.1.trim_end_matches('.').parse().ok())
-            .expect("chromedriver says its port");
+            .find_map(|line| line.rsplit_once("successfully on port ")?.1.trim_end_matches('.').parse().ok())
+            .expect("chromedriver is in the path and says its port (Debian: chromium-driver)");
         // It blocks when nobody reads what else it says.
         std::thread::spawn(move || lines.for_each(drop));
         Driver { process, port }
@@ -64,9 +67,7 @@ impl Driver {
 
 impl Drop for Driver {
     fn drop(&mut self) {
-        // The group that was started here, by its id: browsers left behind by a failed session are in it.
-        let group = format!("-{}", self.process.id());
-        let _ = Command::new("kill").args(["-TERM", "--", &group]).status();
+        drop(self.process.stdin.take());
         let _ = self.process.wait();
     }
 }

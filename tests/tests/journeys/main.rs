@@ -13,6 +13,7 @@
 
 mod axe;
 mod browser;
+mod finds;
 mod offline;
 mod page;
 mod paper;

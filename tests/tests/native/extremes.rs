@@ -1,5 +1,7 @@
 //! Inputs nobody means: an answer or a problem that names the quantity, never a panic and never NaN.
 
+use std::collections::BTreeMap;
+
 use bedwright_calc::fill::{Role, Target, plan};
 use bedwright_calc::quantity::{Known, Length, cubic_metres, kilograms, kilograms_per_cubic_metre, metres};
 use bedwright_calc::vessel::{BottomCollector, Cavity, DiameterBy, Head, Measures, Riser, Vessel, cavity::Inside, diameter::inside_diameter};
@@ -31,20 +33,46 @@ fn any(value: f64) -> Known<Length> {
     Known::typed(metres(value))
 }
 
-fn answers_are_numbers(cavity: &Cavity) {
-    for &height in STRANGE {
-        if let Ok(volume) = cavity.volume_below(metres(height)) {
-            assert!(!volume.value.is_nan(), "volume below {height:e} of {cavity:?}");
+/// What came out that is no number: one line for each kind, with the first case of it.
+#[derive(Default)]
+struct Breaches(BTreeMap<&'static str, (usize, String)>);
+
+impl Breaches {
+    fn note(&mut self, kind: &'static str, case: impl std::fmt::Debug) {
+        let entry = self.0.entry(kind).or_insert_with(|| (0, format!("{case:?}").chars().take(600).collect()));
+        entry.0 += 1;
+    }
+
+    fn of_cavity(&mut self, cavity: &Cavity, case: impl std::fmt::Debug) {
+        if !cavity.capacity().value.is_finite() {
+            self.note("capacity", &case);
         }
-        if let Ok(found) = cavity.height_holding(cubic_metres(height)) {
-            assert!(!found.value.is_nan(), "height holding {height:e} of {cavity:?}");
+        for &height in STRANGE {
+            if cavity.volume_below(metres(height)).is_ok_and(|volume| volume.value.is_nan()) {
+                self.note("volume below a height", (height, &case));
+            }
+            if cavity.height_holding(cubic_metres(height)).is_ok_and(|height| height.value.is_nan()) {
+                self.note("height holding a volume", (height, &case));
+            }
+            if cavity.section_at(metres(height)).value.is_nan() && !height.is_nan() {
+                self.note("section at a height", (height, &case));
+            }
+            if cavity.radius_at(metres(height)).value.is_nan() && !height.is_nan() {
+                self.note("radius at a height", (height, &case));
+            }
         }
-        let _ = (cavity.section_at(metres(height)), cavity.radius_at(metres(height)));
+    }
+
+    #[track_caller]
+    fn none(&self) {
+        let said: Vec<String> = self.0.iter().map(|(kind, (count, case))| format!("{kind} is no number {count} times, first for {case}")).collect();
+        assert!(said.is_empty(), "{}", said.join("\n"));
     }
 }
 
 #[test]
 fn no_measures_of_a_cavity_bring_it_down() {
+    let mut breaches = Breaches::default();
     for &diameter in STRANGE {
         for &depth in STRANGE {
             for &neck in STRANGE {
@@ -60,16 +88,18 @@ fn no_measures_of_a_cavity_bring_it_down() {
                         collector: &BottomCollector::None,
                     };
                     if let Ok(cavity) = Cavity::new(&inside) {
-                        answers_are_numbers(&cavity);
+                        breaches.of_cavity(&cavity, inside);
                     }
                 }
             }
         }
     }
+    breaches.none();
 }
 
 #[test]
 fn nothing_that_stands_in_a_cavity_brings_it_down() {
+    let mut breaches = Breaches::default();
     for &a in STRANGE {
         for &b in STRANGE {
             for &c in STRANGE {
@@ -100,13 +130,14 @@ fn nothing_that_stands_in_a_cavity_brings_it_down() {
                             collector,
                         };
                         if let Ok(cavity) = Cavity::new(&inside) {
-                            answers_are_numbers(&cavity);
+                            breaches.of_cavity(&cavity, (collector, riser));
                         }
                     }
                 }
             }
         }
     }
+    breaches.none();
 }
 
 #[test]
@@ -143,6 +174,7 @@ fn no_way_to_the_inside_diameter_gives_what_is_no_number() {
 
 #[test]
 fn no_target_brings_a_plan_down() {
+    let mut breaches = Breaches::default();
     let vessel = Vessel::new(Measures {
         bottom_collector: BottomCollector::Basket {
             diameter: any(0.08),
@@ -172,10 +204,24 @@ fn no_target_brings_a_plan_down() {
                 let second = layer("anthracite_08_12", Role::Media, Target::Depth(any(0.1)));
                 let plan = plan(&vessel, &[first, second], &Known::typed(cubic_metres(other)));
                 for fill in plan.layers.iter().flatten() {
-                    let found = [fill.volume.value.value, fill.top.value.value, fill.tape.reading.value.value, fill.packs.value];
-                    assert!(found.iter().all(|value| value.is_finite()), "{value:e}, {other:e}: {fill:?}");
+                    let case = (target, "pack, density and bucket", other);
+                    for (kind, value) in [
+                        ("volume", fill.volume.value.value),
+                        ("mass", fill.mass.value.value),
+                        ("height of the surface", fill.top.value.value),
+                        ("tape reading", fill.tape.reading.value.value),
+                        ("spread", fill.tape.spread.value),
+                        ("packs", fill.packs.value),
+                        ("left over", fill.left_over.value.value),
+                        ("buckets", fill.part.as_ref().map_or(0.0, |part| part.buckets.value)),
+                    ] {
+                        if !value.is_finite() {
+                            breaches.note(kind, case);
+                        }
+                    }
                 }
             }
         }
     }
+    breaches.none();
 }

@@ -111,7 +111,7 @@ fn material(kind: Role) -> impl Strategy<Value = Material> {
         Role::Underbed => bedwright_calc::material::Kind::Gravel,
         Role::Media => bedwright_calc::material::Kind::Media,
     };
-    proptest::sample::select(Material::all().into_iter().filter(|material| material.kind == wanted).collect::<Vec<_>>())
+    proptest::sample::select(Material::all().filter(|material| material.kind == wanted).collect::<Vec<_>>())
 }
 
 fn pack(material: &Material) -> impl Strategy<Value = Pack> + use<> {

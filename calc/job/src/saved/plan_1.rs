@@ -1,12 +1,12 @@
 //! Plan, version 1. Frozen.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
 use serde::{Deserialize, Serialize};
 
-use super::id_of;
+use super::{id_of, optional_entry};
 use crate::entry::Entry;
 use crate::id::Id;
 use crate::sections::Unknown;
@@ -24,7 +24,7 @@ pub struct Body {
 struct Plan {
     /// Bottom first.
     layers: Vec<Layer>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "optional_entry")]
     bucket: Option<Entry>,
     #[serde(flatten)]
     unknown: Unknown,
@@ -38,11 +38,11 @@ struct Layer {
     pack: String,
     role: String,
     target: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "optional_entry")]
     amount: Option<Entry>,
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     minimum: bool,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "optional_entry")]
     bulk_density: Option<Entry>,
     #[serde(flatten)]
     unknown: Unknown,
@@ -92,6 +92,10 @@ impl TryFrom<Body> for FillPlan {
         let mut vessels = BTreeMap::new();
         for (id, saved) in body.vessels {
             let layers = saved.layers.into_iter().map(LayerPlan::try_from).collect::<Result<Vec<_>, _>>()?;
+            let mut ids = BTreeSet::new();
+            if let Some(twice) = layers.iter().find(|layer| !ids.insert(&layer.id)) {
+                return Err(format!("layer twice: {}", twice.id));
+            }
             let plan = VesselPlan { layers, bucket: saved.bucket, unknown: saved.unknown };
             vessels.insert(id, Arc::new(plan));
         }

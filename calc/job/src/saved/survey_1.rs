@@ -7,7 +7,7 @@ use bedwright_calc::vessel::Opening;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::{id_of, is_empty_map};
+use super::{entry_of, id_of, is_empty_map};
 use crate::entry::Entry;
 use crate::field::SurveyField;
 use crate::id::Id;
@@ -45,7 +45,7 @@ struct Vessel {
     unknown: Unknown,
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Serialize)]
 struct Typed {
     #[serde(flatten)]
     entry: Entry,
@@ -68,8 +68,12 @@ impl From<&VesselSurvey> for Vessel {
     fn from(vessel: &VesselSurvey) -> Vessel {
         let mut unknown = vessel.unknown.clone();
         let mut entries: BTreeMap<String, Value> = BTreeMap::new();
-        if let Some(Value::Object(kept)) = unknown.remove(UNKNOWN_ENTRIES) {
-            entries.extend(kept);
+        match unknown.remove(UNKNOWN_ENTRIES) {
+            Some(Value::Object(kept)) => entries.extend(kept),
+            Some(other) => {
+                unknown.insert(UNKNOWN_ENTRIES.to_owned(), other);
+            }
+            None => {}
         }
         for (field, typed) in &vessel.entries {
             let saved = Typed { entry: typed.entry.clone(), standing: typed.standing.id().to_owned() };
@@ -123,13 +127,17 @@ impl TryFrom<Vessel> for VesselSurvey {
                     kept.insert(id, value);
                 }
                 Some(field) => {
-                    let typed: Typed = serde_json::from_value(value).map_err(|e| format!("{id}: {e}"))?;
-                    let standing = id_of(Standing::of, &typed.standing, "standing")?;
-                    entries.insert(field, SurveyEntry { entry: typed.entry, standing });
+                    let standing = value.get("standing").and_then(Value::as_str).unwrap_or_default();
+                    let standing = id_of(Standing::of, standing, "standing")?;
+                    let entry = entry_of(value, &["standing"]).map_err(|e| format!("{id}: {e}"))?;
+                    entries.insert(field, SurveyEntry { entry, standing });
                 }
             }
         }
         let mut unknown = saved.unknown;
+        if unknown.contains_key(UNKNOWN_ENTRIES) {
+            return Err(UNKNOWN_ENTRIES.to_owned());
+        }
         if !kept.is_empty() {
             unknown.insert(UNKNOWN_ENTRIES.to_owned(), Value::Object(kept));
         }

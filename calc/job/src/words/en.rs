@@ -1,7 +1,7 @@
 //! Sentences in English.
 
 use bedwright_calc::quantity::{
-    Amount, Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Source, Standing, Subject, Term, Verdict,
+    Amount, Assumption, Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Source, Standing, Subject, Term, Verdict,
 };
 
 use super::{Manner, VerdictWords};
@@ -136,30 +136,31 @@ fn example(unit: Unit) -> &'static str {
 
 pub(super) fn misread(manner: Manner, misread: &Misread, unit: Unit) -> String {
     match misread {
-        Misread::Empty => format!("Nothing is typed. It must be a number, {}.", example(unit)),
+        Misread::Empty => format!("Nothing is typed. Type a number, {}.", example(unit)),
         Misread::NotANumber { found, .. } if found.is_empty() => {
-            format!("This stops before it is a number. It must be a number, {}.", example(unit))
+            format!("This stops before it is a number. Type a number, {}.", example(unit))
         }
-        Misread::NotANumber { found, .. } => format!("“{found}” isn't part of a number. It must be a number, {}.", example(unit)),
+        Misread::NotANumber { found, .. } => format!("“{found}” isn't part of a number. Type a number, {}.", example(unit)),
         Misread::Ambiguous { as_decimal, as_thousands, written } => format!(
-            "This could be {0} {2} or {1} {2}. Say which.",
-            manner.decimal(*as_decimal, 6),
-            manner.decimal(*as_thousands, 6),
-            written.symbol()
+            "This could be {} or {}. Say which.",
+            with_unit(manner.decimal(*as_decimal, 6), *written),
+            with_unit(manner.decimal(*as_thousands, 6), *written)
         ),
         Misread::UnknownUnit(found) => format!("“{found}” is no unit known here. {}", units_for(unit.dimension())),
+        Misread::WrongDimension { found, wanted } if found.symbol().is_empty() => {
+            format!("A number of pieces isn't asked for here. {}", units_for(*wanted))
+        }
         Misread::WrongDimension { found, wanted } => {
             format!("“{}” measures something else. {}", found.symbol(), units_for(*wanted))
         }
         Misread::PartTooLarge { value, unit, below } => format!(
-            "{} {} after the larger unit is too much: it must be below {}.",
-            manner.decimal(*value, 3),
-            unit.symbol(),
+            "{} after the larger unit is too much: it must be below {}.",
+            with_unit(manner.decimal(*value, 3), *unit),
             manner.decimal(*below, 3)
         ),
         Misread::TooLong => "This is too long for a number.".to_owned(),
-        Misread::TooLarge => "This is larger than anything in this trade.".to_owned(),
-        Misread::TooSmall => "This is smaller than anything in this trade.".to_owned(),
+        Misread::TooLarge => "This is larger than anything in this trade. Check the number and its unit.".to_owned(),
+        Misread::TooSmall => "This is smaller than anything in this trade. Check the number and its unit.".to_owned(),
         Misread::DivideByZero => "A fraction over 0 is no number.".to_owned(),
         Misread::NoSuchSize { diameter_in, height_in } => format!(
             "{} × {} in is no vessel's size. Type the diameter, then the height: 12x52.",
@@ -169,9 +170,13 @@ pub(super) fn misread(manner: Manner, misread: &Misread, unit: Unit) -> String {
     }
 }
 
+fn with_unit(number: String, unit: Unit) -> String {
+    if unit.symbol().is_empty() { number } else { format!("{number} {}", unit.symbol()) }
+}
+
 fn units_for(dimension: Dimension) -> String {
     let units: Vec<&str> = Unit::of(dimension).iter().map(|unit| unit.symbol()).filter(|symbol| !symbol.is_empty()).collect();
-    if units.is_empty() { "Type a bare number.".to_owned() } else { format!("It may be in {}.", units.join(", ")) }
+    if units.is_empty() { "Type a bare number.".to_owned() } else { format!("Units it can be in: {}.", units.join(", ")) }
 }
 
 fn capital(text: &str) -> String {
@@ -181,6 +186,11 @@ fn capital(text: &str) -> String {
 
 pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
     let what = capital(term(problem.term));
+    // A layer that is filled up to a share of the media bed is asked for in per cent.
+    let amount = |amount: Amount| match amount {
+        Amount::Ratio(x) if problem.term == Term::Target => manner.percent(x),
+        other => manner.amount(other),
+    };
     match problem.fault {
         Fault::Missing => match problem.term {
             Term::TopSlot => {
@@ -189,31 +199,60 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
             }
             _ => format!("{what} is needed and isn't there yet."),
         },
+        Fault::NotPositive { value } if problem.term == Term::NeckHeight => {
+            format!("{what} can't be below 0; it is {}.", manner.amount(value))
+        }
         Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
         Fault::OutOfRange { value, low, high } => {
-            format!("{what} must be from {} to {}; it is {}.", manner.amount(low), manner.amount(high), manner.amount(value))
+            format!("{what} must be from {} to {}; it is {}.", amount(low), amount(high), amount(value))
         }
+        Fault::NotBelow { value, other: Term::InsideDepth, limit } if problem.term == Term::Target => format!(
+            "This would bring the surface to {} above the lowest point, over the rim at {}.",
+            manner.amount(value),
+            manner.amount(limit)
+        ),
+        Fault::NotBelow { value, limit, .. } if problem.term == Term::LateralLength => format!(
+            "{what} must be at most {}, what the shell leaves at their height; it is {}.",
+            manner.amount(limit),
+            manner.amount(value)
+        ),
+        Fault::NotBelow { value, other: Term::Circumference, limit } => format!(
+            "{what} must be less than half the shell's diameter by the tape, {}; it is {}.",
+            manner.amount(limit),
+            manner.amount(value)
+        ),
         Fault::NotBelow { value, other, limit } => {
-            format!("{what} must be less than {} for this {}; it is {}.", manner.amount(limit), term(other), manner.amount(value))
+            format!("{what} must be less than the {}, {}; it is {}.", term(other), manner.amount(limit), manner.amount(value))
         }
         Fault::NotAbove { value, other: Term::TopHeadDepth, limit } => format!(
             "{what} must be more than heads and neck together, {}; it is {}.",
             manner.amount(limit),
             manner.amount(value)
         ),
-        Fault::NotAbove { value, other, limit } => {
-            format!("{what} must be more than {} ({}); it is {}.", manner.amount(limit), term(other), manner.amount(value))
+        Fault::NotAbove { value, limit, .. } if problem.term == Term::RiserAllowance => {
+            format!("No riser would be left: this must be more than {}; it is {}.", manner.amount(limit), manner.amount(value))
         }
+        Fault::NotAbove { value, other, limit } => {
+            format!("{what} must be more than the {}, {}; it is {}.", term(other), manner.amount(limit), manner.amount(value))
+        }
+        Fault::DoesNotFit { needs, room } if problem.term == Term::LateralCount => format!(
+            "The laterals would take {} of a section of {}, and grains could not pass. Check their number, length and diameter.",
+            manner.amount(needs),
+            manner.amount(room)
+        ),
         Fault::DoesNotFit { needs, room } => {
             format!("This needs {}; there is room for {}.", manner.amount(needs), manner.amount(room))
         }
         Fault::AlreadyReached { value, there } => format!(
             "{} is already reached: the surface below stands {} above the lowest point.",
-            manner.amount(value),
+            amount(value),
             manner.amount(there)
         ),
+        Fault::WaitsFor { other: Term::LayerVolume } => "Waits for a layer that has no answer yet.".to_owned(),
         Fault::WaitsFor { other } => format!("Waits for the {}.", term(other)),
-        Fault::NoSolution => format!("No vessel would show this with {} as typed. Check both tape readings.", term(problem.term)),
+        Fault::NoSolution => {
+            format!("No diameter fits the {} and these two tape readings. Check all three.", term(problem.term))
+        }
     }
 }
 
@@ -226,7 +265,7 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
             manner.amount(*nominal)
         ),
         Caution::MeasureDepth => "Taken as 1 in under the nominal height, from memory. Measure it.".to_owned(),
-        Caution::IfPackWasFull => "True if the bag was full; if it wasn't, the bag was short.".to_owned(),
+        Caution::IfPackWasFull => "True if the bag was full. If it was short, the vessel is narrower than this.".to_owned(),
         Caution::DensityVaries { low, high } => {
             format!("Bulk density is {} to {} from lot to lot.", manner.amount(*low), manner.amount(*high))
         }
@@ -236,9 +275,13 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
 pub(super) fn layer_fault(manner: Manner, fault: &LayerFault) -> String {
     match fault {
         LayerFault::NoMaterial => "Choose a material.".to_owned(),
-        LayerFault::UnknownMaterial(id) => format!("This version doesn't know the material “{id}”."),
-        LayerFault::UnknownPack(id) => format!("This version doesn't know the pack “{id}”."),
+        LayerFault::UnknownMaterial(id) => format!("This version doesn't know the material “{id}”. Choose another, or update."),
+        LayerFault::UnknownPack(id) => format!("This version doesn't know the pack “{id}”. Choose another, or update."),
         LayerFault::NoAmount => "Type how much.".to_owned(),
+        // What the amount measures isn't known here, so no list of units.
+        LayerFault::Amount(Misread::UnknownUnit(found)) => {
+            format!("“{found}” is no unit known here. Leave it out, or type another.")
+        }
         LayerFault::Amount(found) => misread(manner, found, Unit::CubicFoot),
         LayerFault::BulkDensity(found) => misread(manner, found, Unit::PoundPerCubicFoot),
     }
@@ -263,33 +306,51 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
         Subject::Freeboard => "Room above the media".to_owned(),
         Subject::Diameter => "Inside diameter".to_owned(),
     };
-    let plain = |amount: Amount| match amount {
-        Amount::Ratio(x) => manner.decimal(x, 1),
+    // What falls short is rounded down and what is too much is rounded up, so that no limit looks met.
+    let rounded = |amount: Amount, round: fn(f64) -> f64| match amount {
+        Amount::Ratio(x) => manner.decimal(round(x * 10.0) / 10.0, 1),
         other => manner.amount(other),
     };
+    let down = |amount: Amount| rounded(amount, f64::floor);
+    let up = |amount: Amount| rounded(amount, f64::ceil);
+    let plain = |amount: Amount| rounded(amount, f64::round);
     let small = |amount: Amount| match amount {
         Amount::Length(x) => manner.small(x),
         other => manner.amount(other),
     };
+    let over = verdict.mark != Mark::Fine;
     let reason = match verdict.reason {
-        Reason::GapCentred { grains, wanted } if verdict.mark == Mark::Fine => {
-            format!("{} grains fit beside the riser; {} are enough.", plain(grains), plain(wanted))
+        Reason::GapCentred { grains, wanted } if !over => {
+            format!("{} of the largest grains fit beside the riser; {} are enough.", down(grains), plain(wanted))
         }
         Reason::GapCentred { grains, wanted } => {
-            format!("{} of the largest grains fit beside the riser; under {} they jam.", plain(grains), plain(wanted))
+            format!("{} of the largest grains fit beside the riser; under {} they jam.", down(grains), plain(wanted))
         }
         Reason::GapLeaned { grains, wanted } => format!(
             "Even with the riser leaned over only {} of the largest grains fit; under {} none pass.",
-            plain(grains),
+            down(grains),
             plain(wanted)
         ),
-        Reason::Slot { slot, grain } => format!("Slot {}, smallest grain {}.", small(slot), small(grain)),
-        Reason::SizeRatio { ratio, limit } => {
-            format!("Largest grain below is {} times the smallest above; {} is the most.", plain(ratio), plain(limit))
+        Reason::Slot { slot, grain } if verdict.mark == Mark::Stop => {
+            format!("Slots of {} let the smallest grains through, {}.", small(slot), small(grain))
         }
-        Reason::FilterRatio { ratio, limit } => {
-            format!("Grains below are {} times those above (D15 over D85); {} is the most.", plain(ratio), plain(limit))
-        }
+        Reason::Slot { slot, grain } if over => format!(
+            "Slots of {} are close to the smallest grains, {}; up to {} of a grain is safe.",
+            small(slot),
+            small(grain),
+            manner.decimal(Assumption::SlotCaution.ratio(), 2)
+        ),
+        Reason::Slot { slot, grain } => format!("Slots of {} hold the smallest grains, {}.", small(slot), small(grain)),
+        Reason::SizeRatio { ratio, limit } => format!(
+            "The largest grain below is {} times the smallest above; {} is the most.",
+            if over { up(ratio) } else { plain(ratio) },
+            plain(limit)
+        ),
+        Reason::FilterRatio { ratio, limit } => format!(
+            "Grains below are {} times those above (D15 over D85); {} is the most.",
+            if over { up(ratio) } else { plain(ratio) },
+            plain(limit)
+        ),
         Reason::NoRoom { needs, room } => format!("It needs {}; there is room for {}.", manner.amount(needs), manner.amount(room)),
         Reason::CoverAboveSlot { cover: Amount::Length(cover) } if cover.value < 0.0 => {
             format!("The top slot stands {} above the underbed.", manner.length(-cover))
@@ -311,7 +372,10 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
             Remedy::FillPortOrManway => "Load by a fill port or a manway.".to_owned(),
             Remedy::SmallerGrain { largest } => format!("Or take grains of at most {}.", small(*largest)),
             Remedy::CoarserGrain { smallest } => format!("Take grains of at least {}, or finer slots.", small(*smallest)),
-            Remedy::LayerBetween => "Put a layer of a size between.".to_owned(),
+            Remedy::LayerBetween if matches!(verdict.subject, Subject::Slot { .. }) => {
+                "Or put a coarser layer against the slots.".to_owned()
+            }
+            Remedy::LayerBetween => "Put a layer between, of a size between the two.".to_owned(),
             Remedy::MoreUnderbed { volume } => format!("Add {} of underbed.", manner.amount(*volume)),
             Remedy::FewerPacks { packs } => {
                 let count = packs.si();

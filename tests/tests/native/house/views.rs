@@ -22,6 +22,15 @@ fn child_text(line: &str) -> Option<&str> {
     (alone && has_words(inside)).then_some(inside)
 }
 
+/// The words in an attribute that is read or heard: they belong to a language as well.
+fn attribute_text(line: &str) -> Option<&str> {
+    ["placeholder=\"", "title=\"", "aria-label=\"", "aria-description=\"", "alt=\""].iter().find_map(|name| {
+        let (_, rest) = line.split_once(name)?;
+        let (inside, _) = rest.split_once('"')?;
+        has_words(inside).then_some(inside)
+    })
+}
+
 /// Three letters in a row: a word, not a sign or a unit's letter.
 fn has_words(text: &str) -> bool {
     text.split(|c: char| !c.is_alphabetic()).any(|word| word.chars().count() >= 3)
@@ -59,7 +68,7 @@ fn no_view_holds_literal_text() {
     let mut breaches = Vec::new();
     for path in files_in("app/src", ".rs") {
         for (number, line) in view_lines(&text(&path)) {
-            if let Some(found) = child_text(line)
+            if let Some(found) = child_text(line).or_else(|| attribute_text(line))
                 && !SAME_EVERYWHERE.contains(&found)
             {
                 breaches.push(format!("{}:{number}: “{found}”", said(&path)));
@@ -74,6 +83,8 @@ fn the_rule_on_views_finds_what_it_is_for() {
     let source = "fn page() {\n    let x = \"Not a view\";\n    view! {\n        <h1>\"Words here\"</h1>\n        <p class=\"wide text\">{words}</p>\n        \"A line of its own\"\n        <b>\"m³\"</b>\n    }\n}\nlet later = \"Also none\";\n";
     let found: Vec<&str> = view_lines(source).into_iter().filter_map(|(_, line)| child_text(line)).collect();
     assert_eq!(found, ["Words here", "A line of its own"]);
+    assert_eq!(attribute_text("<input class=\"wide\" placeholder=\"Type here\"/>"), Some("Type here"));
+    assert_eq!(attribute_text("<input class=\"wide text\" title=words.title/>"), None);
     assert_eq!(child_text("view! { <h1>\"One line\"</h1> }".trim_start_matches("view! {")), Some("One line"));
 }
 

@@ -1,0 +1,5 @@
+//! The bill of materials.
+
+mod page;
+
+pub use page::BillPage;

@@ -1,0 +1,605 @@
+//! What every screen works with: the jobs on this device, the one that is open, the way to change it, the answers it
+//! gives. Screens read signals and send edits; nothing else writes.
+
+use std::collections::{BTreeMap, HashMap};
+use std::sync::Arc;
+
+use bedwright_edge::fault::Fault;
+use bedwright_edge::store::{Keeper, Status};
+use bedwright_edge::{clock, files, random, update};
+use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
+use bedwright_job::edit::{Edit, apply};
+use bedwright_job::history::History;
+use bedwright_job::id::Id;
+use bedwright_job::saved::{self, Unreadable};
+use bedwright_job::sections::SectionName;
+use bedwright_job::words::{Label, Manner};
+use bedwright_job::{Job, sample};
+use leptos::prelude::*;
+
+use crate::notices::{self, Notice};
+use crate::person::{self, Person};
+use crate::route::Route;
+
+/// Keys of everything this page keeps start like this.
+const PREFIX: &str = "bedwright/";
+/// Keys of jobs: then the job's id, then the section.
+const JOBS: &str = "bedwright/job/";
+/// Where a job's records are kept, beside its sections.
+const RECORDS: &str = "records";
+/// Jobs stay in the bin for this many days.
+pub const BIN_DAYS: i64 = 30;
+
+/// What was found at the start.
+#[derive(Clone)]
+pub struct Opened {
+    keeper: Keeper,
+    person: Person,
+    jobs: BTreeMap<Id, Arc<Job>>,
+    unread: Vec<String>,
+}
+
+impl Opened {
+    /// Reads everything that is kept on this device. Starts whatever it finds: what can't be read is set aside.
+    pub async fn load() -> Opened {
+        let keeper = Keeper::open().await;
+        let loaded = keeper.load_all(PREFIX, saved::newer).await;
+        let mut jobs: BTreeMap<Id, Job> = BTreeMap::new();
+        let mut person = None;
+        let mut unread = Vec::new();
+        for entry in loaded.entries {
+            if entry.key == person::KEY {
+                person = Person::read(&entry.text);
+                continue;
+            }
+            let Some((id, section)) = entry.key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { continue };
+            let id = Id::new(id);
+            let job = jobs.entry(id.clone()).or_insert_with(|| Job::new(id, ""));
+            let taken = if section == RECORDS {
+                saved::read_records(job, &entry.text)
+            } else {
+                saved::read_section(job, section, &entry.text)
+            };
+            if taken.is_err() {
+                keeper.protect(&entry.key);
+                unread.push(entry.key);
+            }
+        }
+        let person = person.unwrap_or_else(|| Person::new(new_id()));
+        keeper.schedule(person::KEY, &person.text());
+        Opened { keeper, person, jobs: jobs.into_iter().map(|(id, job)| (id, Arc::new(job))).collect(), unread }
+    }
+}
+
+/// A new id, from the browser's random numbers; from the clock where it has none.
+pub fn new_id() -> Id {
+    Id::new(&random::id().unwrap_or_else(|_| clock::now_iso()))
+}
+
+/// Today, as `2026-11-24`.
+pub fn today() -> String {
+    let (year, month, day) = clock::today();
+    format!("{year:04}-{month:02}-{day:02}")
+}
+
+/// Days between two civil dates written as `2026-11-24`.
+pub fn days_between(from: &str, to: &str) -> Option<i64> {
+    let days = |text: &str| -> Option<i64> {
+        let mut parts = text.splitn(3, '-').map(|part| part.parse::<i64>().ok());
+        let (year, month, day) = (parts.next()??, parts.next()??, parts.next()??);
+        // Days of the civil calendar, counted from March so that the leap day ends the year.
+        let (y, m) = if month <= 2 { (year - 1, month + 9) } else { (year, month - 3) };
+        Some(365 * y + y.div_euclid(4) - y.div_euclid(100) + y.div_euclid(400) + (153 * m + 2) / 5 + day - 1)
+    };
+    Some(days(to)? - days(from)?)
+}
+
+type Answers = Memo<Option<Arc<VesselAnswers>>>;
+
+/// The desk. A handle: copying it copies nothing.
+#[derive(Clone, Copy)]
+pub struct Desk {
+    keeper: StoredValue<Keeper, LocalStorage>,
+    owner: StoredValue<Owner>,
+    /// Where the person is.
+    pub route: RwSignal<Route>,
+    /// Every job on this device.
+    pub shelf: RwSignal<BTreeMap<Id, Arc<Job>>>,
+    /// The open job.
+    pub job: RwSignal<Option<Arc<Job>>>,
+    history: RwSignal<History>,
+    /// The person's ways.
+    pub person: RwSignal<Person>,
+    /// How the person reads.
+    pub manner: Memo<Manner>,
+    /// What must be seen.
+    pub notices: RwSignal<Vec<Notice>>,
+    /// Whether what is typed is kept.
+    pub status: RwSignal<Status>,
+    /// Whether the page works with no connection.
+    pub offline: RwSignal<bool>,
+    /// Counted up when entries change by something else than typing: undo, another tab.
+    pub turned: RwSignal<u32>,
+    answers: StoredValue<HashMap<Id, Answers>>,
+    bill: StoredValue<Option<Memo<Arc<JobBill>>>>,
+    counts: StoredValue<Counts>,
+}
+
+/// How often something was worked out since the last edit; shown on the page's root for tests.
+#[derive(Clone, Copy, Default)]
+struct Counts {
+    vessels: u32,
+    bills: u32,
+}
+
+impl Desk {
+    /// The desk of this page.
+    pub fn of() -> Desk {
+        expect_context::<Desk>()
+    }
+
+    /// Lays the desk out, once.
+    pub fn lay(opened: Opened) -> Desk {
+        let Opened { keeper, person, jobs, unread } = opened;
+        let person = RwSignal::new(person);
+        let status = RwSignal::new(keeper.status());
+        let found = RwSignal::new(Vec::new());
+        let desk = Desk {
+            keeper: StoredValue::new_local(keeper.clone()),
+            owner: StoredValue::new(Owner::current().unwrap_or_default()),
+            route: RwSignal::new(Route::of(&bedwright_edge::address::hash())),
+            shelf: RwSignal::new(jobs),
+            job: RwSignal::new(None),
+            history: RwSignal::new(History::default()),
+            person,
+            manner: Memo::new(move |_| person.with(Person::manner)),
+            notices: found,
+            status,
+            offline: RwSignal::new(update::offline() == update::Offline::Ready),
+            turned: RwSignal::new(0),
+            answers: StoredValue::new(HashMap::new()),
+            bill: StoredValue::new(None),
+            counts: StoredValue::new(Counts::default()),
+        };
+        if !unread.is_empty() {
+            notices::put(found, Notice::SetAside(unread));
+        }
+        keeper.on_status(move |now| {
+            if status.try_with_untracked(|there| *there != now) == Some(true) {
+                status.set(now);
+            }
+        });
+        keeper.on_aside(move |aside| notices::put(found, Notice::SetAside(aside.copies)));
+        desk.listen();
+        desk.follow(&desk.route.get_untracked());
+        desk
+    }
+
+    fn listen(self) {
+        let moved = bedwright_edge::address::on_change(move |hash| {
+            let route = Route::of(&hash);
+            self.follow(&route);
+            self.route.set(route);
+        });
+        let waiting = update::on_waiting(move || notices::put(self.notices, Notice::UpdateWaiting));
+        if update::waiting() {
+            notices::put(self.notices, Notice::UpdateWaiting);
+        }
+        let elsewhere = bedwright_edge::listen::Listener::on_window("bedwright-update-elsewhere", move |_| {
+            notices::put(self.notices, Notice::UpdateElsewhere);
+        });
+        let ready = update::on_offline_ready(move || self.offline.set(true));
+        let tabs = bedwright_edge::tabs::on_change(PREFIX, move |change| {
+            if let Some(key) = change.key {
+                self.changed_elsewhere(&key);
+            }
+        });
+        for listener in [moved, waiting, elsewhere, ready, tabs].into_iter().flatten() {
+            listener.forget();
+        }
+    }
+
+    /// Opens the job an address is about.
+    fn follow(self, route: &Route) {
+        let Some(id) = route.job() else { return };
+        if self.job.with_untracked(|job| job.as_ref().is_some_and(|job| job.id == *id)) {
+            return;
+        }
+        let job = self.shelf.with_untracked(|shelf| shelf.get(id).cloned());
+        let locked = job.as_ref().is_some_and(|job| !job.locked.is_empty());
+        self.history.set(History::default());
+        self.answers.update_value(HashMap::clear);
+        self.job.set(job);
+        notices::take(self.notices, &Notice::Locked);
+        if locked {
+            notices::put(self.notices, Notice::Locked);
+        }
+    }
+
+    /// Takes over what another tab wrote, where it is newer than what this one has.
+    fn changed_elsewhere(self, key: &str) {
+        let Some((id, section)) = key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { return };
+        let id = Id::new(id);
+        let Ok(Some(text)) = self.keeper.with_value(|keeper| keeper.see(key)) else { return };
+        let mut job = self.shelf.with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
+        let taken = if section == RECORDS { saved::read_records(&mut job, &text) } else { saved::read_section(&mut job, section, &text) };
+        if taken.is_err() {
+            notices::put(self.notices, Notice::SetAside(vec![key.to_owned()]));
+            return;
+        }
+        let job = Arc::new(job);
+        self.shelf.update(|shelf| {
+            shelf.insert(id.clone(), job.clone());
+        });
+        if self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == id)) {
+            self.job.set(Some(job));
+            self.turned.update(|n| *n = n.wrapping_add(1));
+            notices::put(self.notices, Notice::ChangedElsewhere);
+        }
+    }
+
+    /// Goes to a screen.
+    pub fn go(self, route: &Route) {
+        bedwright_edge::address::go(route.address().trim_start_matches('#'));
+    }
+
+    /// A fixed text, in the person's language.
+    pub fn label(self, label: Label) -> &'static str {
+        self.manner.with(|manner| manner.label(label))
+    }
+
+    /// Changes the open job.
+    pub fn edit(self, edit: Edit) {
+        if let Some(inverse) = self.change(edit.clone()) {
+            self.history.update(|history| history.push(&edit, inverse));
+        }
+    }
+
+    /// Ends a run of typing, so that what follows is undone on its own.
+    pub fn pause(self) {
+        self.history.update_untracked(History::pause);
+    }
+
+    fn change(self, edit: Edit) -> Option<Edit> {
+        let before = self.job.get_untracked()?;
+        let mut job = (*before).clone();
+        let device = self.person.with_untracked(|person| person.device.clone());
+        match apply(&mut job, edit, &device) {
+            Ok(inverse) => {
+                self.counts.set_value(Counts::default());
+                self.keep(&job, Some(&before));
+                let job = Arc::new(job);
+                self.shelf.update(|shelf| {
+                    shelf.insert(job.id.clone(), job.clone());
+                });
+                self.job.set(Some(job));
+                inverse
+            }
+            Err(_) => {
+                notices::put(self.notices, Notice::Locked);
+                None
+            }
+        }
+    }
+
+    /// Takes the last change back.
+    pub fn undo(self) {
+        if let Some(edit) = self.history.try_update(History::undo).flatten()
+            && let Some(redo) = self.change(edit)
+        {
+            self.history.update(|history| history.undone(redo));
+            self.turned.update(|n| *n = n.wrapping_add(1));
+        }
+    }
+
+    /// Does the last undone change again.
+    pub fn redo(self) {
+        if let Some(edit) = self.history.try_update(History::redo).flatten()
+            && let Some(inverse) = self.change(edit)
+        {
+            self.history.update(|history| history.redone(inverse));
+            self.turned.update(|n| *n = n.wrapping_add(1));
+        }
+    }
+
+    /// Whether there is anything to take back.
+    pub fn can_undo(self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is anything to do again.
+    pub fn can_redo(self) -> bool {
+        self.history.with(History::can_redo)
+    }
+
+    /// Writes the sections of a job that differ from before.
+    fn keep(self, job: &Job, before: Option<&Job>) {
+        self.keeper.with_value(|keeper| {
+            for &name in SectionName::ALL {
+                let now = job.revision(name);
+                if now.is_some() && before.is_none_or(|before| before.revision(name) != now) {
+                    keeper.schedule(&format!("{JOBS}{}/{}", job.id, name.id()), &saved::section_text(job, name));
+                }
+            }
+            if before.is_none() {
+                for (name, locked) in &job.locked {
+                    keeper.schedule(&format!("{JOBS}{}/{name}", job.id), &locked.value.to_string());
+                }
+            }
+            if before.map_or(0, |before| before.records.len()) != job.records.len() {
+                keeper.schedule(&format!("{JOBS}{}/{RECORDS}", job.id), &saved::records_text(job));
+            }
+        });
+    }
+
+    /// Puts a job that is new to this device on the shelf and keeps it.
+    pub fn shelve(self, mut job: Job) -> Id {
+        let device = self.person.with_untracked(|person| person.device.clone());
+        // Every section gets a revision of this device, so that each is written under its key.
+        let touch = Edit::Kind(job.head.body.kind);
+        if apply(&mut job, touch, &device).is_err() {
+            notices::put(self.notices, Notice::Locked);
+        }
+        self.keep(&job, None);
+        let id = job.id.clone();
+        self.shelf.update(|shelf| {
+            shelf.insert(id.clone(), Arc::new(job));
+        });
+        id
+    }
+
+    /// Makes an empty job and goes to it. The company is taken over from the latest job.
+    pub fn new_job(self) {
+        let mut job = Job::new(new_id(), &today());
+        let owner = self.shelf.with_untracked(|shelf| {
+            shelf.values().filter(|job| !job.head.body.sample).max_by_key(|job| job.head.body.created.clone()).map(|job| job.head.body.owner.clone())
+        });
+        job.head.body.owner = owner.unwrap_or_default();
+        let id = self.shelve(job);
+        self.go(&Route::Job(id));
+    }
+
+    /// Puts the invented sample on the shelf and goes to it.
+    pub fn new_sample(self) {
+        let id = self.shelve(sample::sample_job(new_id(), [new_id(), new_id()], &today()));
+        self.go(&Route::Job(id));
+    }
+
+    /// Makes a copy of a job: a new id, no ticks, no records.
+    pub fn duplicate(self, id: &Id) {
+        let Some(from) = self.shelf.with_untracked(|shelf| shelf.get(id).cloned()) else { return };
+        let mut job = (*from).clone();
+        job.id = new_id();
+        let copy_of = self.manner.with_untracked(|manner| manner.label(Label::CopyOf));
+        job.head.body.title = format!("{copy_of} {}", job.head.body.title).trim().to_owned();
+        job.head.body.created = today();
+        job.head.body.binned = None;
+        job.picking = Default::default();
+        job.records.clear();
+        let id = self.shelve(job);
+        self.go(&Route::Job(id));
+    }
+
+    /// Puts a job into the bin, or takes it out.
+    pub fn bin(self, id: &Id, into: bool) {
+        let Some(before) = self.shelf.with_untracked(|shelf| shelf.get(id).cloned()) else { return };
+        let mut job = (*before).clone();
+        let device = self.person.with_untracked(|person| person.device.clone());
+        if apply(&mut job, Edit::Bin(into.then(today)), &device).is_ok() {
+            self.keep(&job, Some(&before));
+            let job = Arc::new(job);
+            self.shelf.update(|shelf| {
+                shelf.insert(job.id.clone(), job.clone());
+            });
+            if self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id)) {
+                self.job.set(Some(job));
+            }
+        }
+    }
+
+    /// Erases a job that is in the bin, for good.
+    pub fn erase(self, id: &Id) {
+        let names = self.shelf.with_untracked(|shelf| {
+            shelf.get(id).map(|job| {
+                let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
+                known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
+            })
+        });
+        let keeper = self.keeper.with_value(Clone::clone);
+        let id = id.clone();
+        self.shelf.update(|shelf| {
+            shelf.remove(&id);
+        });
+        leptos::task::spawn_local(async move {
+            for name in names.unwrap_or_default() {
+                // A key that can't be removed now comes back with its job at the next start, still in the bin.
+                let _ = keeper.remove(&format!("{JOBS}{id}/{name}")).await;
+            }
+        });
+    }
+
+    /// Erases what has been in the bin longer than it is kept there.
+    pub fn empty_bin(self) {
+        let today = today();
+        let old: Vec<Id> = self.shelf.with_untracked(|shelf| {
+            shelf
+                .values()
+                .filter(|job| {
+                    let since = job.head.body.binned.as_deref().and_then(|day| days_between(day, &today));
+                    since.is_some_and(|days| days > BIN_DAYS)
+                })
+                .map(|job| job.id.clone())
+                .collect()
+        });
+        for id in old {
+            self.erase(&id);
+        }
+    }
+
+    /// Saves the open job as a file: shared where the device does it that way, else downloaded.
+    pub fn save_file(self) {
+        let Some(job) = self.job.get_untracked() else { return };
+        let title: String = job.head.body.title.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(40).collect();
+        let name = format!("{}.bedwright.json", if title.is_empty() { job.id.to_string() } else { title });
+        let text = saved::job_text(&job);
+        leptos::task::spawn_local(async move {
+            if files::should_share() && files::can_share_file(&name, "application/json") {
+                files::share_file(&name, "application/json", text.as_bytes()).await;
+            } else if files::download(&name, "application/json", text.as_bytes()).is_err() {
+                leptos::logging::warn!("download refused");
+            }
+        });
+    }
+
+    /// Opens a job file a person picks: always as a job of its own.
+    pub fn open_file(self) {
+        leptos::task::spawn_local(async move {
+            match files::pick_file(".json,application/json", saved::LONGEST as u64).await {
+                Ok(None) => {}
+                Ok(Some((_, bytes))) => self.take_file(&bytes),
+                Err(Fault::TooLarge { .. }) => notices::put(self.notices, Notice::FileNotRead(Label::FileNotAJob)),
+                Err(_) => notices::put(self.notices, Notice::FileNotRead(Label::FileDamaged)),
+            }
+        });
+    }
+
+    fn take_file(self, bytes: &[u8]) {
+        let read = std::str::from_utf8(bytes).map_err(|_| Label::FileNotAJob).and_then(|text| {
+            saved::read_job(text).map_err(|why| match why {
+                Unreadable::TooNew { .. } => Label::FileTooNew,
+                Unreadable::NotJson { .. } | Unreadable::Lacks { .. } => Label::FileDamaged,
+                Unreadable::OtherFormat | Unreadable::TooLong { .. } => Label::FileNotAJob,
+            })
+        });
+        match read {
+            Err(why) => notices::put(self.notices, Notice::FileNotRead(why)),
+            Ok(mut job) => {
+                if self.shelf.with_untracked(|shelf| shelf.contains_key(&job.id)) {
+                    job.id = new_id();
+                }
+                let id = self.shelve(job);
+                self.go(&Route::Job(id));
+            }
+        }
+    }
+
+    /// Saves texts that were set aside as a file.
+    pub fn download_aside(self, keys: &[String]) {
+        let texts: Vec<String> = keys
+            .iter()
+            .filter_map(|key| bedwright_edge::storage::read(key).ok().flatten().map(|text| format!("{key}\n{text}\n")))
+            .collect();
+        if files::download("bedwright-set-aside.txt", "text/plain", texts.join("\n").as_bytes()).is_err() {
+            leptos::logging::warn!("download refused");
+        }
+    }
+
+    /// Changes the person's ways and keeps them.
+    pub fn prefer(self, change: impl FnOnce(&mut Person)) {
+        self.person.update(change);
+        let text = self.person.with_untracked(Person::text);
+        self.keeper.with_value(|keeper| keeper.schedule(person::KEY, &text));
+        self.turned.update(|n| *n = n.wrapping_add(1));
+    }
+
+    /// Writes everything now, then takes the new version.
+    pub fn take_update(self) {
+        self.keeper.with_value(Keeper::flush);
+        update::accept();
+    }
+
+    /// Writes everything now, then reloads.
+    pub fn reload(self) {
+        self.keeper.with_value(Keeper::flush);
+        if let Some(window) = web_sys::window()
+            && window.location().reload().is_err()
+        {
+            leptos::logging::warn!("reload refused");
+        }
+    }
+
+    /// What a vessel of the open job says; worked out again only when that vessel changes.
+    pub fn answers(self, vessel: &Id) -> Answers {
+        if let Some(memo) = self.answers.with_value(|memos| memos.get(vessel).copied()) {
+            return memo;
+        }
+        let id = vessel.clone();
+        // Owned by the page, not by the screen that asks first.
+        let memo = self.owner.with_value(|owner| {
+            owner.with(|| {
+                let inputs = Memo::new(move |_| {
+                    self.job.with(|job| {
+                        let job = job.as_ref()?;
+                        Some((Same(job.vessel(&id)?.clone()), Same(job.plan_of(&id))))
+                    })
+                });
+                Memo::new(move |_| {
+                    inputs.with(|inputs| {
+                        let (survey, plan) = inputs.as_ref()?;
+                        self.count(|counts| counts.vessels += 1);
+                        Some(Arc::new(vessel_answers(&survey.0, &plan.0)))
+                    })
+                })
+            })
+        });
+        self.answers.update_value(|memos| {
+            memos.insert(vessel.clone(), memo);
+        });
+        memo
+    }
+
+    /// The bill of the open job.
+    pub fn bill(self) -> Memo<Arc<JobBill>> {
+        if let Some(memo) = self.bill.get_value() {
+            return memo;
+        }
+        let memo = self.owner.with_value(|owner| {
+            owner.with(|| {
+                let asked = Memo::new(move |_| {
+                    self.job.with(|job| {
+                        job.as_ref().map(|job| {
+                            let ids: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
+                            (job.id.clone(), job.head.body.kind, ids)
+                        })
+                    })
+                });
+                Memo::new(move |_| {
+                    let answers: Vec<Arc<VesselAnswers>> = asked.with(|asked| {
+                        let ids = asked.as_ref().map(|(_, _, ids)| ids.clone()).unwrap_or_default();
+                        ids.iter().filter_map(|id| self.answers(id).get()).collect()
+                    });
+                    self.count(|counts| counts.bills += 1);
+                    let job = self.job.get_untracked();
+                    Arc::new(match job {
+                        Some(job) => job_bill(&job, &answers),
+                        None => job_bill(&Job::new(Id::new("none"), ""), &[]),
+                    })
+                })
+            })
+        });
+        self.bill.set_value(Some(memo));
+        memo
+    }
+
+    fn count(self, add: impl FnOnce(&mut Counts)) {
+        let counts = self.counts.try_update_value(|counts| {
+            add(counts);
+            *counts
+        });
+        let root = web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
+        if let (Some(counts), Some(root)) = (counts, root) {
+            // For tests only; a page that can't carry it works all the same.
+            let _ = root.set_attribute("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
+        }
+    }
+}
+
+/// Shared content, compared by place first and by value only where places differ.
+#[derive(Clone)]
+struct Same<T>(Arc<T>);
+
+impl<T: PartialEq> PartialEq for Same<T> {
+    fn eq(&self, other: &Same<T>) -> bool {
+        Arc::ptr_eq(&self.0, &other.0) || self.0 == other.0
+    }
+}

@@ -1,0 +1,5 @@
+//! One job: what it is, and its vessels.
+
+mod page;
+
+pub use page::JobPage;

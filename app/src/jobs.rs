@@ -1,0 +1,5 @@
+//! Every job on this device.
+
+mod page;
+
+pub use page::JobsPage;

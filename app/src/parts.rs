@@ -1,0 +1,8 @@
+//! Pieces of a screen that know nothing of jobs.
+
+pub mod choice;
+pub mod drawing;
+pub mod entry;
+pub mod how;
+pub mod sheet;
+pub mod verdicts;

@@ -1,0 +1,6 @@
+//! The pick list: big lines to tick beside the shelf, and the same on paper.
+
+mod line;
+mod page;
+
+pub use page::PickingPage;

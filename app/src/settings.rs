@@ -1,0 +1,5 @@
+//! The person's ways.
+
+mod page;
+
+pub use page::SettingsPage;

@@ -1,0 +1,5 @@
+//! The survey sheet, blank or filled.
+
+mod page;
+
+pub use page::SurveySheetPage;

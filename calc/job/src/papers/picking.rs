@@ -1,0 +1,298 @@
+//! The pick list: one list for the whole job, in the order of the shelf.
+
+use bedwright_calc::quantity::{Length, Mass, kilograms, metres};
+use bedwright_calc::supply::{BillLine, Fitting, Item};
+
+use super::bill::{count_of_lines, text_or_empty, weight_of};
+use super::title::{notes, subtitle, title_block};
+use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, natural_order, vessel_name};
+use crate::answers::JobBill;
+use crate::job::Job;
+use crate::sections::picking::PickLine;
+use crate::words::{Label, Manner};
+
+/// The load constant of the revised lifting equation (NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting
+/// Equation, 1994): what nobody should lift alone even where everything else is ideal.
+const ALONE_AT_MOST_KG: f64 = 23.0;
+
+/// A line of the pick list, for paper and for the screen.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PickRow {
+    /// The item's key.
+    pub key: String,
+    /// What it is.
+    pub item: String,
+    /// How many.
+    pub quantity: u32,
+    /// How they are counted, in words.
+    pub unit: &'static str,
+    /// What one weighs, where known.
+    pub each: Option<Mass>,
+    /// Whether one is more than anybody should lift alone.
+    pub heavy: bool,
+    /// Which vessels it is for, and how much goes into each.
+    pub split: Vec<String>,
+    /// Whether it comes back after the job.
+    pub returns: bool,
+    /// What was typed on the line.
+    pub line: PickLine,
+    /// Whether it was picked.
+    pub state: PickState,
+}
+
+/// Whether a line was picked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PickState {
+    /// Not yet.
+    Open,
+    /// As many as the bill asks for.
+    Picked,
+    /// Another number: the bill changed since.
+    Changed {
+        /// How many were picked.
+        picked: u32,
+    },
+}
+
+/// Something that was picked and is no longer on the bill.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PutBack {
+    /// The item's key.
+    pub key: String,
+    /// What it is.
+    pub item: String,
+    /// How many were picked.
+    pub picked: u32,
+    /// What was typed on the line.
+    pub line: PickLine,
+}
+
+/// The lines of the pick list in the order of their bins; those without a bin stand last, as on the bill.
+#[must_use]
+pub fn pick_rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<PickRow> {
+    let mut rows: Vec<PickRow> = bill.bill.pooled.iter().map(|line| pick_row(job, bill, line, manner)).collect();
+    // A stable sort: lines of one bin, and those without, keep the order of the bill.
+    rows.sort_by(|a, b| {
+        let (left, right) = (a.line.bin.trim(), b.line.bin.trim());
+        left.is_empty().cmp(&right.is_empty()).then_with(|| natural_order(left, right))
+    });
+    rows
+}
+
+/// What was picked before the bill let go of it.
+#[must_use]
+pub fn put_back(job: &Job, bill: &JobBill, manner: Manner) -> Vec<PutBack> {
+    job.picking
+        .body
+        .lines
+        .iter()
+        .filter(|(key, _)| !bill.bill.pooled.iter().any(|line| line.item.key() == **key))
+        .filter_map(|(key, line)| {
+            let picked = line.picked.filter(|picked| *picked > 0)?;
+            let item = item_of(key).map_or_else(|| key.clone(), |item| manner.item(&item));
+            Some(PutBack { key: key.clone(), item, picked, line: line.clone() })
+        })
+        .collect()
+}
+
+/// The item behind a key.
+fn item_of(key: &str) -> Option<Item> {
+    let mut parts = key.split(':');
+    match (parts.next()?, parts.next()?, parts.next()?, parts.next()) {
+        ("pack", material, pack, None) => {
+            Some(Item::Pack { material: material.to_owned().into(), pack: pack.to_owned().into() })
+        }
+        ("part", fitting, size, Some(cut)) => {
+            let length = |text: &str| -> Option<Option<Length>> {
+                let micrometres: u32 = text.parse().ok()?;
+                Some((micrometres > 0).then(|| metres(f64::from(micrometres) / 1e6)))
+            };
+            let fitting = Fitting::ALL.iter().copied().find(|there| there.id() == fitting)?;
+            Some(Item::Part { fitting, size: length(size)?, cut: length(cut)? })
+        }
+        _ => None,
+    }
+}
+
+fn pick_row(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> PickRow {
+    let key = line.item.key();
+    let typed = job.picking.body.lines.get(&key).cloned().unwrap_or_default();
+    let state = match typed.picked {
+        None => PickState::Open,
+        Some(picked) if picked == line.quantity => PickState::Picked,
+        Some(picked) => PickState::Changed { picked },
+    };
+    let each = line
+        .mass
+        .as_ref()
+        .filter(|_| line.quantity > 0)
+        .map(|mass| kilograms(mass.value.value / f64::from(line.quantity)));
+    PickRow {
+        item: manner.item(&line.item),
+        quantity: line.quantity,
+        unit: manner.unit_of(line),
+        each,
+        heavy: each.is_some_and(|each| each.value > ALONE_AT_MOST_KG * (1.0 + 1e-9)),
+        split: split(job, bill, line, manner),
+        returns: line.returns,
+        line: typed,
+        state,
+        key,
+    }
+}
+
+/// "CF-1, CF-2: 2 each": the vessels that take some, those that take as much together.
+fn split(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> Vec<String> {
+    let alone: u32 = line.of.iter().map(|(_, quantity)| *quantity).fold(0, u32::saturating_add);
+    // There once for the job, whichever vessel it is used at.
+    let shared = line.needed.is_none() && alone > line.quantity;
+    // How much goes into one, how many take that, and their names.
+    let mut groups: Vec<(String, u32, Vec<String>)> = Vec::new();
+    for (index, quantity) in &line.of {
+        let Some(id) = bill.vessels.get(*index) else { continue };
+        let name = vessel_name(job, id, manner);
+        let count = job.vessel(id).map_or(1, |vessel| vessel.count());
+        let tags = f64::from(count);
+        let own = bill.bill.vessels.get(*index).and_then(|own| own.lines.iter().find(|there| there.item == line.item));
+        let packs = own.and_then(|own| own.needed.as_ref()).map_or(f64::from(*quantity), |needed| needed.value) / tags;
+        let amount = match own.and_then(|own| own.volume.as_ref()) {
+            _ if shared => String::new(),
+            Some(volume) if (packs - packs.round()).abs() > 1e-6 => manner.volume(volume.value / tags),
+            _ => manner.decimal(packs, 2),
+        };
+        match groups.iter_mut().find(|(there, ..)| *there == amount) {
+            Some((_, takers, names)) => {
+                *takers = takers.saturating_add(count);
+                names.push(name);
+            }
+            None => groups.push((amount, count, vec![name])),
+        }
+    }
+    groups
+        .into_iter()
+        .map(|(amount, takers, names)| {
+            let names = names.join(", ");
+            match (amount.is_empty(), takers) {
+                (true, _) => names,
+                (false, 1) => format!("{names}: {amount}"),
+                (false, _) => format!("{names}: {amount} {}", manner.label(Label::Each)),
+            }
+        })
+        .collect()
+}
+
+/// The pick list.
+#[must_use]
+pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Paper {
+    let lines = pick_rows(job, bill, manner);
+    let mut rows: Vec<Row> = lines.iter().map(|line| line_row(line, manner)).collect();
+    if rows.is_empty() {
+        rows.push(Row::remark("empty", manner.label(Label::EmptyBill)));
+    }
+    let back = put_back(job, bill, manner);
+    if !back.is_empty() {
+        rows.push(Row::heading("put_back", manner.label(Label::PutBack)));
+        rows.extend(back.iter().map(back_row));
+    }
+    for out in super::left_out(job, bill, manner) {
+        rows.push(Row::remark(
+            format!("left_out:{}", out.vessel),
+            format!("{} {}", manner.label(Label::LeftOut), out.name),
+        ));
+    }
+    Paper {
+        kind: PaperKind::PickList,
+        title: manner.label(Label::PickList).to_owned(),
+        subtitle: subtitle(job, manner),
+        title_block: title_block(job, PaperKind::PickList, None, manner, today),
+        columns: vec![
+            Column::new("check", "", Align::Start, 8),
+            Column::new("bin", manner.label(Label::BinPlace), Align::Start, 15),
+            Column::new("part", manner.label(Label::PartNumber), Align::Start, 26),
+            Column::new("item", manner.label(Label::Item), Align::Start, 42),
+            Column::new("quantity", manner.label(Label::Quantity), Align::End, 18),
+            Column::new("unit", "", Align::Start, 12),
+            Column::new("weight", manner.label(Label::WeightEach), Align::End, 19),
+            Column::new("for", manner.label(Label::For), Align::Start, 36),
+            Column::new("lot", manner.label(Label::LotAndDate), Align::Start, 24),
+        ],
+        totals: totals(&bill.bill.pooled, manner),
+        rows,
+        notes: notes(job, manner, true),
+    }
+}
+
+fn line_row(row: &PickRow, manner: Manner) -> Row {
+    let weight = row.each.map_or(Cell::Empty, |each| {
+        let text = manner.mass(each);
+        Cell::Text(if row.heavy { format!("{HEAVY} {text}") } else { text })
+    });
+    let mut remarks = row.split.clone();
+    if row.returns {
+        remarks.push(manner.label(Label::ComesBack).to_owned());
+    }
+    if let PickState::Changed { picked } = row.state {
+        remarks.push(format!("{} {picked}", manner.label(Label::PickedThenChanged)));
+    }
+    let note = row.line.note.trim();
+    if !note.is_empty() {
+        remarks.push(note.to_owned());
+    }
+    Row::new(
+        row.key.as_str(),
+        RowKind::Item,
+        vec![
+            Cell::Tick(row.state == PickState::Picked),
+            text_or_empty(row.line.bin.trim()),
+            Cell::Large(row.line.part_number.trim().to_owned()),
+            Cell::Text(row.item.clone()),
+            Cell::Large(row.quantity.to_string()),
+            Cell::Text(row.unit.to_owned()),
+            weight,
+            if remarks.is_empty() { Cell::Empty } else { Cell::Lines(remarks) },
+            text_or_empty(row.line.lot.trim()),
+        ],
+    )
+}
+
+/// The mark of a caution, as verdicts bear it.
+const HEAVY: char = '▲';
+
+fn back_row(back: &PutBack) -> Row {
+    Row::new(
+        back.key.as_str(),
+        RowKind::Item,
+        vec![
+            Cell::Tick(false),
+            text_or_empty(back.line.bin.trim()),
+            Cell::Large(back.line.part_number.trim().to_owned()),
+            Cell::Text(back.item.clone()),
+            Cell::Large(back.picked.to_string()),
+            Cell::Empty,
+            Cell::Empty,
+            Cell::Empty,
+            text_or_empty(back.line.lot.trim()),
+        ],
+    )
+}
+
+fn totals(lines: &[BillLine], manner: Manner) -> Vec<Cell> {
+    if lines.is_empty() {
+        return Vec::new();
+    }
+    let weight = weight_of(lines);
+    vec![
+        Cell::Empty,
+        Cell::Text(count_of_lines(lines.len(), manner)),
+        Cell::Empty,
+        Cell::Empty,
+        Cell::Empty,
+        Cell::Empty,
+        weight.map_or(Cell::Empty, |(mass, _)| Cell::Text(manner.mass(mass))),
+        match weight {
+            Some((_, true)) => Cell::Text(manner.label(Label::WithoutParts).to_owned()),
+            _ => Cell::Empty,
+        },
+        Cell::Empty,
+    ]
+}

@@ -1,0 +1,117 @@
+//! The title block.
+
+use super::PaperKind;
+use crate::job::Job;
+use crate::words::{Label, Manner};
+
+/// One field of a title block.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Field {
+    /// What it is, small.
+    pub label: String,
+    /// What it says; empty where a pen is to fill it.
+    pub value: String,
+}
+
+/// The title block: the data fields of ISO 7200:2004 that a job has, and a place to sign.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TitleBlock {
+    /// Legal owner.
+    pub owner: Field,
+    /// Who signs, and when.
+    pub signed: Field,
+    /// Title.
+    pub title: Field,
+    /// Identification number.
+    pub document: Field,
+    /// Date.
+    pub date: Field,
+    /// Revision: changes of all that stands on the paper, counted.
+    pub revision: Field,
+    /// The job's number.
+    pub job: Field,
+    /// What the sheet's number is called.
+    pub sheet: String,
+    /// Between the number of the sheet and how many there are.
+    pub of: String,
+}
+
+impl TitleBlock {
+    /// What the field of a sheet's number says: "2 of 3".
+    #[must_use]
+    pub fn sheet_number(&self, number: usize, of: usize) -> String {
+        format!("{number} {} {of}", self.of)
+    }
+}
+
+/// What a job is called, on paper.
+pub(super) fn job_title(job: &Job, manner: Manner) -> String {
+    let title = job.head.body.title.trim();
+    if title.is_empty() { manner.label(Label::Untitled).to_owned() } else { title.to_owned() }
+}
+
+/// The line under the title: whom and where it is for, and what the visit is for.
+pub(super) fn subtitle(job: &Job, manner: Manner) -> String {
+    let head = &job.head.body;
+    let kind = manner.label(super::choices::kind(head.kind));
+    let title = job_title(job, manner);
+    let mut parts: Vec<&str> = [title.as_str(), head.customer.trim(), head.site.trim(), kind]
+        .into_iter()
+        .filter(|part| !part.is_empty())
+        .collect();
+    parts.dedup();
+    parts.join(" · ")
+}
+
+/// The lines beside the title block.
+pub(super) fn notes(job: &Job, manner: Manner, lifting: bool) -> Vec<String> {
+    let mut labels = Vec::new();
+    if job.head.body.sample {
+        labels.push(Label::SampleMark);
+    }
+    if lifting {
+        labels.push(Label::LiftCaution);
+    }
+    labels.push(Label::PlanningAid);
+    labels.into_iter().map(|label| manner.label(label).to_owned()).collect()
+}
+
+pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, manner: Manner, today: &str) -> TitleBlock {
+    let (title, prefix, signed) = match kind {
+        PaperKind::PickList => (Label::PickList, Label::PickListLetters, Label::PickedBy),
+        PaperKind::Survey => (Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
+        PaperKind::BillOfMaterials => (Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
+    };
+    let field =
+        |label: Label, value: &str| Field { label: manner.label(label).to_owned(), value: value.trim().to_owned() };
+    let number = job.head.body.number.trim();
+    // Without a number of the person's own, the first letters of the job's name tell papers of two jobs apart.
+    let short: String = job.id.as_str().chars().filter(|c| *c != '-').take(6).collect();
+    let number = if number.is_empty() { short.as_str() } else { number };
+    let document = match place {
+        Some(place) => format!("{}-{number}-{place}", manner.label(prefix)),
+        None => format!("{}-{number}", manner.label(prefix)),
+    };
+    TitleBlock {
+        owner: field(Label::SheetOwner, &job.head.body.owner),
+        signed: field(signed, ""),
+        title: field(Label::SheetTitle, &format!("{}, {}", manner.label(title), job_title(job, manner))),
+        document: field(Label::Document, &document),
+        date: field(Label::Created, today),
+        revision: field(Label::Revision, &revision(job, kind).to_string()),
+        job: field(Label::SheetJob, &job.head.body.number),
+        sheet: manner.label(Label::Sheet).to_owned(),
+        of: manner.label(Label::Of).to_owned(),
+    }
+}
+
+/// How often anything that stands on the paper was changed: two prints of one state say the same.
+fn revision(job: &Job, kind: PaperKind) -> u64 {
+    let count = |revision: &Option<crate::id::Revision>| revision.as_ref().map_or(0, |r| r.counter);
+    let surveyed = count(&job.head.revision).saturating_add(count(&job.survey.revision));
+    let planned = surveyed.saturating_add(count(&job.plan.revision));
+    match kind {
+        PaperKind::Survey => surveyed,
+        PaperKind::BillOfMaterials | PaperKind::PickList => planned.saturating_add(count(&job.picking.revision)),
+    }
+}

@@ -1,0 +1,303 @@
+//! One door: every change can be taken back, a refused one changes nothing, and every state can be written and read.
+
+use std::sync::Arc;
+
+use bedwright_calc::fill::Role;
+use bedwright_calc::supply::JobKind;
+use bedwright_calc::vessel::Opening;
+use bedwright_job::Job;
+use bedwright_job::edit::{Choice, Edit, LayerChoice, Refused, apply, sections_of};
+use bedwright_job::entry::{Entry, Meaning, Unit};
+use bedwright_job::field::{LayerField, PlanField, SurveyField};
+use bedwright_job::id::Id;
+use bedwright_job::job::Record;
+use bedwright_job::saved::{job_text, read_job};
+use bedwright_job::sections::SectionName;
+use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::picking::{PickField, Picking};
+use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::survey::{
+    CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
+};
+use proptest::prelude::*;
+use serde_json::json;
+
+use crate::{cases, jobs};
+
+fn one_of<T: Copy + std::fmt::Debug + 'static>(all: &'static [T]) -> impl Strategy<Value = T> {
+    prop::sample::select(all)
+}
+
+/// A few ids, so that many changes find what they look for and many don't.
+fn vessel_id() -> impl Strategy<Value = Id> {
+    one_of(&["filter", "softener", "v1", "v2"]).prop_map(Id::new)
+}
+
+fn layer_id() -> impl Strategy<Value = Id> {
+    one_of(&["0-filter", "1-filter", "0-softener", "l1", "l2"]).prop_map(Id::new)
+}
+
+fn text() -> impl Strategy<Value = String> {
+    prop_oneof![Just(String::new()), "[a-z0-9 .,'\"/x]{0,9}", any::<String>()]
+}
+
+fn entry() -> impl Strategy<Value = Entry> {
+    let meaning = one_of(&[None, Some(Meaning::DecimalPoint), Some(Meaning::Thousands)]);
+    (text(), one_of(Unit::ALL), meaning).prop_map(|(text, unit, meaning)| Entry { text, unit, meaning })
+}
+
+fn survey_entry() -> impl Strategy<Value = SurveyEntry> {
+    (entry(), one_of(Standing::ALL)).prop_map(|(entry, standing)| SurveyEntry { entry, standing })
+}
+
+fn role() -> impl Strategy<Value = Role> {
+    one_of(&[Role::Underbed, Role::Media])
+}
+
+fn material() -> impl Strategy<Value = String> {
+    one_of(&["", "gravel_1_8x1_4", "resin_cation", "no such"]).prop_map(str::to_owned)
+}
+
+fn layer() -> impl Strategy<Value = LayerPlan> {
+    (layer_id(), material(), role(), one_of(TargetKind::ALL), prop::option::of(entry())).prop_map(
+        |(id, material, role, target, amount)| LayerPlan { target, amount, ..LayerPlan::new(id, &material, role) },
+    )
+}
+
+fn vessel() -> impl Strategy<Value = VesselSurvey> {
+    let entries = prop::collection::btree_map(one_of(SurveyField::ALL), survey_entry(), 0..4);
+    (vessel_id(), entries, prop::collection::vec(text(), 0..3), one_of(HeadShape::ALL)).prop_map(|(id, entries, tags, top_head)| {
+        VesselSurvey { entries, tags, top_head, ..VesselSurvey::new(id) }
+    })
+}
+
+fn plan() -> impl Strategy<Value = VesselPlan> {
+    (prop::collection::vec(layer(), 0..3), prop::option::of(entry()))
+        .prop_map(|(layers, bucket)| VesselPlan { layers, bucket, ..VesselPlan::default() })
+}
+
+fn choice() -> impl Strategy<Value = Choice> {
+    prop_oneof![
+        one_of(Path::ALL).prop_map(Choice::Path),
+        one_of(DiameterWay::ALL).prop_map(Choice::Diameter),
+        one_of(HeadShape::ALL).prop_map(Choice::BottomHead),
+        one_of(HeadShape::ALL).prop_map(Choice::TopHead),
+        one_of(Opening::ALL).prop_map(Choice::Opening),
+        any::<bool>().prop_map(Choice::Riser),
+        one_of(CollectorKind::ALL).prop_map(Choice::Collector),
+        any::<bool>().prop_map(Choice::UpperCollector),
+    ]
+}
+
+fn layer_choice() -> impl Strategy<Value = LayerChoice> {
+    prop_oneof![
+        material().prop_map(LayerChoice::Material),
+        text().prop_map(LayerChoice::Pack),
+        role().prop_map(LayerChoice::Role),
+        one_of(TargetKind::ALL).prop_map(LayerChoice::Target),
+        any::<bool>().prop_map(LayerChoice::Minimum),
+    ]
+}
+
+fn of_the_job() -> impl Strategy<Value = Edit> {
+    let kinds = &[JobKind::New, JobKind::Changeout, JobKind::Partial, JobKind::TopUp];
+    let keys = || one_of(&["pack:a:b", "part:c:0:0"]).prop_map(str::to_owned);
+    let fields = &[PickField::Bin, PickField::PartNumber, PickField::Lot, PickField::Note];
+    prop_oneof![
+        (one_of(TextField::ALL), text()).prop_map(|(field, text)| Edit::Text { field, text }),
+        one_of(kinds).prop_map(Edit::Kind),
+        prop::option::of(text()).prop_map(Edit::Bin),
+        (keys(), one_of(fields), text()).prop_map(|(key, field, text)| Edit::PickText { key, field, text }),
+        (keys(), prop::option::of(any::<u32>())).prop_map(|(key, picked)| Edit::Pick { key, picked }),
+        one_of(&["r1", "r2"]).prop_map(|id| Edit::AddRecord(Record { id: Id::new(id), value: json!({ "id": id }) })),
+    ]
+}
+
+fn of_a_vessel() -> impl Strategy<Value = Edit> {
+    prop_oneof![
+        2 => (0_usize..4, vessel(), plan())
+            .prop_map(|(at, vessel, plan)| Edit::InsertVessel { at, vessel: Arc::new(vessel), plan: Arc::new(plan) }),
+        1 => vessel_id().prop_map(Edit::RemoveVessel),
+        1 => (vessel_id(), 0_usize..4).prop_map(|(vessel, to)| Edit::MoveVessel { vessel, to }),
+        1 => (vessel_id(), prop::collection::vec(text(), 0..3)).prop_map(|(vessel, tags)| Edit::Tags { vessel, tags }),
+        1 => (vessel_id(), text()).prop_map(|(vessel, text)| Edit::VesselNotes { vessel, text }),
+        2 => (vessel_id(), choice()).prop_map(|(vessel, choice)| Edit::Choose { vessel, choice }),
+        3 => (vessel_id(), one_of(SurveyField::ALL), prop::option::of(survey_entry()))
+            .prop_map(|(vessel, field, entry)| Edit::Survey { vessel, field, entry }),
+    ]
+}
+
+fn of_a_plan() -> impl Strategy<Value = Edit> {
+    let fields = &[LayerField::Amount, LayerField::BulkDensity];
+    prop_oneof![
+        1 => (vessel_id(), prop::option::of(entry()))
+            .prop_map(|(vessel, entry)| Edit::Plan { vessel, field: PlanField::Bucket, entry }),
+        2 => (vessel_id(), 0_usize..4, layer()).prop_map(|(vessel, at, layer)| Edit::InsertLayer { vessel, at, layer }),
+        2 => (vessel_id(), layer_id()).prop_map(|(vessel, layer)| Edit::RemoveLayer { vessel, layer }),
+        2 => (vessel_id(), layer_id(), 0_usize..4).prop_map(|(vessel, layer, to)| Edit::MoveLayer { vessel, layer, to }),
+        2 => (vessel_id(), layer_id(), layer_choice()).prop_map(|(vessel, layer, choice)| Edit::Layer { vessel, layer, choice }),
+        2 => (vessel_id(), layer_id(), one_of(fields), prop::option::of(entry()))
+            .prop_map(|(vessel, layer, field, entry)| Edit::LayerEntry { vessel, layer, field, entry }),
+    ]
+}
+
+fn edit() -> impl Strategy<Value = Edit> {
+    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan()];
+    prop_oneof![
+        8 => one(),
+        1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
+    ]
+}
+
+/// All that a change may change and an undo must restore.
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking) {
+    (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone(), job.picking.body.clone())
+}
+
+fn counters(job: &Job) -> Vec<u64> {
+    SectionName::ALL.iter().map(|name| job.revision(*name).map_or(0, |revision| revision.counter)).collect()
+}
+
+fn device() -> Id {
+    Id::new("bench")
+}
+
+proptest! {
+    #![proptest_config(cases())]
+
+    /// Back and forth through what was done, as far and as often as one likes: each state is the one it was.
+    #[test]
+    fn every_change_can_be_taken_back_and_done_again(
+        edits in prop::collection::vec(edit(), 1..16),
+        walk in prop::collection::vec(any::<bool>(), 0..24),
+    ) {
+        let mut job = jobs::sample();
+        let mut states = vec![content(&job)];
+        let mut undo = Vec::new();
+        let mut records = 0;
+        for edit in edits {
+            if let Ok(inverse) = apply(&mut job, edit, &device()) {
+                prop_assert!(job.records.len() >= records);
+                records = job.records.len();
+                if let Some(inverse) = inverse {
+                    undo.push(inverse);
+                    states.push(content(&job));
+                } else {
+                    prop_assert_eq!(&content(&job), states.last().unwrap());
+                }
+            }
+        }
+        let mut redo = Vec::new();
+        for back in walk.into_iter().chain(std::iter::repeat_n(true, states.len())) {
+            let (from, to) = if back { (&mut undo, &mut redo) } else { (&mut redo, &mut undo) };
+            let Some(edit) = from.pop() else { continue };
+            let inverse = apply(&mut job, edit, &device());
+            prop_assert!(matches!(inverse, Ok(Some(_))), "{:?}", inverse);
+            to.push(inverse.unwrap().unwrap());
+            prop_assert_eq!(&content(&job), &states[undo.len()]);
+        }
+        prop_assert_eq!(job.records.len(), records);
+    }
+
+    #[test]
+    fn a_refused_change_leaves_the_job_as_it_was(edits in prop::collection::vec(edit(), 1..16)) {
+        let mut job = jobs::sample();
+        for edit in edits {
+            let before = job.clone();
+            if apply(&mut job, edit, &device()).is_err() {
+                prop_assert_eq!(&job, &before);
+            }
+        }
+    }
+
+    /// Two states are never the same state: what a change touches counts up, what it doesn't stays.
+    #[test]
+    fn a_change_counts_up_what_it_touches_and_nothing_else(edits in prop::collection::vec(edit(), 1..16)) {
+        let mut job = jobs::sample();
+        for edit in edits {
+            let before = job.clone();
+            let single = !matches!(edit, Edit::All(_));
+            let touched = sections_of(&edit);
+            if apply(&mut job, edit, &device()).is_err() {
+                continue;
+            }
+            for (index, name) in SectionName::ALL.iter().enumerate() {
+                let (was, is) = (counters(&before)[index], counters(&job)[index]);
+                if single {
+                    prop_assert_eq!(is, was + u64::from(touched.contains(name)), "{:?}", name);
+                }
+                let same = match name {
+                    SectionName::Head => before.head.body == job.head.body,
+                    SectionName::Survey => before.survey.body == job.survey.body,
+                    SectionName::Plan => before.plan.body == job.plan.body,
+                    SectionName::Picking => before.picking.body == job.picking.body,
+                };
+                prop_assert!(is > was || same, "{:?} changed without counting", name);
+            }
+        }
+    }
+
+    #[test]
+    fn a_job_is_read_as_it_was_written(edits in prop::collection::vec(edit(), 0..24)) {
+        let mut job = jobs::sample();
+        for edit in edits {
+            let _ = apply(&mut job, edit, &device());
+        }
+        prop_assert_eq!(read_job(&job_text(&job)).unwrap(), job);
+    }
+
+    /// A change to one vessel leaves the others the very same, not only equal: nothing of theirs is worked out again.
+    #[test]
+    fn a_change_to_one_vessel_leaves_the_others_alone(choice in choice(), entry in prop::option::of(survey_entry()), field in one_of(SurveyField::ALL)) {
+        let mut job = jobs::sample();
+        let other = job.vessel(&Id::new("softener")).unwrap().clone();
+        let _ = apply(&mut job, Edit::Choose { vessel: Id::new("filter"), choice }, &device());
+        apply(&mut job, Edit::Survey { vessel: Id::new("filter"), field, entry }, &device()).unwrap();
+        prop_assert!(Arc::ptr_eq(&other, job.vessel(&Id::new("softener")).unwrap()));
+    }
+}
+
+#[test]
+fn each_refusal_says_why() {
+    let (filter, nobody) = (Id::new("filter"), Id::new("nobody"));
+    let there = Arc::new(VesselSurvey::new(filter.clone()));
+    let plan = || Arc::new(VesselPlan::default());
+    let mut coned = VesselSurvey::new(Id::new("new"));
+    coned.top_head = HeadShape::Conical;
+    let layer = |id: &str| LayerPlan::new(Id::new(id), "resin_cation", Role::Media);
+    let twice = Arc::new(VesselPlan { layers: vec![layer("a"), layer("a")], ..VesselPlan::default() });
+    let new = || Arc::new(VesselSurvey::new(Id::new("new")));
+    let record = || Edit::AddRecord(Record { id: Id::new("r"), value: json!({ "id": "r" }) });
+    let table = [
+        (Edit::RemoveVessel(nobody.clone()), Refused::NoVessel(nobody.clone())),
+        (Edit::MoveVessel { vessel: filter.clone(), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
+        (Edit::InsertVessel { at: 3, vessel: new(), plan: plan() }, Refused::NoPlace { at: 3, of: 2 }),
+        (Edit::InsertVessel { at: 0, vessel: there, plan: plan() }, Refused::SameId(filter.clone())),
+        (Edit::InsertVessel { at: 0, vessel: Arc::new(coned), plan: plan() }, Refused::ConeOnTop),
+        (Edit::InsertVessel { at: 0, vessel: new(), plan: twice }, Refused::SameId(Id::new("a"))),
+        (Edit::Choose { vessel: filter.clone(), choice: Choice::TopHead(HeadShape::Conical) }, Refused::ConeOnTop),
+        (Edit::RemoveLayer { vessel: filter.clone(), layer: nobody.clone() }, Refused::NoLayer(nobody.clone())),
+        (Edit::RemoveLayer { vessel: nobody.clone(), layer: nobody.clone() }, Refused::NoVessel(nobody)),
+        (Edit::InsertLayer { vessel: filter.clone(), at: 3, layer: layer("new") }, Refused::NoPlace { at: 3, of: 2 }),
+        (Edit::InsertLayer { vessel: filter.clone(), at: 0, layer: layer("0-filter") }, Refused::SameId(Id::new("0-filter"))),
+        (Edit::MoveLayer { vessel: filter, layer: Id::new("0-filter"), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
+        (Edit::All(vec![record(), record()]), Refused::SameRecord(Id::new("r"))),
+    ];
+    for (edit, why) in table {
+        let mut job = jobs::sample();
+        let shown = format!("{edit:?}");
+        assert_eq!(apply(&mut job, edit, &device()), Err(why), "{shown}");
+        assert_eq!(job, jobs::sample(), "{shown}");
+    }
+}
+
+#[test]
+fn a_record_stays_when_what_was_done_with_it_is_taken_back() {
+    let mut job = jobs::sample();
+    let record = Edit::AddRecord(Record { id: Id::new("r"), value: json!({ "id": "r" }) });
+    let title = Edit::Text { field: TextField::Title, text: "Signed".to_owned() };
+    let undo = apply(&mut job, Edit::All(vec![title, record]), &device()).unwrap().unwrap();
+    apply(&mut job, undo, &device()).unwrap();
+    assert_eq!(job.head.body.title, jobs::sample().head.body.title);
+    assert_eq!(job.records.len(), 1);
+}

@@ -1,0 +1,181 @@
+//! Jobs to take apart: every choice used, every kind of mistake typed.
+
+use std::sync::Arc;
+
+use bedwright_calc::fill::Role;
+use bedwright_calc::supply::JobKind;
+use bedwright_calc::vessel::Opening;
+use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
+use bedwright_job::entry::{Entry, Meaning, Unit};
+use bedwright_job::field::{LayerField, PlanField, SurveyField};
+use bedwright_job::id::Id;
+use bedwright_job::job::{Job, Record};
+use bedwright_job::sample::sample_job;
+use bedwright_job::sections::head::TextField;
+use bedwright_job::sections::picking::PickField;
+use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey};
+use serde_json::json;
+
+/// The sample as it is published.
+pub fn sample() -> Job {
+    sample_job(Id::new("sample"), [Id::new("filter"), Id::new("softener")], "2026-11-24")
+}
+
+/// An entry.
+pub fn entry(text: &str, unit: Unit) -> Entry {
+    Entry { text: text.to_owned(), unit, meaning: None }
+}
+
+/// An entry of a survey, measured.
+pub fn measured(text: &str, unit: Unit) -> SurveyEntry {
+    SurveyEntry { entry: entry(text, unit), standing: Standing::Measured }
+}
+
+/// Changes a job, which must let itself be changed.
+#[track_caller]
+pub fn change(job: &mut Job, edit: Edit) {
+    let shown = format!("{edit:?}");
+    if let Err(refused) = apply(job, edit, &Id::new("bench")) {
+        panic!("{refused:?}: {shown}");
+    }
+}
+
+/// Puts a new vessel at the end.
+pub fn add_vessel(job: &mut Job, id: &str) -> Id {
+    let vessel = Arc::new(VesselSurvey::new(Id::new(id)));
+    let at = job.survey.body.vessels.len();
+    change(job, Edit::InsertVessel { at, vessel, plan: Arc::new(VesselPlan::default()) });
+    Id::new(id)
+}
+
+/// Puts a new layer on top.
+pub fn add_layer(job: &mut Job, vessel: &Id, layer: LayerPlan) {
+    let at = job.plan_of(vessel).layers.len();
+    change(job, Edit::InsertLayer { vessel: vessel.clone(), at, layer });
+}
+
+/// A job that uses every choice, entry, unit, target, standing and text there is.
+pub fn every_choice() -> Job {
+    let mut job = Job::new(Id::new("every-choice"), "2026-11-24");
+    for &field in TextField::ALL {
+        change(&mut job, Edit::Text { field, text: format!("{field:?} – ä “x” \u{1F6B0}\n2nd line") });
+    }
+    change(&mut job, Edit::Kind(JobKind::Partial));
+    change(&mut job, Edit::Bin(Some("2026-12-01".to_owned())));
+    let most = [DiameterWay::ALL.len(), HeadShape::ALL.len(), Opening::ALL.len(), CollectorKind::ALL.len()];
+    for index in 0..most.into_iter().max().unwrap_or(0) {
+        let id = add_vessel(&mut job, &format!("v{index}"));
+        let choices = [
+            Choice::Path(Path::ALL[index % Path::ALL.len()]),
+            Choice::Diameter(DiameterWay::ALL[index % DiameterWay::ALL.len()]),
+            Choice::BottomHead(HeadShape::ALL[index % HeadShape::ALL.len()]),
+            // The last shape is the cone, which is for the bottom only.
+            Choice::TopHead(HeadShape::ALL[index % (HeadShape::ALL.len() - 1)]),
+            Choice::Opening(Opening::ALL[index % Opening::ALL.len()]),
+            Choice::Collector(CollectorKind::ALL[index % CollectorKind::ALL.len()]),
+            Choice::Riser(index % 2 == 0),
+            Choice::UpperCollector(index % 2 == 1),
+        ];
+        for choice in choices {
+            change(&mut job, Edit::Choose { vessel: id.clone(), choice });
+        }
+        change(&mut job, Edit::Tags { vessel: id.clone(), tags: (0..index).map(|tag| format!("T-{tag}")).collect() });
+        change(&mut job, Edit::VesselNotes { vessel: id.clone(), text: format!("note {index}") });
+    }
+    entries_of_every_field(&mut job);
+    layers_of_every_target(&mut job);
+    for field in [PickField::Bin, PickField::PartNumber, PickField::Lot, PickField::Note] {
+        change(&mut job, Edit::PickText { key: "pack:a:b".to_owned(), field, text: format!("{field:?}") });
+    }
+    change(&mut job, Edit::Pick { key: "pack:a:b".to_owned(), picked: Some(3) });
+    change(&mut job, Edit::Pick { key: "part:c:0:0".to_owned(), picked: Some(0) });
+    let record = json!({ "id": "r1", "what": "reading", "values": [1, 2.5, null, true, { "deep": "x" }] });
+    change(&mut job, Edit::AddRecord(Record { id: Id::new("r1"), value: record }));
+    job
+}
+
+fn entries_of_every_field(job: &mut Job) {
+    let vessel = Id::new("v0");
+    for (index, &field) in SurveyField::ALL.iter().enumerate() {
+        let units = Unit::of(field.dimension());
+        let text = match field {
+            SurveyField::NominalSize => "12x52",
+            SurveyField::Wall => "1,234",
+            _ => "4",
+        };
+        let mut typed = measured(text, units[index % units.len()]);
+        typed.standing = Standing::ALL[index % Standing::ALL.len()];
+        if field == SurveyField::Wall {
+            typed.entry.meaning = Some(Meaning::DecimalPoint);
+        }
+        change(job, Edit::Survey { vessel: vessel.clone(), field, entry: Some(typed) });
+    }
+    let bucket = Entry { text: "1.234".to_owned(), unit: Unit::Litre, meaning: Some(Meaning::Thousands) };
+    change(job, Edit::Plan { vessel, field: PlanField::Bucket, entry: Some(bucket) });
+}
+
+fn layers_of_every_target(job: &mut Job) {
+    let vessel = Id::new("v1");
+    for (index, &target) in TargetKind::ALL.iter().enumerate() {
+        let role = if index < 2 { Role::Underbed } else { Role::Media };
+        let mut layer = LayerPlan::new(Id::new(&format!("l{index}")), "sand_20x30", role);
+        "sand_20x30.25_kg".clone_into(&mut layer.pack);
+        layer.target = target;
+        layer.amount = Some(entry("1", target.usual_unit(index % 2 == 0)));
+        layer.minimum = index % 2 == 1;
+        layer.bulk_density = (index % 3 == 0).then(|| entry("100", Unit::PoundPerCubicFoot));
+        add_layer(job, &vessel, layer);
+    }
+}
+
+/// Texts that make no sense, one for each way a text can be misread.
+pub const NONSENSE: [&str; 11] = [
+    "about a foot",
+    "12 +",
+    "1,234",
+    "12 furlongs",
+    "12 psi",
+    "4 ft 14 in",
+    "1234567890123456789012345678901234567890123456789012345678901234567890",
+    "9999999999999999 ft",
+    "0.00000000000000000001",
+    "1/0",
+    "",
+];
+
+/// A job in which every text is nonsense of every kind, and every layer lacks something else.
+pub fn misread() -> Job {
+    let mut job = Job::new(Id::new("misread"), "2026-11-24");
+    change(&mut job, Edit::Kind(JobKind::TopUp));
+    for (index, text) in NONSENSE.iter().enumerate() {
+        let id = add_vessel(&mut job, &format!("v{index}"));
+        change(&mut job, Edit::Choose { vessel: id.clone(), choice: Choice::Diameter(DiameterWay::Measured) });
+        for field in [SurveyField::InsideDiameter, SurveyField::InsideDepth, SurveyField::ClearBore] {
+            let typed = Some(measured(text, Unit::Inch));
+            change(&mut job, Edit::Survey { vessel: id.clone(), field, entry: typed });
+        }
+        let bucket = Some(entry(text, Unit::UsGallon));
+        change(&mut job, Edit::Plan { vessel: id, field: PlanField::Bucket, entry: bucket });
+    }
+    let nominal = add_vessel(&mut job, "nominal");
+    let size = Some(measured("5212", Unit::Inch));
+    change(&mut job, Edit::Survey { vessel: nominal, field: SurveyField::NominalSize, entry: size });
+    let faults = add_vessel(&mut job, "faults");
+    let size = Some(measured("12x52", Unit::Inch));
+    change(&mut job, Edit::Survey { vessel: faults.clone(), field: SurveyField::NominalSize, entry: size });
+    add_layer(&mut job, &faults, LayerPlan::new(Id::new("no-amount"), "resin_cation", Role::Media));
+    add_layer(&mut job, &faults, LayerPlan::new(Id::new("no-material"), "", Role::Media));
+    add_layer(&mut job, &faults, LayerPlan::new(Id::new("unknown"), "unobtainium", Role::Media));
+    for (layer, field, text) in
+        [("amount", LayerField::Amount, "two bags"), ("density", LayerField::BulkDensity, "heavy"), ("pack", LayerField::Amount, "1")]
+    {
+        let id = Id::new(layer);
+        add_layer(&mut job, &faults, LayerPlan::new(id.clone(), "resin_cation", Role::Media));
+        let typed = Some(entry(text, Unit::Each));
+        change(&mut job, Edit::LayerEntry { vessel: faults.clone(), layer: id, field, entry: typed });
+    }
+    let choice = LayerChoice::Pack("a_pack_of_later".to_owned());
+    change(&mut job, Edit::Layer { vessel: faults, layer: Id::new("pack"), choice });
+    job
+}

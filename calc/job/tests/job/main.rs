@@ -1,0 +1,37 @@
+//! The job document from outside: its one door, its files, its answers and what it says, each from one side.
+//!
+//! | module | holds |
+//! |---|---|
+//! | `jobs` | jobs that the others take apart |
+//! | `edits` | every change can be taken back, and a refused one changes nothing |
+//! | `saved` | files of every version open and come back as they were; damage never panics |
+//! | `schema` | the published schema takes what we write and refuses what is wrong |
+//! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
+//! | `plan` | what the command-line example prints |
+//! | `sentences` | every sentence a person can meet |
+//!
+//! `BEDWRIGHT_CASES` says how many random cases each property takes.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
+
+mod answers;
+mod edits;
+mod jobs;
+mod plan;
+mod saved;
+mod schema;
+mod sentences;
+
+use std::path::{Path, PathBuf};
+
+use proptest::prelude::ProptestConfig;
+
+/// A file of the repository.
+fn repository(path: &str) -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").join(path)
+}
+
+/// Ten thousand cases, or as many as `BEDWRIGHT_CASES` says.
+fn cases() -> ProptestConfig {
+    let cases = std::env::var("BEDWRIGHT_CASES").ok().map_or(10_000, |text| text.parse().expect("BEDWRIGHT_CASES is a number"));
+    ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
+}

@@ -1,0 +1,318 @@
+//! The published schema: made from the ids the code knows, and proved on files.
+
+use bedwright_calc::vessel::Opening;
+use bedwright_job::entry::Unit;
+use bedwright_job::field::SurveyField;
+use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
+use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
+use jsonschema::Validator;
+use serde_json::{Map, Value, json};
+
+use crate::{jobs, repository, saved};
+
+/// Ids as a list to choose from.
+fn ids<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str) -> Value {
+    json!({ "enum": all.iter().map(|one| id(*one)).collect::<Vec<_>>() })
+}
+
+fn described(mut schema: Value, description: &str) -> Value {
+    schema["description"] = description.into();
+    schema
+}
+
+fn text(description: &str) -> Value {
+    json!({ "type": "string", "description": description })
+}
+
+fn reference(name: &str) -> Value {
+    json!({ "$ref": format!("#/$defs/{name}") })
+}
+
+/// An object that must have some of its fields and may have others that no version up to this one knows.
+fn open_object(required: &[&str], properties: Value) -> Value {
+    json!({ "type": "object", "required": required, "properties": properties })
+}
+
+/// A section: a body of version 1 as described, one of a later version as it likes.
+fn section(body: &str) -> Value {
+    let mut section = open_object(
+        &["version", "body"],
+        json!({
+            "version": { "type": "integer", "minimum": 1 },
+            "revision": described(reference("revision"), "The state the section is in; none before its first change."),
+            "parent": described(reference("revision"), "The state it was in when it was handed over."),
+            "base": text("The section's text as it was handed over."),
+        }),
+    );
+    section["if"] = json!({ "properties": { "version": { "const": 1 } } });
+    section["then"] = json!({ "properties": { "body": reference(body) } });
+    section
+}
+
+fn entry(with_standing: bool) -> Value {
+    let mut properties = json!({
+        "text": text("As typed."),
+        "unit": described(ids(Unit::ALL, Unit::id), "The unit of the field: what the text means where it names none."),
+        "meaning": {
+            "enum": ["DecimalPoint", "Thousands"],
+            "description": "How a mark that could be taken two ways is meant, as in 1,234.",
+        },
+    });
+    let mut required = vec!["text", "unit"];
+    if with_standing {
+        properties["standing"] = ids(Standing::ALL, Standing::id);
+        required.push("standing");
+    }
+    let mut entry = open_object(&required, properties);
+    // A field of an entry that isn't known closes its section, so that it can't be lost.
+    entry["additionalProperties"] = false.into();
+    entry
+}
+
+fn head() -> Value {
+    open_object(
+        &["title", "kind", "created"],
+        json!({
+            "title": text("What the job is called."),
+            "customer": text("Whom it is for."),
+            "site": text("Where it is."),
+            "owner": text("Whose sheets these are: the owner in the title block."),
+            "number": text("Number in the person's own books."),
+            "notes": { "type": "string" },
+            "kind": { "enum": ["new", "changeout", "partial", "top_up"] },
+            "created": text("The day it was made, as 2026-11-24."),
+            "binned": text("The day it was put into the bin; absent while it isn't there."),
+            "sample": { "type": "boolean", "description": "Whether every name and figure is invented." },
+        }),
+    )
+}
+
+fn vessel() -> Value {
+    let heads = ids(HeadShape::ALL, HeadShape::id);
+    let tops: Vec<HeadShape> = HeadShape::ALL.iter().copied().filter(|shape| *shape != HeadShape::Conical).collect();
+    let entries: Map<String, Value> =
+        SurveyField::ALL.iter().map(|field| (field.id().to_owned(), reference("survey_entry"))).collect();
+    open_object(
+        &[
+            "id", "path", "diameter_by", "bottom_head", "top_head", "opening", "riser", "bottom_collector", "upper_collector",
+            "entries",
+        ],
+        json!({
+            "id": reference("id"),
+            "tags": {
+                "type": "array", "items": { "type": "string" },
+                "description": "The tags of the vessels that are the same; none stands for one vessel without a tag.",
+            },
+            "path": described(ids(Path::ALL, Path::id), "The state in which it was found."),
+            "diameter_by": described(ids(DiameterWay::ALL, DiameterWay::id), "How the inside diameter is found."),
+            "bottom_head": heads,
+            "top_head": ids(&tops, HeadShape::id),
+            "opening": ids(Opening::ALL, Opening::id),
+            "riser": { "type": "boolean" },
+            "bottom_collector": ids(CollectorKind::ALL, CollectorKind::id),
+            "upper_collector": { "type": "boolean" },
+            "entries": {
+                "type": "object", "properties": entries,
+                "description": "What was typed, by field. Heights are above the lowest inside point; tape readings from the \
+                                rim of the opening down.",
+            },
+            "notes": { "type": "string" },
+        }),
+    )
+}
+
+fn layer() -> Value {
+    open_object(
+        &["id", "material", "role", "target"],
+        json!({
+            "id": reference("id"),
+            "material": text("The id of a material of the catalogue; empty until one is chosen."),
+            "pack": text("The id of a pack of the catalogue; absent for the material's most usual one."),
+            "role": { "enum": ["underbed", "media"] },
+            "target": described(ids(TargetKind::ALL, TargetKind::id), "What the amount is an amount of."),
+            "amount": reference("entry"),
+            "minimum": { "type": "boolean", "description": "Whether the amount may not be met by a little less." },
+            "bulk_density": described(reference("entry"), "Dry mass over the volume it fills as poured."),
+        }),
+    )
+}
+
+/// The schema, from the ids the code knows.
+fn schema() -> Value {
+    let sections = ["head", "survey", "plan", "picking"];
+    let known: Map<String, Value> = sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
+    let mut file = open_object(
+        &["format", "version", "id", "sections"],
+        json!({
+            "format": { "const": FORMAT },
+            "version": { "const": VERSION },
+            "id": reference("id"),
+            "sections": {
+                "type": "object", "properties": known,
+                "description": "Parts that are kept, sent and joined on their own. One that is absent was not sent; it is not \
+                                deleted. One of an unknown name is kept as it came.",
+            },
+            "records": {
+                "type": "array",
+                "items": open_object(&["id"], json!({ "id": reference("id") })),
+                "description": "What happened and stays: only ever added to.",
+            },
+        }),
+    );
+    let Value::Object(file) = &mut file else { unreachable!() };
+    let mut schema = Map::new();
+    schema.insert("$schema".to_owned(), "https://json-schema.org/draft/2020-12/schema".into());
+    schema.insert("$id".to_owned(), "urn:bedwright:job:1".into());
+    schema.insert("title".to_owned(), "Bedwright job, version 1".into());
+    schema.insert(
+        "description".to_owned(),
+        "One site's work on pressure vessels filled with granular media. Fields that are not named here are kept as they came.".into(),
+    );
+    schema.append(file);
+    schema.insert(
+        "$defs".to_owned(),
+        json!({
+            "id": { "type": "string", "pattern": "^[a-z0-9-]{1,64}$", "description": "A name that never changes." },
+            "revision": open_object(&["device", "counter"], json!({
+                "device": { "type": "string" },
+                "counter": { "type": "integer", "minimum": 0 },
+            })),
+            "entry": entry(false),
+            "survey_entry": entry(true),
+            "head_1": head(),
+            "survey_1": open_object(&["vessels"], json!({ "vessels": { "type": "array", "items": reference("vessel_1") } })),
+            "vessel_1": vessel(),
+            "plan_1": open_object(&["vessels"], json!({
+                "vessels": {
+                    "type": "object", "propertyNames": reference("id"), "additionalProperties": reference("vessel_plan_1"),
+                    "description": "By the vessel's id.",
+                },
+            })),
+            "vessel_plan_1": open_object(&["layers"], json!({
+                "layers": { "type": "array", "items": reference("layer_1"), "description": "Bottom first." },
+                "bucket": described(reference("entry"), "The bucket part bags are measured with."),
+            })),
+            "layer_1": layer(),
+            "picking_1": open_object(&["lines"], json!({
+                "lines": {
+                    "type": "object", "additionalProperties": reference("pick_line_1"),
+                    "description": "By the key of the bill's line.",
+                },
+            })),
+            "pick_line_1": open_object(&[], json!({
+                "bin": { "type": "string" },
+                "part_number": { "type": "string" },
+                "lot": { "type": "string" },
+                "note": { "type": "string" },
+                "picked": { "type": "integer", "minimum": 0, "maximum": 4_294_967_295_u32 },
+            })),
+        }),
+    );
+    Value::Object(schema)
+}
+
+fn pretty(value: &Value) -> String {
+    serde_json::to_string_pretty(value).unwrap() + "\n"
+}
+
+fn example() -> String {
+    pretty(&serde_json::from_str(&job_text(&jobs::sample())).unwrap())
+}
+
+fn published(name: &str) -> String {
+    std::fs::read_to_string(repository("public").join(name)).unwrap()
+}
+
+fn validator() -> Validator {
+    jsonschema::draft202012::new(&serde_json::from_str(&published("job.schema.json")).unwrap()).unwrap()
+}
+
+#[test]
+#[ignore = "writes into the repository: run after a change of the format"]
+fn write_the_published_schema_and_example() {
+    std::fs::write(repository("public/job.schema.json"), pretty(&schema())).unwrap();
+    std::fs::write(repository("public/job.example.json"), example()).unwrap();
+}
+
+#[test]
+fn the_published_schema_is_the_one_the_code_means() {
+    assert_eq!(published("job.schema.json"), pretty(&schema()), "run write_the_published_schema_and_example");
+}
+
+#[test]
+fn the_published_example_is_the_sample() {
+    assert_eq!(published("job.example.json"), example(), "run write_the_published_schema_and_example");
+    assert_eq!(read_job(&published("job.example.json")).unwrap(), jobs::sample());
+}
+
+/// Against the rules of the draft itself, which the validator's library carries.
+#[test]
+fn the_published_schema_is_a_schema() {
+    let schema = serde_json::from_str(&published("job.schema.json")).unwrap();
+    assert!(jsonschema::meta::validate(&schema).is_ok());
+}
+
+#[test]
+fn the_schema_takes_every_saved_file_and_the_example() {
+    let validator = validator();
+    let example = ("example".to_owned(), published("job.example.json"));
+    for (name, text) in saved::files().into_iter().chain([example]) {
+        let file: Value = serde_json::from_str(&text).unwrap();
+        // Sections of unknown names may be anything; known ones are objects.
+        let errors: Vec<String> = validator.iter_errors(&file).map(|error| format!("{error} at {}", error.instance_path())).collect();
+        assert_eq!(errors, Vec::<String>::new(), "{name}");
+    }
+}
+
+/// Each is wrong in one place. What the schema refuses is not read as if nothing were wrong: the file is refused, or the
+/// section stays closed.
+#[test]
+fn the_schema_refuses_what_the_reader_does_not_take() {
+    let validator = validator();
+    let good: Value = serde_json::from_str(&example()).unwrap();
+    let wrong: [(&str, saved::Breaks); 21] = [
+        ("other format", |file| file["format"] = "another".into()),
+        ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
+        ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
+        ("later version", |file| file["version"] = 2.into()),
+        ("empty id", |file| file["id"] = "".into()),
+        ("no sections", |file| drop(file.as_object_mut().unwrap().remove("sections"))),
+        ("sections in a list", |file| file["sections"] = json!([])),
+        ("section without version", |file| drop(file["sections"]["plan"].as_object_mut().unwrap().remove("version"))),
+        ("section without body", |file| drop(file["sections"]["plan"].as_object_mut().unwrap().remove("body"))),
+        ("revision without counter", |file| file["sections"]["plan"]["revision"] = json!({ "device": "x" })),
+        ("counter below nought", |file| file["sections"]["plan"]["revision"]["counter"] = json!(-1)),
+        ("kind", |file| file["sections"]["head"]["body"]["kind"] = "party".into()),
+        ("title missing", |file| drop(file["sections"]["head"]["body"].as_object_mut().unwrap().remove("title"))),
+        ("cone on top", |file| file["sections"]["survey"]["body"]["vessels"][0]["top_head"] = "conical".into()),
+        ("opening", |file| file["sections"]["survey"]["body"]["vessels"][0]["opening"] = "window".into()),
+        ("unit", |file| file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"]["unit"] = "furlong".into()),
+        ("number for a text", |file| file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"]["text"] = json!(0.16)),
+        ("standing", |file| {
+            let wall = &mut file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"];
+            drop(wall.as_object_mut().unwrap().remove("standing"));
+        }),
+        ("target", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["target"] = "as_usual".into()),
+        ("role", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["role"] = "ballast".into()),
+        ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
+    ];
+    assert!(validator.is_valid(&good));
+    for (what, breaks) in wrong {
+        let mut file = good.clone();
+        breaks(&mut file);
+        assert!(!validator.is_valid(&file), "{what}");
+        let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
+        assert!(!taken, "{what} is read all the same");
+    }
+}
+
+/// What is not known must not be refused: later versions add fields, sections and records.
+#[test]
+fn the_schema_takes_what_it_does_not_know() {
+    let validator = validator();
+    let mut file = saved::unknown_everywhere();
+    assert!(validator.is_valid(&file), "{:?}", validator.validate(&file).err().map(|error| error.to_string()));
+    file["sections"]["survey"] = json!({ "version": 9, "body": 3 });
+    assert!(validator.is_valid(&file));
+}
