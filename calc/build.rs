@@ -19,21 +19,13 @@ impl Table {
     fn read(name: &str) -> Table {
         let path = Path::new("data").join(name);
         println!("cargo::rerun-if-changed={}", path.display());
-        let mut reader = csv::Reader::from_path(&path)
-            .unwrap_or_else(|e| panic!("{}: {e}", path.display()));
-        let header = reader
-            .headers()
-            .unwrap_or_else(|e| panic!("{}: {e}", path.display()))
-            .clone();
+        let mut reader = csv::Reader::from_path(&path).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
+        let header = reader.headers().unwrap_or_else(|e| panic!("{}: {e}", path.display())).clone();
         let mut rows = Vec::new();
         for record in reader.records() {
             let record = record.unwrap_or_else(|e| panic!("{}: {e}", path.display()));
             let line = record.position().map_or(0, |p| p.line());
-            let row = header
-                .iter()
-                .zip(record.iter())
-                .map(|(k, v)| (k.to_owned(), v.trim().to_owned()))
-                .collect();
+            let row = header.iter().zip(record.iter()).map(|(k, v)| (k.to_owned(), v.trim().to_owned())).collect();
             rows.push((line, row));
         }
         Table { path, rows }
@@ -118,15 +110,24 @@ impl Sources {
 
 /// An enum of ids with `ALL` and `id()`.
 fn id_enum(out: &mut String, name: &str, what: &str, ids: &[String]) {
-    let _ = writeln!(out, "/// {what}\n#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]\npub enum {name} {{");
+    let _ = writeln!(
+        out,
+        "/// {what}\n#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]\npub enum {name} {{"
+    );
     for id in ids {
         let _ = writeln!(out, "    /// `{id}`\n    {},", variant(id));
     }
-    let _ = writeln!(out, "}}\nimpl {name} {{\n    /// Every one, in the order of the table.\n    pub const ALL: &'static [{name}] = &[");
+    let _ = writeln!(
+        out,
+        "}}\nimpl {name} {{\n    /// Every one, in the order of the table.\n    pub const ALL: &'static [{name}] = &["
+    );
     for id in ids {
         let _ = writeln!(out, "        {name}::{},", variant(id));
     }
-    let _ = writeln!(out, "    ];\n    /// The permanent id.\n    #[must_use]\n    pub const fn id(self) -> &'static str {{\n        match self {{");
+    let _ = writeln!(
+        out,
+        "    ];\n    /// The permanent id.\n    #[must_use]\n    pub const fn id(self) -> &'static str {{\n        match self {{"
+    );
     for id in ids {
         let _ = writeln!(out, "            {name}::{} => {id:?},", variant(id));
     }
@@ -142,12 +143,16 @@ fn main() {
     id_enum(&mut out, "Source", "A document, or the plain statement that there is none: a row of `sources.csv`.", &ids);
     let _ = writeln!(out, "static SOURCES: &[SourceRow] = &[");
     for (line, row) in &table.rows {
-        let standing = table.one_of(*line, row, "standing", &["typed", "derived", "published", "library", "practice", "memory"]);
+        let standing =
+            table.one_of(*line, row, "standing", &["typed", "derived", "published", "library", "practice", "memory"]);
         let _ = writeln!(
             out,
             "    SourceRow {{ title: {:?}, issuer: {:?}, edition: {:?}, page: {:?}, standing: Standing::{} }},",
-            table.filled(*line, row, "title"), table.text(*line, row, "issuer"), table.text(*line, row, "edition"),
-            table.text(*line, row, "page"), variant(standing),
+            table.filled(*line, row, "title"),
+            table.text(*line, row, "issuer"),
+            table.text(*line, row, "edition"),
+            table.text(*line, row, "page"),
+            variant(standing),
         );
     }
     let _ = writeln!(out, "];");
@@ -160,13 +165,19 @@ fn main() {
         let _ = writeln!(
             out,
             "    FormulaRow {{ statement: {:?}, source: {} }},",
-            table.filled(*line, row, "statement"), sources.check(&table, *line, row, "source"),
+            table.filled(*line, row, "statement"),
+            sources.check(&table, *line, row, "source"),
         );
     }
     let _ = writeln!(out, "];");
 
     let table = Table::read("assumptions.csv");
-    id_enum(&mut out, "Assumption", "A number assumed until somebody knows better, or a limit of a rule: a row of `assumptions.csv`.", &table.ids(""));
+    id_enum(
+        &mut out,
+        "Assumption",
+        "A number assumed until somebody knows better, or a limit of a rule: a row of `assumptions.csv`.",
+        &table.ids(""),
+    );
     let _ = writeln!(out, "static ASSUMPTIONS: &[AssumptionRow] = &[");
     for (line, row) in &table.rows {
         let value = table.number(*line, row, "value").unwrap_or_else(|| table.stop(*line, "value", "is empty"));
@@ -175,7 +186,10 @@ fn main() {
             "in" => format!("Amount::Length({})", length(value * 0.0254)),
             "ft" => format!("Amount::Length({})", length(value * 0.3048)),
             "gal" => format!("Amount::Volume({})", volume(value * 0.003_785_411_784)),
-            "psi" => format!("Amount::Pressure({})", quantity("Pressure", value * (0.453_592_37 * 9.806_65 / (0.0254 * 0.0254)))),
+            "psi" => format!(
+                "Amount::Pressure({})",
+                quantity("Pressure", value * (0.453_592_37 * 9.806_65 / (0.0254 * 0.0254)))
+            ),
             _ => format!("Amount::Ratio({value:?})"),
         };
         let _ = writeln!(
@@ -190,13 +204,19 @@ fn main() {
     table.ids("");
     let _ = writeln!(out, "static NOMINAL_DIAMETERS: &[NominalDiameter] = &[");
     for (line, row) in &table.rows {
-        let inches = table.number(*line, row, "nominal_diameter_in").unwrap_or_else(|| table.stop(*line, "nominal_diameter_in", "is empty"));
-        let bore = table.number(*line, row, "usual_bore_in").unwrap_or_else(|| table.stop(*line, "usual_bore_in", "is empty"));
+        let inches = table
+            .number(*line, row, "nominal_diameter_in")
+            .unwrap_or_else(|| table.stop(*line, "nominal_diameter_in", "is empty"));
+        let bore =
+            table.number(*line, row, "usual_bore_in").unwrap_or_else(|| table.stop(*line, "usual_bore_in", "is empty"));
         let head = table.one_of(*line, row, "usual_head", &["ellipsoidal"]);
         let _ = writeln!(
             out,
             "    NominalDiameter {{ diameter: {}, usual_head: Head::{}, usual_bore: {}, source: {} }},",
-            length(inches * 0.0254), variant(head), length(bore * 0.0254), sources.check(&table, *line, row, "source"),
+            length(inches * 0.0254),
+            variant(head),
+            length(bore * 0.0254),
+            sources.check(&table, *line, row, "source"),
         );
     }
     let _ = writeln!(out, "];");
@@ -205,11 +225,14 @@ fn main() {
     table.ids("");
     let _ = writeln!(out, "static RISER_DIAMETERS: &[RiserDiameter] = &[");
     for (line, row) in &table.rows {
-        let mm = table.number(*line, row, "outside_diameter_mm").unwrap_or_else(|| table.stop(*line, "outside_diameter_mm", "is empty"));
+        let mm = table
+            .number(*line, row, "outside_diameter_mm")
+            .unwrap_or_else(|| table.stop(*line, "outside_diameter_mm", "is empty"));
         let _ = writeln!(
             out,
             "    RiserDiameter {{ outside: {}, source: {} }},",
-            length(mm / 1000.0), sources.check(&table, *line, row, "source"),
+            length(mm / 1000.0),
+            sources.check(&table, *line, row, "source"),
         );
     }
     let _ = writeln!(out, "];");
@@ -222,7 +245,9 @@ fn main() {
         let _ = writeln!(
             out,
             "    Sieve {{ designation: {:?}, opening: {}, source: {} }},",
-            table.filled(*line, row, "id"), length(mm / 1000.0), sources.check(&table, *line, row, "source"),
+            table.filled(*line, row, "id"),
+            length(mm / 1000.0),
+            sources.check(&table, *line, row, "source"),
         );
     }
     let _ = writeln!(out, "];");
@@ -230,11 +255,15 @@ fn main() {
     let table = Table::read("heads.csv");
     for id in table.ids("") {
         let Some((line, row)) = table.rows.iter().find(|(_, row)| row.get("id") == Some(&id)) else { continue };
-        let number = |column: &str| table.number(*line, row, column).unwrap_or_else(|| table.stop(*line, column, "is empty"));
+        let number =
+            |column: &str| table.number(*line, row, column).unwrap_or_else(|| table.stop(*line, column, "is empty"));
         let _ = writeln!(
             out,
             "const {}: TorisphericalRow = TorisphericalRow {{ crown_per_diameter: {:?}, knuckle_per_diameter: {:?}, source: {} }};",
-            id.to_uppercase(), number("crown_per_diameter"), number("knuckle_per_diameter"), sources.check(&table, *line, row, "source"),
+            id.to_uppercase(),
+            number("crown_per_diameter"),
+            number("knuckle_per_diameter"),
+            sources.check(&table, *line, row, "source"),
         );
     }
 
@@ -243,16 +272,27 @@ fn main() {
     let _ = writeln!(out, "static MATERIALS: &[MaterialRow] = &[");
     for (line, row) in &table.rows {
         let kind = table.one_of(*line, row, "kind", &["gravel", "media"]);
-        let hatch = table.one_of(*line, row, "hatch", &["circles", "dots", "stipple", "slashes", "dashes", "crosses", "rings", "ticks", "waves"]);
-        let low = table.number(*line, row, "grain_low_mm").unwrap_or_else(|| table.stop(*line, "grain_low_mm", "is empty"));
-        let high = table.number(*line, row, "grain_high_mm").unwrap_or_else(|| table.stop(*line, "grain_high_mm", "is empty"));
+        let hatch = table.one_of(
+            *line,
+            row,
+            "hatch",
+            &["circles", "dots", "stipple", "slashes", "dashes", "crosses", "rings", "ticks", "waves"],
+        );
+        let low =
+            table.number(*line, row, "grain_low_mm").unwrap_or_else(|| table.stop(*line, "grain_low_mm", "is empty"));
+        let high =
+            table.number(*line, row, "grain_high_mm").unwrap_or_else(|| table.stop(*line, "grain_high_mm", "is empty"));
         if low >= high {
             table.stop(*line, "grain_low_mm", "is not below grain_high_mm");
         }
         let mut fields = String::new();
         for (name, unit, scale) in [
-            ("effective_size", "_mm", 0.001), ("uniformity", "", 1.0), ("particle_density", "_kg_m3", 1.0),
-            ("bulk_density", "_kg_m3", 1.0), ("voidage", "", 1.0), ("sphericity", "", 1.0),
+            ("effective_size", "_mm", 0.001),
+            ("uniformity", "", 1.0),
+            ("particle_density", "_kg_m3", 1.0),
+            ("bulk_density", "_kg_m3", 1.0),
+            ("voidage", "", 1.0),
+            ("sphericity", "", 1.0),
         ] {
             let (low_column, high_column) = (format!("{name}_low{unit}"), format!("{name}_high{unit}"));
             let range = match (table.number(*line, row, &low_column), table.number(*line, row, &high_column)) {
@@ -275,7 +315,11 @@ fn main() {
         let _ = writeln!(
             out,
             "    MaterialRow {{ id: {:?}, kind: Kind::{}, hatch: Hatch::{}, grain_low: {}, grain_high: {}, grain_source: {}, {fields} }},",
-            table.filled(*line, row, "id"), variant(kind), variant(hatch), length(low / 1000.0), length(high / 1000.0),
+            table.filled(*line, row, "id"),
+            variant(kind),
+            variant(hatch),
+            length(low / 1000.0),
+            length(high / 1000.0),
             sources.check(&table, *line, row, "grain_source"),
         );
     }
@@ -308,7 +352,9 @@ fn main() {
         let _ = writeln!(
             out,
             "    PackRow {{ id: {:?}, material: {material:?}, container: Container::{}, volume_m3: {volume_m3:?}, mass_kg: {mass_kg:?}, source: {} }},",
-            table.filled(*line, row, "id"), variant(container), sources.check(&table, *line, row, "source"),
+            table.filled(*line, row, "id"),
+            variant(container),
+            sources.check(&table, *line, row, "source"),
         );
     }
     let _ = writeln!(out, "];");
@@ -327,15 +373,22 @@ fn main() {
                 format!("JobKind::{}", variant(k))
             })
             .collect();
-        let needs = table.one_of(*line, row, "needs", &["vessel", "riser", "bottom_collector", "upper_collector", "thread"]);
+        let needs =
+            table.one_of(*line, row, "needs", &["vessel", "riser", "bottom_collector", "upper_collector", "thread"]);
         let per = table.one_of(*line, row, "per", &["tag", "job"]);
         let unit = table.one_of(*line, row, "unit", &["each", "length"]);
-        let quantity = table.number(*line, row, "quantity").unwrap_or_else(|| table.stop(*line, "quantity", "is empty"));
+        let quantity =
+            table.number(*line, row, "quantity").unwrap_or_else(|| table.stop(*line, "quantity", "is empty"));
         let returns = table.one_of(*line, row, "returns", &["yes", "no"]) == "yes";
         let _ = writeln!(
             out,
             "    FittingRow {{ kinds: &[{}], needs: Needs::{}, per: Per::{}, quantity: {}, unit: CountUnit::{}, returns: {returns}, source: {} }},",
-            kinds.join(", "), variant(needs), variant(per), quantity as u32, variant(unit), sources.check(&table, *line, row, "source"),
+            kinds.join(", "),
+            variant(needs),
+            variant(per),
+            quantity as u32,
+            variant(unit),
+            sources.check(&table, *line, row, "source"),
         );
     }
     let _ = writeln!(out, "];");
@@ -362,9 +415,16 @@ fn split(out: &str) {
     let mut current = "";
     for line in out.lines() {
         let starts = [
-            ("/// A document, or the plain", "sources"), ("/// How a figure was reached", "formulas"),
-            ("/// A number assumed", "assumptions"), ("static NOMINAL_DIAMETERS", "vessels"), ("static RISER_DIAMETERS", "risers"),
-            ("static SIEVES", "sieves"), ("const ASME_FD", "heads"), ("static MATERIALS", "materials"), ("static PACKS", "packs"), ("/// A part that a job takes", "fittings"),
+            ("/// A document, or the plain", "sources"),
+            ("/// How a figure was reached", "formulas"),
+            ("/// A number assumed", "assumptions"),
+            ("static NOMINAL_DIAMETERS", "vessels"),
+            ("static RISER_DIAMETERS", "risers"),
+            ("static SIEVES", "sieves"),
+            ("const ASME_FD", "heads"),
+            ("static MATERIALS", "materials"),
+            ("static PACKS", "packs"),
+            ("/// A part that a job takes", "fittings"),
         ];
         if let Some((_, name)) = starts.iter().find(|(start, _)| line.starts_with(start)) {
             current = name;

@@ -214,6 +214,11 @@
     });
     navigator.serviceWorker.register("./sw.js", { updateViaCache: "none" }).then(
       function (made) {
+        // A browser that forbids workers may answer with nothing instead of refusing.
+        if (!made) {
+          notReady("refused");
+          return;
+        }
         registration = made;
         lookForUpdate();
         if (made.installing) {

@@ -28,7 +28,8 @@ pub fn App(opened: Opened) -> impl IntoView {
             Theme::Light => "light",
             Theme::Dark => "dark",
         });
-        let root = web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
+        let root =
+            web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
         if let Some(root) = root
             && root.set_attribute("data-theme", theme).is_err()
         {

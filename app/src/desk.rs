@@ -52,7 +52,9 @@ impl Opened {
                 person = Person::read(&entry.text);
                 continue;
             }
-            let Some((id, section)) = entry.key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { continue };
+            let Some((id, section)) = entry.key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else {
+                continue;
+            };
             let id = Id::new(id);
             let job = jobs.entry(id.clone()).or_insert_with(|| Job::new(id, ""));
             let taken = if section == RECORDS {
@@ -221,8 +223,14 @@ impl Desk {
         let Some((id, section)) = key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { return };
         let id = Id::new(id);
         let Ok(Some(text)) = self.keeper.with_value(|keeper| keeper.see(key)) else { return };
-        let mut job = self.shelf.with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
-        let taken = if section == RECORDS { saved::read_records(&mut job, &text) } else { saved::read_section(&mut job, section, &text) };
+        let mut job = self
+            .shelf
+            .with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
+        let taken = if section == RECORDS {
+            saved::read_records(&mut job, &text)
+        } else {
+            saved::read_section(&mut job, section, &text)
+        };
         if taken.is_err() {
             notices::put(self.notices, Notice::SetAside(vec![key.to_owned()]));
             return;
@@ -352,7 +360,11 @@ impl Desk {
     pub fn new_job(self) {
         let mut job = Job::new(new_id(), &today());
         let owner = self.shelf.with_untracked(|shelf| {
-            shelf.values().filter(|job| !job.head.body.sample).max_by_key(|job| job.head.body.created.clone()).map(|job| job.head.body.owner.clone())
+            shelf
+                .values()
+                .filter(|job| !job.head.body.sample)
+                .max_by_key(|job| job.head.body.created.clone())
+                .map(|job| job.head.body.owner.clone())
         });
         job.head.body.owner = owner.unwrap_or_default();
         let id = self.shelve(job);
@@ -439,7 +451,8 @@ impl Desk {
     /// Saves the open job as a file: shared where the device does it that way, else downloaded.
     pub fn save_file(self) {
         let Some(job) = self.job.get_untracked() else { return };
-        let title: String = job.head.body.title.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(40).collect();
+        let title: String =
+            job.head.body.title.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(40).collect();
         let name = format!("{}.bedwright.json", if title.is_empty() { job.id.to_string() } else { title });
         let text = saved::job_text(&job);
         leptos::task::spawn_local(async move {
@@ -586,10 +599,12 @@ impl Desk {
             add(counts);
             *counts
         });
-        let root = web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
+        let root =
+            web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
         if let (Some(counts), Some(root)) = (counts, root) {
             // For tests only; a page that can't carry it works all the same.
-            let _ = root.set_attribute("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
+            let _ =
+                root.set_attribute("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
         }
     }
 }

@@ -55,15 +55,18 @@ pub fn take(notices: RwSignal<Vec<Notice>>, kind: &Notice) {
 #[component]
 pub fn Notices() -> impl IntoView {
     let desk = Desk::of();
-    let trouble = move || desk.status.with(|status| {
-        let full = matches!(status.local, Err(Fault::Full { .. })) || matches!(status.journal, Err(Fault::Full { .. }));
-        match (&status.local, &status.journal) {
-            (Ok(()), Ok(())) => None,
-            _ if full => Some(Label::StorageFull),
-            (Err(_), Err(_)) => Some(Label::NotKept),
-            _ => None,
-        }
-    });
+    let trouble = move || {
+        desk.status.with(|status| {
+            let full =
+                matches!(status.local, Err(Fault::Full { .. })) || matches!(status.journal, Err(Fault::Full { .. }));
+            match (&status.local, &status.journal) {
+                (Ok(()), Ok(())) => None,
+                _ if full => Some(Label::StorageFull),
+                (Err(_), Err(_)) => Some(Label::NotKept),
+                _ => None,
+            }
+        })
+    };
     view! {
         <div class="notices" role="region" aria-live="polite">
             {move || trouble().map(|label| view! {
@@ -104,31 +107,36 @@ fn NoticeLine(notice: Notice) -> impl IntoView {
                 <span class="notice-text">{say(Label::ChangedElsewhere)}</span>
                 <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
             </div>
-        }.into_any(),
+        }
+        .into_any(),
         Notice::UpdateWaiting => view! {
             <div class="notice" role="alert">
                 <span class="notice-text">{say(Label::UpdateWaiting)}</span>
                 <button type="button" on:click=move |_| desk.take_update()>{say(Label::UpdateNow)}</button>
                 <button type="button" on:click=dismiss>{say(Label::UpdateLater)}</button>
             </div>
-        }.into_any(),
+        }
+        .into_any(),
         Notice::UpdateElsewhere => view! {
             <div class="notice notice-caution" role="alert">
                 <span class="notice-text">{say(Label::UpdateElsewhere)}</span>
                 <button type="button" on:click=move |_| desk.reload()>{say(Label::Reload)}</button>
             </div>
-        }.into_any(),
+        }
+        .into_any(),
         Notice::FileNotRead(why) => view! {
             <div class="notice notice-caution" role="alert">
                 <span class="notice-text">{say(Label::FileNotRead)}" "{say(why)}</span>
                 <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
             </div>
-        }.into_any(),
+        }
+        .into_any(),
         Notice::Locked => view! {
             <div class="notice notice-caution" role="alert">
                 <span class="notice-text">{say(Label::LockedSection)}</span>
                 <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
             </div>
-        }.into_any(),
+        }
+        .into_any(),
     }
 }

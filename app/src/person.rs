@@ -44,7 +44,9 @@ pub struct Person {
 impl Person {
     /// What the browser suggests for somebody new.
     pub fn new(device: Id) -> Person {
-        let american = bedwright_edge::intl::languages().first().is_none_or(|language| language == "en" || language.ends_with("-US"));
+        let american = bedwright_edge::intl::languages()
+            .first()
+            .is_none_or(|language| language == "en" || language.ends_with("-US"));
         let comma = bedwright_edge::intl::number_marks().is_some_and(|marks| marks.decimal == ",");
         Person {
             metric: !american,

@@ -52,7 +52,11 @@ impl Route {
     /// The job it is about.
     pub fn job(&self) -> Option<&Id> {
         match self {
-            Route::Job(job) | Route::Vessel(job, _) | Route::Bill(job) | Route::Picking(job) | Route::SurveySheet(job) => Some(job),
+            Route::Job(job)
+            | Route::Vessel(job, _)
+            | Route::Bill(job)
+            | Route::Picking(job)
+            | Route::SurveySheet(job) => Some(job),
             Route::Jobs | Route::Settings => None,
         }
     }

@@ -16,7 +16,9 @@ use crate::desk::Desk;
 
 /// What a vessel is called: its tags and its nominal size.
 pub fn name_of(desk: Desk, id: &Id) -> String {
-    desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).map(|vessel| name(desk, vessel)))).unwrap_or_default()
+    desk.job
+        .with(|job| job.as_ref().and_then(|job| job.vessel(id).map(|vessel| name(desk, vessel))))
+        .unwrap_or_default()
 }
 
 fn name(desk: Desk, vessel: &VesselSurvey) -> String {

@@ -5,7 +5,9 @@ use crate::{fills, heads, sieves, vessels};
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
 #[must_use]
 pub fn fnv_1a(bytes: impl IntoIterator<Item = u8>) -> u64 {
-    bytes.into_iter().fold(0xcbf2_9ce4_8422_2325, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3))
+    bytes
+        .into_iter()
+        .fold(0xcbf2_9ce4_8422_2325, |hash, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3))
 }
 
 /// The digest of values, bit by bit.

@@ -126,7 +126,10 @@ pub fn examples() -> Vec<(Vessel, Vec<Layer>)> {
         ),
         (
             with(1.2, 2.6, Head::Hemispherical, Head::Ellipsoidal, plate, false),
-            vec![gravel(Target::Cover(metre(0.05))), layer("resin_cation", Role::Media, Target::TapeReading(metre(1.1)))],
+            vec![
+                gravel(Target::Cover(metre(0.05))),
+                layer("resin_cation", Role::Media, Target::TapeReading(metre(1.1))),
+            ],
         ),
         (
             with(0.4, 1.8, Head::Conical { depth: metres(0.3) }, Head::Flat, BottomCollector::None, false),
@@ -135,7 +138,9 @@ pub fn examples() -> Vec<(Vessel, Vec<Layer>)> {
     ];
     stacks
         .into_iter()
-        .map(|(measures, layers)| (Vessel::new(measures).unwrap_or_else(|why| panic!("example refused: {why:?}")), layers))
+        .map(|(measures, layers)| {
+            (Vessel::new(measures).unwrap_or_else(|why| panic!("example refused: {why:?}")), layers)
+        })
         .collect()
 }
 

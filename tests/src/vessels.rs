@@ -35,7 +35,8 @@ fn cavity(row: &Row) -> Result<Cavity, Problem> {
     let top_head = head(row.text("head_top"), None);
     let neck_height = metre("neck_height_m").unwrap_or(metres(0.0));
     let neck_bore = metre("neck_diameter_m").unwrap_or(diameter / 2.0);
-    let depth = bottom_head.depth(diameter)? + metres(row.needed("straight_side_m")) + top_head.depth(diameter)? + neck_height;
+    let depth =
+        bottom_head.depth(diameter)? + metres(row.needed("straight_side_m")) + top_head.depth(diameter)? + neck_height;
     let riser = row.number("riser_diameter_m").map(|outside| Riser {
         outside_diameter: Known::measured(metres(outside)),
         seat: measured("riser_bottom_m"),
@@ -91,7 +92,9 @@ pub fn heights() -> Checked {
             Ok((height.value, cavity.rim().value))
         });
         match found {
-            Ok((height, rim)) => checked.compare(id, height, row.needed("height_m"), row.needed("relative_tolerance") * rim),
+            Ok((height, rim)) => {
+                checked.compare(id, height, row.needed("height_m"), row.needed("relative_tolerance") * rim)
+            }
             Err(problem) => checked.refuse(id, problem),
         }
     }

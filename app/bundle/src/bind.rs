@@ -109,26 +109,18 @@ fn settle(stage: &Path, folder: &Path) -> Outcome<()> {
 
 /// Reads a bound page.
 fn read(folder: &Path) -> Outcome<Bound> {
-    let mut bound = Bound {
-        wasm: Vec::new(),
-        script: String::new(),
-        snippets: Vec::new(),
-    };
+    let mut bound = Bound { wasm: Vec::new(), script: String::new(), snippets: Vec::new() };
     for (name, bytes) in files(folder)? {
         match name.as_str() {
             WASM_NAME => bound.wasm = bytes,
             "app.js" => {
-                bound.script =
-                    String::from_utf8(bytes).map_err(at("read", &folder.join("app.js")))?;
+                bound.script = String::from_utf8(bytes).map_err(at("read", &folder.join("app.js")))?;
             }
             _ => bound.snippets.push((name, bytes)),
         }
     }
     if bound.wasm.is_empty() || bound.script.is_empty() {
-        return Err(format!(
-            "{} is incomplete; delete it and try again",
-            folder.display()
-        ));
+        return Err(format!("{} is incomplete; delete it and try again", folder.display()));
     }
     Ok(bound)
 }
@@ -147,10 +139,7 @@ pub fn files(folder: &Path) -> Outcome<Vec<(String, Vec<u8>)>> {
                 open.push(path);
             } else {
                 let name: Vec<_> = path.iter().map(|part| part.to_string_lossy()).collect();
-                found.push((
-                    name.join("/"),
-                    fs::read(&whole).map_err(at("read", &whole))?,
-                ));
+                found.push((name.join("/"), fs::read(&whole).map_err(at("read", &whole))?));
             }
         }
     }

@@ -23,12 +23,8 @@ impl Compiled {
         if !wasm.is_file() {
             return Err(format!("there is no file {}", wasm.display()));
         }
-        let target = std::env::var_os("CARGO_TARGET_DIR")
-            .map_or_else(|| root.join("target"), |dir| root.join(dir));
-        Ok(Self {
-            wasm: wasm.to_path_buf(),
-            kept: target.join("bundle"),
-        })
+        let target = std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root.join("target"), |dir| root.join(dir));
+        Ok(Self { wasm: wasm.to_path_buf(), kept: target.join("bundle") })
     }
 }
 
@@ -57,11 +53,8 @@ pub fn page(root: &Path) -> Outcome<Compiled> {
     let wasm = artifact(&String::from_utf8_lossy(&output.stdout))
         .ok_or_else(|| format!("cargo did not say where it put {PAGE}.wasm"))?;
     // <target folder>/<target>/<profile>/<file>
-    let kept = wasm
-        .ancestors()
-        .nth(3)
-        .ok_or_else(|| format!("{} is not in a target folder", wasm.display()))?
-        .join("bundle");
+    let kept =
+        wasm.ancestors().nth(3).ok_or_else(|| format!("{} is not in a target folder", wasm.display()))?.join("bundle");
     Ok(Compiled { wasm, kept })
 }
 
@@ -71,7 +64,9 @@ pub fn page(root: &Path) -> Outcome<Compiled> {
 /// prefixes keep the names of this machine's folders out of what is shipped.
 fn flags(root: &Path) -> String {
     let mut flags = vec!["--cfg=erase_components".to_owned(), format!("--remap-path-prefix={}=", root.display())];
-    if let Some(home) = std::env::var_os("CARGO_HOME").or_else(|| std::env::var_os("HOME").map(|h| Path::new(&h).join(".cargo").into_os_string())) {
+    if let Some(home) = std::env::var_os("CARGO_HOME")
+        .or_else(|| std::env::var_os("HOME").map(|h| Path::new(&h).join(".cargo").into_os_string()))
+    {
         let sources = Path::new(&home).join("registry").join("src");
         for folder in std::fs::read_dir(sources).into_iter().flatten().flatten() {
             flags.push(format!("--remap-path-prefix={}/=", folder.path().display()));
@@ -88,14 +83,8 @@ fn artifact(messages: &str) -> Option<PathBuf> {
         .lines()
         .filter_map(|line| serde_json::from_str::<serde_json::Value>(line).ok())
         .filter(|message| {
-            message
-                .pointer("/reason")
-                .and_then(|reason| reason.as_str())
-                == Some("compiler-artifact")
-                && message
-                    .pointer("/target/name")
-                    .and_then(|name| name.as_str())
-                    == Some(PAGE)
+            message.pointer("/reason").and_then(|reason| reason.as_str()) == Some("compiler-artifact")
+                && message.pointer("/target/name").and_then(|name| name.as_str()) == Some(PAGE)
         })
         .filter_map(|message| {
             let names = message.pointer("/filenames")?.as_array()?;
@@ -131,10 +120,7 @@ fn need_target(root: &Path) -> Outcome<()> {
     if !done.success() {
         return Err(format!("rustup could not add {TARGET}; {help}"));
     }
-    library
-        .is_dir()
-        .then_some(())
-        .ok_or_else(|| at("find", &library)(help))
+    library.is_dir().then_some(()).ok_or_else(|| at("find", &library)(help))
 }
 
 #[cfg(test)]
@@ -150,10 +136,7 @@ mod tests {
             "\nnot json\n",
             r#"{"reason":"build-finished","success":true}"#,
         );
-        assert_eq!(
-            artifact(messages),
-            Some(PathBuf::from("/t/w/page/bedwright-app.wasm"))
-        );
+        assert_eq!(artifact(messages), Some(PathBuf::from("/t/w/page/bedwright-app.wasm")));
         assert_eq!(artifact(r#"{"reason":"build-finished"}"#), None);
     }
 }

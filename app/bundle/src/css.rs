@@ -10,9 +10,7 @@ pub fn joined(notice: &Path, source: &Path) -> Outcome<String> {
     collect(source, source, &mut sheets)?;
     sheets.sort_by_key(|sheet| order(sheet));
     let mut all = String::new();
-    for file in std::iter::once(notice.to_path_buf())
-        .chain(sheets.into_iter().map(|sheet| source.join(sheet)))
-    {
+    for file in std::iter::once(notice.to_path_buf()).chain(sheets.into_iter().map(|sheet| source.join(sheet))) {
         let text = fs::read_to_string(&file).map_err(at("read", &file))?;
         if text.contains("@import") {
             return Err(format!(
@@ -56,23 +54,11 @@ mod tests {
 
     #[test]
     fn the_whole_page_comes_before_its_parts_and_parts_before_screens() {
-        let mut sheets = [
-            "vessel/a.css",
-            "parts/table.css",
-            "bill/z.css",
-            "page.css",
-            "parts/entry.css",
-        ]
-        .map(PathBuf::from);
+        let mut sheets =
+            ["vessel/a.css", "parts/table.css", "bill/z.css", "page.css", "parts/entry.css"].map(PathBuf::from);
         sheets.sort_by_key(|sheet| order(sheet));
-        let expected = [
-            "page.css",
-            "parts/entry.css",
-            "parts/table.css",
-            "bill/z.css",
-            "vessel/a.css",
-        ]
-        .map(PathBuf::from);
+        let expected =
+            ["page.css", "parts/entry.css", "parts/table.css", "bill/z.css", "vessel/a.css"].map(PathBuf::from);
         assert_eq!(sheets, expected);
     }
 

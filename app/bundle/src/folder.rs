@@ -73,21 +73,9 @@ pub fn write(page: &Page, out: &Path) -> Outcome<()> {
         fs::rename(&part, &path).map_err(at("write", &path))?;
     }
     let now: BTreeSet<String> = page.files.iter().map(|(name, _)| name.clone()).collect();
-    let before = if old.build == page.build {
-        old.before.clone()
-    } else {
-        old.now.clone()
-    };
-    let new = Record {
-        build: page.build.clone(),
-        now,
-        before,
-    };
-    for name in old
-        .before
-        .difference(&new.before)
-        .filter(|name| !new.now.contains(*name))
-    {
+    let before = if old.build == page.build { old.before.clone() } else { old.now.clone() };
+    let new = Record { build: page.build.clone(), now, before };
+    for name in old.before.difference(&new.before).filter(|name| !new.now.contains(*name)) {
         if inside(name) {
             let path = out.join(name);
             if path.is_file() {
@@ -100,16 +88,11 @@ pub fn write(page: &Page, out: &Path) -> Outcome<()> {
 
 /// A record is only believed about files below its own folder.
 fn inside(name: &str) -> bool {
-    Path::new(name)
-        .components()
-        .all(|part| matches!(part, std::path::Component::Normal(_)))
+    Path::new(name).components().all(|part| matches!(part, std::path::Component::Normal(_)))
 }
 
 fn is_empty(folder: &Path) -> Outcome<bool> {
-    Ok(fs::read_dir(folder)
-        .map_err(at("read", folder))?
-        .next()
-        .is_none())
+    Ok(fs::read_dir(folder).map_err(at("read", folder))?.next().is_none())
 }
 
 #[cfg(test)]

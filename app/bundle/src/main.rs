@@ -49,10 +49,7 @@ fn workspace() -> PathBuf {
         .map(PathBuf::from)
         .filter(|folder| folder.ends_with("app/bundle"))
         .unwrap_or_else(|| PathBuf::from(env!("CARGO_MANIFEST_DIR")));
-    crate_folder
-        .ancestors()
-        .nth(2)
-        .map_or_else(|| PathBuf::from("."), Path::to_path_buf)
+    crate_folder.ancestors().nth(2).map_or_else(|| PathBuf::from("."), Path::to_path_buf)
 }
 
 fn main() -> ExitCode {

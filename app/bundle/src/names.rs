@@ -3,10 +3,7 @@ use sha2::{Digest, Sha256};
 
 /// SHA-256 (FIPS 180-4) in lower-case hexadecimal.
 pub fn sha256(bytes: &[u8]) -> String {
-    Sha256::digest(bytes)
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect()
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// How many hexadecimal digits of a hash go into a name: 64 bits, enough that two builds of one page never meet.
@@ -25,16 +22,11 @@ pub fn is_hashed(name: &str) -> bool {
         .next()
         .and_then(|file| file.split_once('.'))
         .and_then(|(stem, _)| stem.rsplit_once('-'))
-        .is_some_and(|(_, hash)| {
-            hash.len() == DIGITS && hash.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'))
-        })
+        .is_some_and(|(_, hash)| hash.len() == DIGITS && hash.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')))
 }
 
 /// The build's id: every name and every byte goes in, so two builds share an id only if they are the same build.
-pub fn build_id<'a>(
-    label: Option<&str>,
-    files: impl IntoIterator<Item = (&'a str, &'a [u8])>,
-) -> String {
+pub fn build_id<'a>(label: Option<&str>, files: impl IntoIterator<Item = (&'a str, &'a [u8])>) -> String {
     let mut all = String::new();
     for (name, bytes) in files {
         all.push_str(name);
@@ -58,14 +50,8 @@ mod tests {
     // and the well-known digest of the empty message.
     #[test]
     fn sha256_is_the_one_of_the_standard() {
-        assert_eq!(
-            sha256(b"abc"),
-            "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
-        );
-        assert_eq!(
-            sha256(b""),
-            "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855"
-        );
+        assert_eq!(sha256(b"abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+        assert_eq!(sha256(b""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
     }
 
     #[test]
@@ -78,13 +64,7 @@ mod tests {
     fn a_hashed_name_is_told_from_a_fixed_one() {
         assert!(is_hashed("app-ba7816bf8f01cfea.wasm"));
         assert!(is_hashed("sub/app-ba7816bf8f01cfea.wasm"));
-        for fixed in [
-            "sw.js",
-            "index.html",
-            "icons/icon-192.png",
-            "app-BA7816BF8F01CFEA.js",
-            "",
-        ] {
+        for fixed in ["sw.js", "index.html", "icons/icon-192.png", "app-BA7816BF8F01CFEA.js", ""] {
             assert!(!is_hashed(fixed), "{fixed}");
         }
     }

@@ -31,13 +31,7 @@ impl Optimiser {
             fs::create_dir_all(&home).map_err(at("make", &home))?;
             println!("fetching binaryen {BINARYEN} with npm, once");
             let done = Command::new("npm")
-                .args([
-                    "install",
-                    "--no-save",
-                    "--no-audit",
-                    "--no-fund",
-                    "--ignore-scripts",
-                ])
+                .args(["install", "--no-save", "--no-audit", "--no-fund", "--ignore-scripts"])
                 .args(["--no-package-lock", "--loglevel", "error", "--prefix"])
                 .arg(&home)
                 .arg(format!("binaryen@{BINARYEN}"))
@@ -49,9 +43,7 @@ impl Optimiser {
             if !done.status.success() || !script.is_file() {
                 let said = String::from_utf8_lossy(&done.stderr);
                 let first = said.lines().next().unwrap_or("no reason given");
-                return Err(format!(
-                    "npm could not install binaryen {BINARYEN} ({first})"
-                ));
+                return Err(format!("npm could not install binaryen {BINARYEN} ({first})"));
             }
         }
         Ok(Self { script })

@@ -91,9 +91,7 @@ pub fn read(arguments: impl IntoIterator<Item = String>) -> Outcome<Task> {
                 listens = true;
             }
             _ => {
-                port = value
-                    .parse()
-                    .map_err(|_| format!("--port {value}: a port is a number from 0 to 65535"))?;
+                port = value.parse().map_err(|_| format!("--port {value}: a port is a number from 0 to 65535"))?;
                 listens = true;
             }
         }
@@ -104,9 +102,7 @@ pub fn read(arguments: impl IntoIterator<Item = String>) -> Outcome<Task> {
         (Some("serve"), Some(_)) => Err("serve takes --dir, --host and --port only".into()),
         (Some("serve"), None) => Err("serve needs --dir DIR, a folder that is built".into()),
         (_, Some(_)) => Err("--dir belongs to serve; where to build to is --out DIR".into()),
-        (Some(_), None) if listens => {
-            Err("build does not serve: leave out --host and --port".into())
-        }
+        (Some(_), None) if listens => Err("build does not serve: leave out --host and --port".into()),
         (Some(_), None) if build.out.is_none() => Err("build needs --out DIR".into()),
         (Some(_), None) => Ok(Task::Build(build)),
         (None, None) => Ok(Task::BuildAndServe { build, listen }),
@@ -119,9 +115,7 @@ fn label(value: String) -> Outcome<String> {
     if value.len() <= 40 && value.chars().all(plain) {
         Ok(value)
     } else {
-        Err(format!(
-            "--label {value}: up to 40 letters, digits, '.', '_' and '-'"
-        ))
+        Err(format!("--label {value}: up to 40 letters, digits, '.', '_' and '-'"))
     }
 }
 
@@ -134,9 +128,7 @@ fn address(value: &str) -> Outcome<IpAddr> {
         .trim_start_matches('[')
         .trim_end_matches(']')
         .parse()
-        .map_err(|_| {
-            format!("--host {value}: an address of this machine, such as 127.0.0.1 or 0.0.0.0")
-        })
+        .map_err(|_| format!("--host {value}: an address of this machine, such as 127.0.0.1 or 0.0.0.0"))
 }
 
 #[cfg(test)]
@@ -169,8 +161,7 @@ mod tests {
 
     #[test]
     fn serve_takes_a_folder_and_an_address() {
-        let Task::Serve { dir, listen } = task("serve --dir dist --host 0.0.0.0 --port 0").unwrap()
-        else {
+        let Task::Serve { dir, listen } = task("serve --dir dist --host 0.0.0.0 --port 0").unwrap() else {
             panic!("another task");
         };
         assert_eq!(dir, PathBuf::from("dist"));

@@ -28,10 +28,7 @@ pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page>
     let wasm = add("app", "wasm", bound.wasm);
     // The script names the wasm, so its own name follows from the wasm's.
     if !bound.script.contains(bind::WASM_NAME) {
-        return Err(format!(
-            "the bound script does not name {}",
-            bind::WASM_NAME
-        ));
+        return Err(format!("the bound script does not name {}", bind::WASM_NAME));
     }
     let script = bound.script.replace(bind::WASM_NAME, &wasm);
     let script = add("app", "js", script.into_bytes());
@@ -41,11 +38,7 @@ pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page>
     let crash = add("crash", "js", bytes_of(&public.join("crash.js"))?);
 
     files.extend(bound.snippets);
-    files.extend(
-        bind::files(&public)?
-            .into_iter()
-            .filter(|(name, _)| !WORKED_IN.contains(&name.as_str())),
-    );
+    files.extend(bind::files(&public)?.into_iter().filter(|(name, _)| !WORKED_IN.contains(&name.as_str())));
 
     let index = text_of(&root.join("index.html"))?;
     let sw = text_of(&public.join("sw.js"))?;
@@ -103,11 +96,7 @@ mod tests {
     use super::*;
 
     fn bound(wasm: &[u8]) -> Bound {
-        Bound {
-            wasm: wasm.to_vec(),
-            script: format!("fetch('{}')", bind::WASM_NAME),
-            snippets: Vec::new(),
-        }
+        Bound { wasm: wasm.to_vec(), script: format!("fetch('{}')", bind::WASM_NAME), snippets: Vec::new() }
     }
 
     fn text(page: &Page, wanted: &str) -> String {
@@ -129,10 +118,7 @@ mod tests {
         // Every address in the page is relative and is a file that is written.
         for part in index.split(['"']).filter(|part| part.starts_with("./")) {
             let name = part.trim_start_matches("./");
-            assert!(
-                page.files.iter().any(|(file, _)| file == name),
-                "{name} is not written"
-            );
+            assert!(page.files.iter().any(|(file, _)| file == name), "{name} is not written");
         }
         for address in ["src=\"/", "href=\"/", "http:", "https:"] {
             assert!(!index.contains(address), "{address}");
@@ -145,14 +131,7 @@ mod tests {
         let index = text(&page, "index.html");
         assert!(index.contains("Content-Security-Policy"));
         assert!(index.contains("script-src 'self' 'wasm-unsafe-eval'"));
-        for inline in [
-            "<style",
-            " style=",
-            " onload=",
-            "<script>",
-            "'unsafe-inline'",
-            "'unsafe-eval'",
-        ] {
+        for inline in ["<style", " style=", " onload=", "<script>", "'unsafe-inline'", "'unsafe-eval'"] {
             assert!(!index.contains(inline), "{inline}");
         }
         for script in index.split("<script").skip(1) {
@@ -167,12 +146,7 @@ mod tests {
         let b = assemble(&root, bound(b"\0asm"), Some("B")).unwrap();
         assert_ne!(a.build, b.build);
         assert_ne!(text(&a, "sw.js"), text(&b, "sw.js"));
-        let names = |page: &Page| {
-            page.files
-                .iter()
-                .map(|(name, _)| name.clone())
-                .collect::<Vec<_>>()
-        };
+        let names = |page: &Page| page.files.iter().map(|(name, _)| name.clone()).collect::<Vec<_>>();
         assert_eq!(names(&a), names(&b));
         let other = assemble(&root, bound(b"\0asm1"), Some("A")).unwrap();
         assert_ne!(names(&a), names(&other));
@@ -181,8 +155,7 @@ mod tests {
     #[test]
     fn an_installed_page_finds_its_icons() {
         let page = assemble(&crate::workspace(), bound(b"\0asm"), None).unwrap();
-        let manifest: serde_json::Value =
-            serde_json::from_str(&text(&page, "manifest.webmanifest")).unwrap();
+        let manifest: serde_json::Value = serde_json::from_str(&text(&page, "manifest.webmanifest")).unwrap();
         assert_eq!(manifest["start_url"], ".");
         assert_eq!(manifest["scope"], ".");
         assert_eq!(manifest["display"], "standalone");
@@ -191,9 +164,7 @@ mod tests {
             let (_, bytes) = page.files.iter().find(|(file, _)| file == name).unwrap();
             if name.ends_with(".png") {
                 // Width and height stand at bytes 16 to 23 of a PNG (W3C PNG, 11.2.1 IHDR).
-                let size = |from: usize| {
-                    u32::from_be_bytes(bytes[from..from + 4].try_into().unwrap()).to_string()
-                };
+                let size = |from: usize| u32::from_be_bytes(bytes[from..from + 4].try_into().unwrap()).to_string();
                 let said = icon["sizes"].as_str().unwrap();
                 assert_eq!(said, format!("{}x{}", size(16), size(20)), "{name}");
             }

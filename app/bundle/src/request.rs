@@ -22,8 +22,7 @@ pub struct Request {
 pub fn read(head: &str, own_only: bool) -> Result<Request, Refusal> {
     let mut lines = head.split("\r\n");
     let mut words = lines.next().unwrap_or_default().split(' ');
-    let (Some(method), Some(target), Some(version), None) =
-        (words.next(), words.next(), words.next(), words.next())
+    let (Some(method), Some(target), Some(version), None) = (words.next(), words.next(), words.next(), words.next())
     else {
         return Err((400, "not a request"));
     };
@@ -47,12 +46,7 @@ pub fn read(head: &str, own_only: bool) -> Result<Request, Refusal> {
     };
     let address = target.split(['?', '#']).next().unwrap_or_default();
     let path = below(address)?;
-    Ok(Request {
-        head,
-        path,
-        folder: address.ends_with('/'),
-        address: address.to_owned(),
-    })
+    Ok(Request { head, path, folder: address.ends_with('/'), address: address.to_owned() })
 }
 
 /// Whether a Host header names this machine's loopback, at any port.
@@ -69,17 +63,12 @@ fn is_own(host: &str) -> bool {
         },
     };
     name.eq_ignore_ascii_case("localhost")
-        || name
-            .parse::<std::net::IpAddr>()
-            .is_ok_and(|address| address.is_loopback())
+        || name.parse::<std::net::IpAddr>().is_ok_and(|address| address.is_loopback())
 }
 
 /// Nothing, or a colon and digits.
 fn port_is_fine(port: &str) -> bool {
-    port.is_empty()
-        || port
-            .strip_prefix(':')
-            .is_some_and(|digits| digits.bytes().all(|b| b.is_ascii_digit()))
+    port.is_empty() || port.strip_prefix(':').is_some_and(|digits| digits.bytes().all(|b| b.is_ascii_digit()))
 }
 
 /// The path below the served folder. Decoded until nothing changes, so that no encoding of `..` gets past.
@@ -141,10 +130,7 @@ mod tests {
     #[test]
     fn a_plain_address_is_a_path() {
         assert_eq!(get("/").unwrap(), PathBuf::new());
-        assert_eq!(
-            get("/icons/icon.svg?x=1").unwrap(),
-            PathBuf::from("icons/icon.svg")
-        );
+        assert_eq!(get("/icons/icon.svg?x=1").unwrap(), PathBuf::from("icons/icon.svg"));
         assert_eq!(get("/a%20b//c/").unwrap(), PathBuf::from("a b/c"));
     }
 
@@ -178,24 +164,13 @@ mod tests {
             "*",
             "http://localhost/x",
         ] {
-            assert_eq!(
-                get(target).map_err(|(status, _)| status),
-                Err(400),
-                "{target}"
-            );
+            assert_eq!(get(target).map_err(|(status, _)| status), Err(400), "{target}");
         }
     }
 
     #[test]
     fn only_this_machines_names_are_hosts() {
-        for host in [
-            "localhost",
-            "LOCALHOST:80",
-            "127.0.0.1:8080",
-            "127.9.9.9",
-            "[::1]",
-            "[::1]:8080",
-        ] {
+        for host in ["localhost", "LOCALHOST:80", "127.0.0.1:8080", "127.9.9.9", "[::1]", "[::1]:8080"] {
             assert!(from(host).is_ok(), "{host}");
         }
         for host in [
@@ -213,36 +188,18 @@ mod tests {
             assert!(from(host).is_err(), "{host}");
         }
         assert!(read("GET / HTTP/1.1\r\n", true).is_err());
-        assert!(
-            read(
-                "GET / HTTP/1.1\r\nHost: localhost\r\nHost: example.com\r\n",
-                true
-            )
-            .is_err()
-        );
+        assert!(read("GET / HTTP/1.1\r\nHost: localhost\r\nHost: example.com\r\n", true).is_err());
         assert!(read("GET / HTTP/1.1\r\nHost: example.com\r\n", false).is_ok());
     }
 
     #[test]
     fn only_reading_is_answered() {
-        assert!(
-            read("HEAD / HTTP/1.1\r\nHost: localhost\r\n", true)
-                .unwrap()
-                .head
-        );
-        for (line, status) in [
-            ("POST / HTTP/1.1", 405),
-            ("GET /", 400),
-            ("GET / x HTTP/1.1", 400),
-            ("GET / HTTP/2.0", 505),
-            ("", 400),
-        ] {
+        assert!(read("HEAD / HTTP/1.1\r\nHost: localhost\r\n", true).unwrap().head);
+        for (line, status) in
+            [("POST / HTTP/1.1", 405), ("GET /", 400), ("GET / x HTTP/1.1", 400), ("GET / HTTP/2.0", 505), ("", 400)]
+        {
             let head = format!("{line}\r\nHost: localhost\r\n");
-            assert_eq!(
-                read(&head, true).map_err(|(got, _)| got),
-                Err(status),
-                "{line}"
-            );
+            assert_eq!(read(&head, true).map_err(|(got, _)| got), Err(status), "{line}");
         }
     }
 }

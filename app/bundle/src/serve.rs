@@ -30,16 +30,13 @@ pub fn forever(dir: &Path, address: SocketAddr) -> Outcome<()> {
 
 /// Takes the address.
 pub fn listen(address: SocketAddr) -> Outcome<TcpListener> {
-    TcpListener::bind(address)
-        .map_err(|error| format!("cannot listen on {address} ({error}); --port takes another"))
+    TcpListener::bind(address).map_err(|error| format!("cannot listen on {address} ({error}); --port takes another"))
 }
 
 /// Answers every request, each in a thread of its own.
 pub fn answer(listener: &TcpListener, dir: &Path, asked: SocketAddr) -> Outcome<()> {
     let own_only = asked.ip().is_loopback();
-    let here = listener
-        .local_addr()
-        .map_err(|error| format!("cannot tell the address: {error}"))?;
+    let here = listener.local_addr().map_err(|error| format!("cannot tell the address: {error}"))?;
     println!("Bedwright is at http://{here}/");
     if !own_only {
         println!(
@@ -77,10 +74,7 @@ fn converse(stream: &TcpStream, root: &Path, own_only: bool) -> io::Result<()> {
         if lines.read_line(&mut head)? == 0 {
             return write(stream, &refused((431, "too long")), false);
         }
-        if head
-            .get(before..)
-            .is_some_and(|line| line.trim_end().is_empty())
-        {
+        if head.get(before..).is_some_and(|line| line.trim_end().is_empty()) {
             break;
         }
     }
@@ -146,11 +140,7 @@ fn found(request: &Request, root: &Path) -> Result<Answer, Refusal> {
 
 /// How long a file may be kept: for ever if its name changes with its content, else it is asked for each time.
 fn kept(name: &str) -> &'static str {
-    if names::is_hashed(name) {
-        "public, max-age=31536000, immutable"
-    } else {
-        "no-cache"
-    }
+    if names::is_hashed(name) { "public, max-age=31536000, immutable" } else { "no-cache" }
 }
 
 /// Sends an answer and closes.
@@ -192,8 +182,7 @@ mod tests {
 
     /// Serves a folder with a page, a hashed script, a folder below and a link that leads out.
     fn served(name: &str) -> (PathBuf, SocketAddr) {
-        let outer =
-            std::env::temp_dir().join(format!("bedwright-serve-{name}-{}", std::process::id()));
+        let outer = std::env::temp_dir().join(format!("bedwright-serve-{name}-{}", std::process::id()));
         let dir = outer.join("site");
         fs::create_dir_all(dir.join("below")).unwrap();
         fs::write(outer.join("secret.txt"), "secret").unwrap();
@@ -219,10 +208,7 @@ mod tests {
     }
 
     fn get(address: SocketAddr, path: &str) -> String {
-        ask(
-            address,
-            &format!("GET {path} HTTP/1.1\r\nHost: {address}\r\n\r\n"),
-        )
+        ask(address, &format!("GET {path} HTTP/1.1\r\nHost: {address}\r\n\r\n"))
     }
 
     // RFC 9110 (status, Allow, Location), RFC 9111 and RFC 8246 (Cache-Control), Fetch standard (nosniff).
@@ -233,19 +219,14 @@ mod tests {
         assert!(page.starts_with("HTTP/1.1 200 OK\r\n") && page.ends_with("\r\n\r\npage"));
         assert!(page.contains("Cache-Control: no-cache\r\n"));
         assert!(page.contains("X-Content-Type-Options: nosniff\r\n"));
-        assert!(page.contains(
-            "Content-Security-Policy: default-src 'self'; script-src 'self' 'wasm-unsafe-eval';"
-        ));
+        assert!(page.contains("Content-Security-Policy: default-src 'self'; script-src 'self' 'wasm-unsafe-eval';"));
         let wasm = get(address, "/app-0123456789abcdef.wasm?again");
         assert!(wasm.contains("Content-Type: application/wasm\r\n"));
         assert!(wasm.contains("max-age=31536000, immutable"));
         assert!(get(address, "/below/").ends_with("below"));
         assert!(get(address, "/below").contains("308 Permanent Redirect"));
         assert!(get(address, "//below").contains("Location: /below/\r\n"));
-        let head = ask(
-            address,
-            &format!("HEAD / HTTP/1.1\r\nHost: {address}\r\n\r\n"),
-        );
+        let head = ask(address, &format!("HEAD / HTTP/1.1\r\nHost: {address}\r\n\r\n"));
         assert!(head.contains("Content-Length: 4\r\n") && head.ends_with("\r\n\r\n"));
         fs::remove_dir_all(outer).unwrap();
     }
@@ -253,24 +234,13 @@ mod tests {
     #[test]
     fn nothing_outside_the_folder_and_nobody_elses_name() {
         let (outer, address) = served("refusals");
-        for path in [
-            "/../secret.txt",
-            "/%2e%2e/secret.txt",
-            "/way-out.txt",
-            "/secret.txt",
-        ] {
+        for path in ["/../secret.txt", "/%2e%2e/secret.txt", "/way-out.txt", "/secret.txt"] {
             let said = get(address, path);
-            assert!(
-                !said.contains("200 OK") && !said.ends_with("secret"),
-                "{path}: {said}"
-            );
+            assert!(!said.contains("200 OK") && !said.ends_with("secret"), "{path}: {said}");
         }
         let foreign = ask(address, "GET / HTTP/1.1\r\nHost: example.com\r\n\r\n");
         assert!(foreign.starts_with("HTTP/1.1 421"), "{foreign}");
-        let post = ask(
-            address,
-            &format!("POST / HTTP/1.1\r\nHost: {address}\r\n\r\n"),
-        );
+        let post = ask(address, &format!("POST / HTTP/1.1\r\nHost: {address}\r\n\r\n"));
         assert!(post.contains("405") && post.contains("Allow: GET, HEAD\r\n"));
         fs::remove_dir_all(outer).unwrap();
     }

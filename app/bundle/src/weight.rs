@@ -8,18 +8,8 @@ use std::path::Path;
 
 /// The encodings that hosts use, as they are told and weighed.
 const ENCODINGS: [Encoding; 2] = [
-    Encoding {
-        name: "gzip",
-        level: "9",
-        press: gzip,
-        quick: true,
-    },
-    Encoding {
-        name: "brotli",
-        level: "11",
-        press: brotli,
-        quick: false,
-    },
+    Encoding { name: "gzip", level: "9", press: gzip, quick: true },
+    Encoding { name: "brotli", level: "11", press: brotli, quick: false },
 ];
 
 /// A way to press a file.
@@ -34,32 +24,20 @@ struct Encoding {
 /// Prints what wasm, scripts, style and page weigh; with `slow`, in the encodings that take seconds as well.
 /// Weights are kept by content in the folder `kept`.
 pub fn report(page: &Page, kept: &Path, slow: bool) {
-    let encodings: Vec<&Encoding> = ENCODINGS
-        .iter()
-        .filter(|encoding| slow || encoding.quick)
-        .collect();
+    let encodings: Vec<&Encoding> = ENCODINGS.iter().filter(|encoding| slow || encoding.quick).collect();
     let mut title = format!("{:<30} {:>10}", "bytes", "raw");
     for encoding in &encodings {
-        title.push_str(&format!(
-            " {:>10}",
-            format!("{} {}", encoding.name, encoding.level)
-        ));
+        title.push_str(&format!(" {:>10}", format!("{} {}", encoding.name, encoding.level)));
     }
     println!("{title}");
     let mut totals = vec![0_usize; encodings.len() + 1];
     for (name, bytes) in &page.files {
-        let counted = [".wasm", ".js", ".css", ".html"]
-            .iter()
-            .any(|ending| name.ends_with(ending));
+        let counted = [".wasm", ".js", ".css", ".html"].iter().any(|ending| name.ends_with(ending));
         if !counted {
             continue;
         }
         let weights: Vec<usize> = std::iter::once(bytes.len())
-            .chain(
-                encodings
-                    .iter()
-                    .filter_map(|encoding| weigh(bytes, encoding, kept)),
-            )
+            .chain(encodings.iter().filter_map(|encoding| weigh(bytes, encoding, kept)))
             .collect();
         print_row(name, &weights);
         for (total, weight) in totals.iter_mut().zip(weights) {
@@ -70,25 +48,14 @@ pub fn report(page: &Page, kept: &Path, slow: bool) {
 }
 
 fn print_row(name: &str, weights: &[usize]) {
-    let columns: String = weights
-        .iter()
-        .map(|weight| format!(" {weight:>10}"))
-        .collect();
+    let columns: String = weights.iter().map(|weight| format!(" {weight:>10}")).collect();
     println!("{name:<30}{columns}");
 }
 
 /// The weight of a file, from what is kept or by pressing it now.
 fn weigh(bytes: &[u8], encoding: &Encoding, kept: &Path) -> Option<usize> {
-    let note = kept.join(format!(
-        "{}.{}-{}",
-        names::sha256(bytes),
-        encoding.name,
-        encoding.level
-    ));
-    if let Some(known) = fs::read_to_string(&note)
-        .ok()
-        .and_then(|text| text.parse().ok())
-    {
+    let note = kept.join(format!("{}.{}-{}", names::sha256(bytes), encoding.name, encoding.level));
+    if let Some(known) = fs::read_to_string(&note).ok().and_then(|text| text.parse().ok()) {
         return Some(known);
     }
     let weight = (encoding.press)(bytes)?;
@@ -104,12 +71,8 @@ fn gzip(bytes: &[u8]) -> Option<usize> {
 }
 
 fn brotli(bytes: &[u8]) -> Option<usize> {
-    let parameters = brotli::enc::BrotliEncoderParams {
-        quality: 11,
-        lgwin: 24,
-        size_hint: bytes.len(),
-        ..Default::default()
-    };
+    let parameters =
+        brotli::enc::BrotliEncoderParams { quality: 11, lgwin: 24, size_hint: bytes.len(), ..Default::default() };
     let mut pressed = Vec::new();
     brotli::BrotliCompress(&mut &*bytes, &mut pressed, &parameters).ok()
 }
@@ -128,9 +91,7 @@ mod tests {
         let pressed = encoder.finish().unwrap();
         assert_eq!(Some(pressed.len()), gzip(&text));
         let mut back = Vec::new();
-        flate2::read::GzDecoder::new(&*pressed)
-            .read_to_end(&mut back)
-            .unwrap();
+        flate2::read::GzDecoder::new(&*pressed).read_to_end(&mut back).unwrap();
         assert_eq!(back, text);
         assert!(brotli(&text).unwrap() < text.len() / 10);
     }

@@ -7,9 +7,7 @@ pub fn filled(template: &str, build: &str, files: &[String]) -> Outcome<String> 
     let mut list = String::from("[\n  \"./\",\n");
     for file in files {
         if file.contains(['"', '\\', '\n']) {
-            return Err(format!(
-                "{file}: a file's name may not hold quotes or backslashes"
-            ));
+            return Err(format!("{file}: a file's name may not hold quotes or backslashes"));
         }
         list.push_str("  \"");
         list.push_str(file);
@@ -33,12 +31,7 @@ mod tests {
 
     #[test]
     fn the_list_holds_the_page_and_every_file() {
-        let sw = filled(
-            TEMPLATE,
-            "A-1",
-            &["app-1.js".into(), "icons/icon.svg".into()],
-        )
-        .unwrap();
+        let sw = filled(TEMPLATE, "A-1", &["app-1.js".into(), "icons/icon.svg".into()]).unwrap();
         assert_eq!(
             sw,
             "const BUILD = \"A-1\";\nconst FILES = [\n  \"./\",\n  \"app-1.js\",\n  \"icons/icon.svg\",\n];\n"

@@ -7,9 +7,7 @@ use crate::listen::Listener;
 /// What stands after `#`, as it stands there; nothing where there is no `#`.
 #[must_use]
 pub fn hash() -> String {
-    let hash = location()
-        .and_then(|location| location.hash().ok())
-        .unwrap_or_default();
+    let hash = location().and_then(|location| location.hash().ok()).unwrap_or_default();
     hash.strip_prefix('#').map(str::to_owned).unwrap_or(hash)
 }
 
@@ -23,11 +21,7 @@ pub fn go(hash: &str) {
 /// Goes to another screen in place of this one: Back does not return here, and [`on_change`] is not called.
 pub fn replace(hash: &str) {
     if let Some(history) = history() {
-        let _ = history.replace_state_with_url(
-            &wasm_bindgen::JsValue::NULL,
-            "",
-            Some(&format!("#{hash}")),
-        );
+        let _ = history.replace_state_with_url(&wasm_bindgen::JsValue::NULL, "", Some(&format!("#{hash}")));
     }
 }
 
@@ -46,13 +40,8 @@ pub fn on_change(call: impl Fn(String) + 'static) -> Option<Listener> {
 /// The address up to `#`, for links that are sent to somebody.
 #[must_use]
 pub fn page() -> String {
-    let whole = location()
-        .and_then(|location| location.href().ok())
-        .unwrap_or_default();
-    whole
-        .split_once('#')
-        .map(|(page, _)| page.to_owned())
-        .unwrap_or(whole)
+    let whole = location().and_then(|location| location.href().ok()).unwrap_or_default();
+    whole.split_once('#').map(|(page, _)| page.to_owned()).unwrap_or(whole)
 }
 
 fn location() -> Option<Location> {

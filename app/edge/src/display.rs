@@ -46,9 +46,5 @@ pub fn installed_on_ios() -> bool {
 const DARK: &str = "(prefers-color-scheme: dark)";
 
 fn list(query: &str) -> Option<MediaQueryList> {
-    web_sys::window()?
-        .match_media(query)
-        .ok()
-        .flatten()
-        .map(|list| list.unchecked_into())
+    web_sys::window()?.match_media(query).ok().flatten().map(|list| list.unchecked_into())
 }

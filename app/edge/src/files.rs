@@ -4,8 +4,8 @@ use js_sys::{Array, Promise, Uint8Array};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Blob, BlobPropertyBag, Document, Event, File, FilePropertyBag, HtmlAnchorElement, HtmlElement,
-    HtmlInputElement, Navigator, ShareData, Url,
+    Blob, BlobPropertyBag, Document, Event, File, FilePropertyBag, HtmlAnchorElement, HtmlElement, HtmlInputElement,
+    Navigator, ShareData, Url,
 };
 
 use crate::{
@@ -46,8 +46,8 @@ pub fn download(name: &str, mime: &str, bytes: &[u8]) -> Result<(), Fault> {
     let options = BlobPropertyBag::new();
     options.set_type(mime);
     let parts = Array::of1(&Uint8Array::from(bytes));
-    let blob = Blob::new_with_u8_array_sequence_and_options(&parts, &options)
-        .map_err(|thrown| Fault::other(&thrown))?;
+    let blob =
+        Blob::new_with_u8_array_sequence_and_options(&parts, &options).map_err(|thrown| Fault::other(&thrown))?;
     let url = Url::create_object_url_with_blob(&blob).map_err(|thrown| Fault::other(&thrown))?;
     let outcome = follow(&document, &url, name);
     Timer::after(KEEP_MS, move || {
@@ -120,32 +120,23 @@ pub async fn read_file(file: &File, most_bytes: u64) -> Result<(String, Vec<u8>)
     if bytes > most_bytes {
         return Err(Fault::TooLarge { bytes });
     }
-    let buffer = JsFuture::from(file.array_buffer())
-        .await
-        .map_err(|thrown| Fault::other(&thrown))?;
+    let buffer = JsFuture::from(file.array_buffer()).await.map_err(|thrown| Fault::other(&thrown))?;
     Ok((file.name(), Uint8Array::new(&buffer).to_vec()))
 }
 
 fn document() -> Result<Document, Fault> {
-    web_sys::window()
-        .and_then(|window| window.document())
-        .ok_or(Fault::Blocked)
+    web_sys::window().and_then(|window| window.document()).ok_or(Fault::Blocked)
 }
 
 fn in_page(document: &Document, element: &HtmlElement) -> Result<(), Fault> {
     element.set_hidden(true);
     let body = document.body().ok_or(Fault::Blocked)?;
-    body.append_child(element)
-        .map(drop)
-        .map_err(|thrown| Fault::other(&thrown))
+    body.append_child(element).map(drop).map_err(|thrown| Fault::other(&thrown))
 }
 
 fn follow(document: &Document, url: &str, name: &str) -> Result<(), Fault> {
-    let anchor: HtmlAnchorElement = document
-        .create_element("a")
-        .map_err(|thrown| Fault::other(&thrown))?
-        .dyn_into()
-        .map_err(|_| Fault::Blocked)?;
+    let anchor: HtmlAnchorElement =
+        document.create_element("a").map_err(|thrown| Fault::other(&thrown))?.dyn_into().map_err(|_| Fault::Blocked)?;
     anchor.set_href(url);
     anchor.set_download(name);
     in_page(document, &anchor)?;
@@ -186,7 +177,5 @@ fn share_data(name: &str, mime: &str, bytes: &[u8]) -> Option<(Navigator, ShareD
     let file = File::new_with_u8_array_sequence_and_options(&parts, name, &options).ok()?;
     let data = ShareData::new();
     data.set_files(&Array::of1(&file));
-    navigator
-        .can_share_with_data(&data)
-        .then_some((navigator, data))
+    navigator.can_share_with_data(&data).then_some((navigator, data))
 }

@@ -30,13 +30,9 @@ pub fn number_marks() -> Option<NumberMarks> {
 #[must_use]
 pub fn number_marks_of(language: &str) -> Option<NumberMarks> {
     // A tag that is no tag makes the constructor throw, and the binding does not catch that.
-    let canonical = property(&js_sys::global(), "Intl").and_then(|intl| {
-        crate::fault::method(&intl, "getCanonicalLocales").map(|check| (intl, check))
-    })?;
-    canonical
-        .1
-        .call1(&canonical.0, &JsValue::from_str(language))
-        .ok()?;
+    let canonical = property(&js_sys::global(), "Intl")
+        .and_then(|intl| crate::fault::method(&intl, "getCanonicalLocales").map(|check| (intl, check)))?;
+    canonical.1.call1(&canonical.0, &JsValue::from_str(language)).ok()?;
     marks(&Array::of1(&JsValue::from_str(language)))
 }
 
@@ -46,38 +42,18 @@ pub fn languages() -> Vec<String> {
     let Some(navigator) = web_sys::window().map(|window| window.navigator()) else {
         return Vec::new();
     };
-    let languages: Vec<String> = navigator
-        .languages()
-        .iter()
-        .filter_map(|tag| tag.as_string())
-        .collect();
-    if languages.is_empty() {
-        navigator.language().into_iter().collect()
-    } else {
-        languages
-    }
+    let languages: Vec<String> = navigator.languages().iter().filter_map(|tag| tag.as_string()).collect();
+    if languages.is_empty() { navigator.language().into_iter().collect() } else { languages }
 }
 
 fn marks(languages: &Array) -> Option<NumberMarks> {
     let options = Object::new();
-    Reflect::set(
-        &options,
-        &JsValue::from_str("numberingSystem"),
-        &JsValue::from_str("latn"),
-    )
-    .ok()?;
+    Reflect::set(&options, &JsValue::from_str("numberingSystem"), &JsValue::from_str("latn")).ok()?;
     let format = NumberFormat::new(languages, &options);
     let long = parts(&format, 12_345_678.5);
-    let of = |kind: &str| {
-        long.iter()
-            .find(|(found, _)| found == kind)
-            .map(|(_, value)| value.clone())
-    };
-    let digits: Vec<usize> = long
-        .iter()
-        .filter(|(kind, _)| kind == "integer")
-        .map(|(_, value)| value.chars().count())
-        .collect();
+    let of = |kind: &str| long.iter().find(|(found, _)| found == kind).map(|(_, value)| value.clone());
+    let digits: Vec<usize> =
+        long.iter().filter(|(kind, _)| kind == "integer").map(|(_, value)| value.chars().count()).collect();
     let group = of("group").unwrap_or_default();
     let mut from_the_mark = digits.iter().rev().copied();
     let (first_group, next_group) = if group.is_empty() {
@@ -86,9 +62,7 @@ fn marks(languages: &Array) -> Option<NumberMarks> {
         let first = from_the_mark.next().unwrap_or_default();
         (first, from_the_mark.next().unwrap_or(first))
     };
-    let small_is_grouped = parts(&format, 1_234.0)
-        .iter()
-        .any(|(kind, _)| kind == "group");
+    let small_is_grouped = parts(&format, 1_234.0).iter().any(|(kind, _)| kind == "group");
     Some(NumberMarks {
         decimal: of("decimal")?,
         group,
@@ -102,11 +76,6 @@ fn parts(format: &NumberFormat, number: f64) -> Vec<(String, String)> {
     format
         .format_to_parts(number)
         .iter()
-        .filter_map(|part| {
-            Some((
-                property(&part, "type")?.as_string()?,
-                property(&part, "value")?.as_string()?,
-            ))
-        })
+        .filter_map(|part| Some((property(&part, "type")?.as_string()?, property(&part, "value")?.as_string()?)))
         .collect()
 }

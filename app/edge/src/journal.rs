@@ -16,8 +16,8 @@ use js_sys::{Array, Object, Promise, Reflect};
 use wasm_bindgen::{JsCast, JsValue, closure::Closure, prelude::wasm_bindgen};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Event, IdbDatabase, IdbFactory, IdbKeyRange, IdbObjectStore, IdbOpenDbRequest, IdbRequest,
-    IdbTransaction, IdbTransactionMode,
+    Event, IdbDatabase, IdbFactory, IdbKeyRange, IdbObjectStore, IdbOpenDbRequest, IdbRequest, IdbTransaction,
+    IdbTransactionMode,
 };
 
 use crate::{
@@ -61,10 +61,7 @@ impl Journal {
     /// As [`Journal::open`].
     pub async fn open_named(name: &str) -> Result<Self, Fault> {
         let connection = connect(name).await?;
-        Ok(Self {
-            name: name.into(),
-            connection: Rc::new(RefCell::new(connection)),
-        })
+        Ok(Self { name: name.into(), connection: Rc::new(RefCell::new(connection)) })
     }
 
     /// Puts a text under a key.
@@ -97,13 +94,9 @@ impl Journal {
     /// # Errors
     /// As [`Journal::put`].
     pub async fn put_new(&self, key: &str, text: &str) -> Result<bool, Fault> {
-        let transaction = self
-            .transaction(IdbTransactionMode::Readwrite, Durability::Strict)
-            .await?;
+        let transaction = self.transaction(IdbTransactionMode::Readwrite, Durability::Strict).await?;
         let store = store_of(&transaction)?;
-        store
-            .add_with_key(&record(text), &JsValue::from_str(key))
-            .map_err(|thrown| Fault::other(&thrown))?;
+        store.add_with_key(&record(text), &JsValue::from_str(key)).map_err(|thrown| Fault::other(&thrown))?;
         match finished(&transaction).await {
             Ok(()) => Ok(true),
             Err(thrown) if name_of(&thrown).as_deref() == Some("ConstraintError") => Ok(false),
@@ -116,15 +109,9 @@ impl Journal {
     /// # Errors
     /// What the browser said.
     pub async fn get(&self, key: &str) -> Result<Option<String>, Fault> {
-        let transaction = self
-            .transaction(IdbTransactionMode::Readonly, Durability::Relaxed)
-            .await?;
-        let request = store_of(&transaction)?
-            .get(&JsValue::from_str(key))
-            .map_err(|thrown| Fault::other(&thrown))?;
-        finished(&transaction)
-            .await
-            .map_err(|thrown| Fault::other(&thrown))?;
+        let transaction = self.transaction(IdbTransactionMode::Readonly, Durability::Relaxed).await?;
+        let request = store_of(&transaction)?.get(&JsValue::from_str(key)).map_err(|thrown| Fault::other(&thrown))?;
+        finished(&transaction).await.map_err(|thrown| Fault::other(&thrown))?;
         let found = result_of(&request)?;
         Ok((!found.is_undefined()).then(|| text_of(&found)))
     }
@@ -134,24 +121,13 @@ impl Journal {
     /// # Errors
     /// What the browser said.
     pub async fn all(&self, prefix: &str) -> Result<Vec<(String, String)>, Fault> {
-        let range = IdbKeyRange::bound(
-            &JsValue::from_str(prefix),
-            &JsValue::from_str(&format!("{prefix}\u{ffff}")),
-        )
-        .map_err(|thrown| Fault::other(&thrown))?;
-        let transaction = self
-            .transaction(IdbTransactionMode::Readonly, Durability::Relaxed)
-            .await?;
+        let range = IdbKeyRange::bound(&JsValue::from_str(prefix), &JsValue::from_str(&format!("{prefix}\u{ffff}")))
+            .map_err(|thrown| Fault::other(&thrown))?;
+        let transaction = self.transaction(IdbTransactionMode::Readonly, Durability::Relaxed).await?;
         let store = store_of(&transaction)?;
-        let keys = store
-            .get_all_keys_with_key(&range)
-            .map_err(|thrown| Fault::other(&thrown))?;
-        let records = store
-            .get_all_with_key(&range)
-            .map_err(|thrown| Fault::other(&thrown))?;
-        finished(&transaction)
-            .await
-            .map_err(|thrown| Fault::other(&thrown))?;
+        let keys = store.get_all_keys_with_key(&range).map_err(|thrown| Fault::other(&thrown))?;
+        let records = store.get_all_with_key(&range).map_err(|thrown| Fault::other(&thrown))?;
+        finished(&transaction).await.map_err(|thrown| Fault::other(&thrown))?;
         let keys = Array::from(&result_of(&keys)?);
         let records = Array::from(&result_of(&records)?);
         Ok(keys
@@ -166,21 +142,13 @@ impl Journal {
     /// # Errors
     /// What the browser said.
     pub async fn remove(&self, key: &str) -> Result<(), Fault> {
-        let transaction = self
-            .transaction(IdbTransactionMode::Readwrite, Durability::Relaxed)
-            .await?;
-        store_of(&transaction)?
-            .delete(&JsValue::from_str(key))
-            .map_err(|thrown| Fault::other(&thrown))?;
-        finished(&transaction)
-            .await
-            .map_err(|thrown| Fault::other(&thrown))
+        let transaction = self.transaction(IdbTransactionMode::Readwrite, Durability::Relaxed).await?;
+        store_of(&transaction)?.delete(&JsValue::from_str(key)).map_err(|thrown| Fault::other(&thrown))?;
+        finished(&transaction).await.map_err(|thrown| Fault::other(&thrown))
     }
 
     async fn write(&self, durability: Durability, entries: &[(&str, &str)]) -> Result<(), Fault> {
-        let transaction = self
-            .transaction(IdbTransactionMode::Readwrite, durability)
-            .await?;
+        let transaction = self.transaction(IdbTransactionMode::Readwrite, durability).await?;
         let store = store_of(&transaction)?;
         let mut bytes = 0_usize;
         for (key, text) in entries {
@@ -190,17 +158,11 @@ impl Journal {
                 return Err(Fault::of(&thrown, bytes));
             }
         }
-        finished(&transaction)
-            .await
-            .map_err(|thrown| Fault::of(&thrown, bytes))
+        finished(&transaction).await.map_err(|thrown| Fault::of(&thrown, bytes))
     }
 
     /// A transaction; opens the database again once when the browser, or another page, has closed it meanwhile.
-    async fn transaction(
-        &self,
-        mode: IdbTransactionMode,
-        durability: Durability,
-    ) -> Result<IdbTransaction, Fault> {
+    async fn transaction(&self, mode: IdbTransactionMode, durability: Durability) -> Result<IdbTransaction, Fault> {
         let begun = begin(&self.connection.borrow().database, mode, durability);
         match begun {
             Err(thrown) if name_of(&thrown).as_deref() == Some("InvalidStateError") => {
@@ -233,34 +195,21 @@ extern "C" {
     ) -> Result<IdbTransaction, JsValue>;
 }
 
-fn begin(
-    database: &IdbDatabase,
-    mode: IdbTransactionMode,
-    durability: Durability,
-) -> Result<IdbTransaction, JsValue> {
+fn begin(database: &IdbDatabase, mode: IdbTransactionMode, durability: Durability) -> Result<IdbTransaction, JsValue> {
     let options = Object::new();
     let durability = match durability {
         Durability::Relaxed => "relaxed",
         Durability::Strict => "strict",
     };
-    Reflect::set(
-        &options,
-        &JsValue::from_str("durability"),
-        &JsValue::from_str(durability),
-    )?;
+    Reflect::set(&options, &JsValue::from_str("durability"), &JsValue::from_str(durability))?;
     // A browser too old for the options takes no notice of them.
-    database
-        .unchecked_ref::<WithOptions>()
-        .transaction(STORE, mode, &options)
+    database.unchecked_ref::<WithOptions>().transaction(STORE, mode, &options)
 }
 
 async fn connect(name: &str) -> Result<Connection, Fault> {
-    let factory: IdbFactory = web_sys::window()
-        .and_then(|window| window.indexed_db().ok().flatten())
-        .ok_or(Fault::Blocked)?;
-    let request = factory
-        .open_with_u32(name, VERSION)
-        .map_err(|thrown| Fault::other(&thrown))?;
+    let factory: IdbFactory =
+        web_sys::window().and_then(|window| window.indexed_db().ok().flatten()).ok_or(Fault::Blocked)?;
+    let request = factory.open_with_u32(name, VERSION).map_err(|thrown| Fault::other(&thrown))?;
     let made = Closure::<dyn FnMut(Event)>::new(|event: Event| {
         if let Some(database) = opened_by(&event)
             && !database.object_store_names().contains(STORE)
@@ -276,8 +225,7 @@ async fn connect(name: &str) -> Result<Connection, Fault> {
     });
     let late = Promise::new(&mut |_, reject| {
         if let Some(window) = web_sys::window() {
-            let _ =
-                window.set_timeout_with_callback_and_timeout_and_arguments_0(&reject, PATIENCE_MS);
+            let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(&reject, PATIENCE_MS);
         }
     });
     let outcome = JsFuture::from(Promise::race(&Array::of2(&opened, &late))).await;
@@ -296,10 +244,7 @@ async fn connect(name: &str) -> Result<Connection, Fault> {
         return Err(match &thrown {
             // Firefox, and others that forbid it, refuse with one of these only now.
             Some(thrown)
-                if matches!(
-                    thrown.name().as_str(),
-                    "SecurityError" | "InvalidStateError" | "InvalidAccessError"
-                ) =>
+                if matches!(thrown.name().as_str(), "SecurityError" | "InvalidStateError" | "InvalidAccessError") =>
             {
                 Fault::Blocked
             }
@@ -307,36 +252,22 @@ async fn connect(name: &str) -> Result<Connection, Fault> {
             None => Fault::Other("IndexedDB did not answer".into()),
         });
     }
-    let database: IdbDatabase = result_of(&request)?
-        .dyn_into()
-        .map_err(|thrown| Fault::other(&thrown))?;
+    let database: IdbDatabase = result_of(&request)?.dyn_into().map_err(|thrown| Fault::other(&thrown))?;
     if !database.object_store_names().contains(STORE) {
         database.close();
         return Err(Fault::Other("the database has no journal".into()));
     }
     let closing = database.clone();
     let let_go = Listener::on(&database, "versionchange", move |_| closing.close());
-    Ok(Connection {
-        database,
-        _let_go: let_go,
-    })
+    Ok(Connection { database, _let_go: let_go })
 }
 
 fn opened_by(event: &Event) -> Option<IdbDatabase> {
-    event
-        .target()?
-        .dyn_into::<IdbOpenDbRequest>()
-        .ok()?
-        .result()
-        .ok()?
-        .dyn_into()
-        .ok()
+    event.target()?.dyn_into::<IdbOpenDbRequest>().ok()?.result().ok()?.dyn_into().ok()
 }
 
 fn store_of(transaction: &IdbTransaction) -> Result<IdbObjectStore, Fault> {
-    transaction
-        .object_store(STORE)
-        .map_err(|thrown| Fault::other(&thrown))
+    transaction.object_store(STORE).map_err(|thrown| Fault::other(&thrown))
 }
 
 /// Resolves when everything in the transaction is kept; the exception that ended it otherwise.
@@ -347,9 +278,7 @@ async fn finished(transaction: &IdbTransaction) -> Result<(), JsValue> {
     });
     match JsFuture::from(end).await {
         Ok(_) => Ok(()),
-        Err(_) => Err(transaction
-            .error()
-            .map_or(JsValue::from_str("aborted"), JsValue::from)),
+        Err(_) => Err(transaction.error().map_or(JsValue::from_str("aborted"), JsValue::from)),
     }
 }
 
@@ -360,16 +289,8 @@ fn result_of(request: &IdbRequest) -> Result<JsValue, Fault> {
 fn record(text: &str) -> JsValue {
     let record = Object::new();
     // Setting a property of a plain object cannot fail.
-    let _ = Reflect::set(
-        &record,
-        &JsValue::from_str("text"),
-        &JsValue::from_str(text),
-    );
-    let _ = Reflect::set(
-        &record,
-        &JsValue::from_str("stamp"),
-        &JsValue::from_f64(js_sys::Date::now()),
-    );
+    let _ = Reflect::set(&record, &JsValue::from_str("text"), &JsValue::from_str(text));
+    let _ = Reflect::set(&record, &JsValue::from_str("stamp"), &JsValue::from_f64(js_sys::Date::now()));
     record.into()
 }
 
@@ -379,8 +300,5 @@ fn text_of(record: &JsValue) -> String {
     if let Some(text) = crate::fault::property(record, "text").and_then(|text| text.as_string()) {
         return text;
     }
-    js_sys::JSON::stringify(record)
-        .ok()
-        .and_then(|text| text.as_string())
-        .unwrap_or_default()
+    js_sys::JSON::stringify(record).ok().and_then(|text| text.as_string()).unwrap_or_default()
 }

@@ -14,20 +14,11 @@ pub struct Listener {
 
 impl Listener {
     /// Calls `heard` at each `event` on `target`.
-    pub fn on(
-        target: &EventTarget,
-        event: &'static str,
-        heard: impl FnMut(Event) + 'static,
-    ) -> Self {
+    pub fn on(target: &EventTarget, event: &'static str, heard: impl FnMut(Event) + 'static) -> Self {
         let call = Closure::<dyn FnMut(Event)>::new(heard);
         // Throws only for a callback that is no function.
-        let _ = target
-            .add_event_listener_with_callback(event, call.as_ref().unchecked_ref::<Function>());
-        Self {
-            target: target.clone(),
-            event,
-            call: Some(call),
-        }
+        let _ = target.add_event_listener_with_callback(event, call.as_ref().unchecked_ref::<Function>());
+        Self { target: target.clone(), event, call: Some(call) }
     }
 
     /// The same on the window; listens to nothing where there is no window.
@@ -46,10 +37,8 @@ impl Listener {
 impl Drop for Listener {
     fn drop(&mut self) {
         if let Some(call) = &self.call {
-            let _ = self.target.remove_event_listener_with_callback(
-                self.event,
-                call.as_ref().unchecked_ref::<Function>(),
-            );
+            let _ =
+                self.target.remove_event_listener_with_callback(self.event, call.as_ref().unchecked_ref::<Function>());
         }
     }
 }

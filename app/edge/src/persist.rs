@@ -42,15 +42,9 @@ pub async fn persisted() -> Protection {
 /// How much room there is; none where the browser does not say.
 pub async fn estimate() -> Option<Estimate> {
     let estimate = asked("estimate").await?.unchecked_into::<StorageEstimate>();
-    let bytes = |figure: Option<f64>| {
-        figure
-            .filter(|bytes| bytes.is_finite() && *bytes >= 0.0)
-            .map(|bytes| bytes as u64)
-    };
-    Some(Estimate {
-        used_bytes: bytes(estimate.get_usage())?,
-        quota_bytes: bytes(estimate.get_quota())?,
-    })
+    let bytes =
+        |figure: Option<f64>| figure.filter(|bytes| bytes.is_finite() && *bytes >= 0.0).map(|bytes| bytes as u64);
+    Some(Estimate { used_bytes: bytes(estimate.get_usage())?, quota_bytes: bytes(estimate.get_quota())? })
 }
 
 async fn protection(question: &str) -> Protection {
@@ -65,7 +59,5 @@ async fn protection(question: &str) -> Protection {
 async fn asked(question: &str) -> Option<JsValue> {
     let storage = property(&web_sys::window()?.navigator(), "storage")?;
     let answer = method(&storage, question)?.call0(&storage).ok()?;
-    JsFuture::from(answer.dyn_into::<Promise>().ok()?)
-        .await
-        .ok()
+    JsFuture::from(answer.dyn_into::<Promise>().ok()?).await.ok()
 }

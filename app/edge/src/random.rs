@@ -4,8 +4,8 @@ use crate::fault::Fault;
 
 /// Crockford's Base32 (public description, 2019): no I, L, O or U, so that it can be read out and typed.
 const DIGITS: [char; 32] = [
-    '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'J',
-    'K', 'M', 'N', 'P', 'Q', 'R', 'S', 'T', 'V', 'W', 'X', 'Y', 'Z',
+    '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', 'A', 'B', 'C', 'D', 'E', 'F', 'G', 'H', 'J', 'K', 'M', 'N', 'P',
+    'Q', 'R', 'S', 'T', 'V', 'W', 'X', 'Y', 'Z',
 ];
 
 /// Sixteen random bytes (Web Cryptography API, W3C, `getRandomValues`).
@@ -13,13 +13,9 @@ const DIGITS: [char; 32] = [
 /// # Errors
 /// [`Fault::Blocked`] where the browser has no such source.
 pub fn bytes() -> Result<[u8; 16], Fault> {
-    let crypto = web_sys::window()
-        .and_then(|window| window.crypto().ok())
-        .ok_or(Fault::Blocked)?;
+    let crypto = web_sys::window().and_then(|window| window.crypto().ok()).ok_or(Fault::Blocked)?;
     let mut bytes = [0; 16];
-    crypto
-        .get_random_values_with_u8_array(&mut bytes)
-        .map_err(|thrown| Fault::other(&thrown))?;
+    crypto.get_random_values_with_u8_array(&mut bytes).map_err(|thrown| Fault::other(&thrown))?;
     Ok(bytes)
 }
 
@@ -35,8 +31,5 @@ pub fn id() -> Result<String, Fault> {
 #[must_use]
 pub fn base32(bytes: [u8; 16]) -> String {
     let number = u128::from_be_bytes(bytes);
-    (0..26_u32)
-        .rev()
-        .filter_map(|place| DIGITS.get(((number >> (5 * place)) & 31) as usize))
-        .collect()
+    (0..26_u32).rev().filter_map(|place| DIGITS.get(((number >> (5 * place)) & 31) as usize)).collect()
 }

@@ -28,11 +28,7 @@ const PROBE: &str = "bedwright/probe";
 
 /// Tries local storage once, the first time it is asked; the same answer ever after.
 pub fn probe() -> Available {
-    if found().is_some() {
-        Available::Yes
-    } else {
-        Available::Blocked
-    }
+    if found().is_some() { Available::Yes } else { Available::Blocked }
 }
 
 /// The text under a key, or that there is none.
@@ -40,9 +36,7 @@ pub fn probe() -> Available {
 /// # Errors
 /// [`Fault::Blocked`] where there is no local storage; what the browser said otherwise.
 pub fn read(key: &str) -> Result<Option<String>, Fault> {
-    place()?
-        .get_item(key)
-        .map_err(|thrown| Fault::other(&thrown))
+    place()?.get_item(key).map_err(|thrown| Fault::other(&thrown))
 }
 
 /// Puts a text under a key and reads it back.
@@ -51,9 +45,7 @@ pub fn read(key: &str) -> Result<Option<String>, Fault> {
 /// [`Fault::Blocked`], [`Fault::Full`] or [`Fault::NotKept`]; in each case the text that was there before stays.
 pub fn write(key: &str, text: &str) -> Result<(), Fault> {
     let place = place()?;
-    let before = place
-        .get_item(key)
-        .map_err(|thrown| Fault::other(&thrown))?;
+    let before = place.get_item(key).map_err(|thrown| Fault::other(&thrown))?;
     let fault = match place.set_item(key, text) {
         Err(thrown) => Fault::of(&thrown, entry_bytes(key, text)),
         Ok(()) => match place.get_item(key) {
@@ -76,9 +68,7 @@ pub fn write(key: &str, text: &str) -> Result<(), Fault> {
 /// # Errors
 /// [`Fault::Blocked`] where there is no local storage.
 pub fn remove(key: &str) -> Result<(), Fault> {
-    place()?
-        .remove_item(key)
-        .map_err(|thrown| Fault::other(&thrown))
+    place()?.remove_item(key).map_err(|thrown| Fault::other(&thrown))
 }
 
 /// Every key that starts with `prefix`, in order.
@@ -107,10 +97,7 @@ pub fn used_bytes() -> Result<usize, Fault> {
     let place = place()?;
     let mut bytes = 0_usize;
     for key in keys("")? {
-        let text = place
-            .get_item(&key)
-            .map_err(|thrown| Fault::other(&thrown))?
-            .unwrap_or_default();
+        let text = place.get_item(&key).map_err(|thrown| Fault::other(&thrown))?.unwrap_or_default();
         bytes = bytes.saturating_add(entry_bytes(&key, &text));
     }
     Ok(bytes)
@@ -119,10 +106,7 @@ pub fn used_bytes() -> Result<usize, Fault> {
 /// What one entry takes.
 #[must_use]
 pub fn entry_bytes(key: &str, text: &str) -> usize {
-    key.encode_utf16()
-        .count()
-        .saturating_add(text.encode_utf16().count())
-        .saturating_mul(2)
+    key.encode_utf16().count().saturating_add(text.encode_utf16().count()).saturating_mul(2)
 }
 
 fn place() -> Result<web_sys::Storage, Fault> {
@@ -130,19 +114,14 @@ fn place() -> Result<web_sys::Storage, Fault> {
 }
 
 fn found() -> Option<web_sys::Storage> {
-    FOUND.with(|found| {
-        found
-            .get_or_init(|| usable().then(LocalStorage::raw))
-            .clone()
-    })
+    FOUND.with(|found| found.get_or_init(|| usable().then(LocalStorage::raw)).clone())
 }
 
 /// Whether [`LocalStorage::raw`] can be called without a panic, and then whether a key can be written.
 ///
 /// A full storage can still be read: it is told from one that never holds anything by whether it holds something.
 fn usable() -> bool {
-    let Some(place) = web_sys::window().and_then(|window| window.local_storage().ok().flatten())
-    else {
+    let Some(place) = web_sys::window().and_then(|window| window.local_storage().ok().flatten()) else {
         return false;
     };
     match place.set_item(PROBE, "?") {

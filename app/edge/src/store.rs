@@ -148,10 +148,7 @@ impl Keeper {
     pub fn refused(&self) -> Vec<(String, Place, Fault)> {
         let owed = self.inner.owed.borrow();
         let of = |place, refused: &BTreeMap<String, Fault>| {
-            refused
-                .iter()
-                .map(|(key, fault)| (key.clone(), place, fault.clone()))
-                .collect::<Vec<_>>()
+            refused.iter().map(|(key, fault)| (key.clone(), place, fault.clone())).collect::<Vec<_>>()
         };
         let mut all = of(Place::Local, &owed.local.refused);
         all.extend(of(Place::Journal, &owed.journal.refused));
@@ -161,11 +158,7 @@ impl Keeper {
     /// Takes a text to be kept under a key; a text of the same key that is still waiting is replaced.
     pub fn schedule(&self, key: &str, text: &str) {
         let inner = &self.inner;
-        inner
-            .owed
-            .borrow_mut()
-            .latest
-            .insert(key.to_owned(), text.to_owned());
+        inner.owed.borrow_mut().latest.insert(key.to_owned(), text.to_owned());
         if inner.owed.borrow().guarded.contains(key) {
             inner.copy_then_keep(key);
         } else {
@@ -183,11 +176,7 @@ impl Keeper {
         if inner.owed.borrow().guarded.contains(key) {
             self.set_aside(key).await?;
         }
-        inner
-            .owed
-            .borrow_mut()
-            .latest
-            .insert(key.to_owned(), text.to_owned());
+        inner.owed.borrow_mut().latest.insert(key.to_owned(), text.to_owned());
         if inner.overwrites_unseen(key) {
             inner.refuse_changed(key);
             inner.tell();
@@ -208,15 +197,7 @@ impl Keeper {
         let outcome = journal.put_strict(key, text).await;
         inner.journal_took(key, text, &outcome);
         // An older text that was on its way may have come later, where the database had to be opened again.
-        if was_busy
-            && outcome.is_ok()
-            && inner
-                .owed
-                .borrow()
-                .latest
-                .get(key)
-                .is_none_or(|latest| latest == text)
-        {
+        if was_busy && outcome.is_ok() && inner.owed.borrow().latest.get(key).is_none_or(|latest| latest == text) {
             let mut owed = inner.owed.borrow_mut();
             owed.latest.insert(key.to_owned(), text.to_owned());
             owed.journal.ask(key);
@@ -279,11 +260,7 @@ impl Keeper {
             self.set_aside(key).await?;
         }
         inner.owed.borrow_mut().drop_key(key);
-        let local = if inner.local == Available::Yes {
-            storage::remove(key)
-        } else {
-            Ok(())
-        };
+        let local = if inner.local == Available::Yes { storage::remove(key) } else { Ok(()) };
         let journal = match &inner.journal {
             Ok(journal) => journal.remove(key).await,
             Err(_) => Ok(()),

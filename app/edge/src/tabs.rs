@@ -30,10 +30,7 @@ pub fn on_change(prefix: &str, changed: impl Fn(Change) + 'static) -> Option<Lis
         };
         let key = event.key();
         if key.as_ref().is_none_or(|key| key.starts_with(&prefix)) {
-            changed(Change {
-                key,
-                text: event.new_value(),
-            });
+            changed(Change { key, text: event.new_value() });
         }
     })
 }
@@ -96,15 +93,9 @@ pub async fn hold(name: &str) -> Held {
         if let Some(tell) = tell {
             let _ = tell.call0(&JsValue::UNDEFINED);
         }
-        if got {
-            until.into()
-        } else {
-            JsValue::UNDEFINED
-        }
+        if got { until.into() } else { JsValue::UNDEFINED }
     });
-    let asked = request
-        .call3(&locks, &JsValue::from_str(name), &options, &granted)
-        .map(Promise::from);
+    let asked = request.call3(&locks, &JsValue::from_str(name), &options, &granted).map(Promise::from);
     let Ok(asked) = asked else {
         return Held::Unsupported;
     };

@@ -25,10 +25,7 @@ impl Timer {
                     .ok()
             })
             .unwrap_or_default();
-        Self {
-            number,
-            call: Some(call),
-        }
+        Self { number, call: Some(call) }
     }
 
     /// Lets it happen although nobody holds this.
@@ -53,8 +50,7 @@ impl Drop for Timer {
 pub async fn pause(milliseconds: i32) {
     let promise = Promise::new(&mut |resolve, _| {
         if let Some(window) = web_sys::window() {
-            let _ = window
-                .set_timeout_with_callback_and_timeout_and_arguments_0(&resolve, milliseconds);
+            let _ = window.set_timeout_with_callback_and_timeout_and_arguments_0(&resolve, milliseconds);
         } else {
             let _ = resolve.call0(&JsValue::UNDEFINED);
         }

@@ -24,7 +24,9 @@ pub fn JobPage() -> impl IntoView {
     let vessels = Memo::new(move |_| {
         desk.job.with(|job| {
             job.as_ref()
-                .map(|job| job.survey.body.vessels.iter().map(|vessel| (job.id.clone(), vessel.id.clone())).collect::<Vec<_>>())
+                .map(|job| {
+                    job.survey.body.vessels.iter().map(|vessel| (job.id.clone(), vessel.id.clone())).collect::<Vec<_>>()
+                })
                 .unwrap_or_default()
         })
     });
@@ -79,7 +81,9 @@ pub fn JobPage() -> impl IntoView {
 #[component]
 fn TextLine(field: TextField, label: Label) -> impl IntoView {
     let desk = Desk::of();
-    let now = Memo::new(move |_| desk.job.with(|job| job.as_ref().map(|job| job.head.body.text(field).to_owned()).unwrap_or_default()));
+    let now = Memo::new(move |_| {
+        desk.job.with(|job| job.as_ref().map(|job| job.head.body.text(field).to_owned()).unwrap_or_default())
+    });
     let input: NodeRef<leptos::html::Input> = NodeRef::new();
     Effect::new(move |_| {
         desk.turned.track();

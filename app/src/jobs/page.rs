@@ -22,8 +22,18 @@ struct Row {
 
 fn row(job: &Job) -> Row {
     let head = &job.head.body;
-    let about: Vec<&str> = [&head.customer, &head.site, &head.number, &head.created].iter().map(|text| text.as_str()).filter(|text| !text.is_empty()).collect();
-    Row { id: job.id.clone(), title: head.title.clone(), about: about.join(" · "), sample: head.sample, vessels: job.survey.body.vessels.len() }
+    let about: Vec<&str> = [&head.customer, &head.site, &head.number, &head.created]
+        .iter()
+        .map(|text| text.as_str())
+        .filter(|text| !text.is_empty())
+        .collect();
+    Row {
+        id: job.id.clone(),
+        title: head.title.clone(),
+        about: about.join(" · "),
+        sample: head.sample,
+        vessels: job.survey.body.vessels.len(),
+    }
 }
 
 /// Whether every word of a search stands somewhere in a job's head or tags.

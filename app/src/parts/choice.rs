@@ -22,8 +22,13 @@ where
     T: Clone + PartialEq + Send + Sync + 'static,
 {
     let chosen = move |event: web_sys::Event| {
-        let index = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlSelectElement>().ok()).map(|select| select.selected_index());
-        let picked = index.and_then(|index| usize::try_from(index).ok()).and_then(|index| options.with_untracked(|all| all.get(index).map(|(option, _)| option.clone())));
+        let index = event
+            .target()
+            .and_then(|target| target.dyn_into::<web_sys::HtmlSelectElement>().ok())
+            .map(|select| select.selected_index());
+        let picked = index
+            .and_then(|index| usize::try_from(index).ok())
+            .and_then(|index| options.with_untracked(|all| all.get(index).map(|(option, _)| option.clone())));
         if let Some(option) = picked {
             on_choose.run(option);
         }

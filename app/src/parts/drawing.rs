@@ -63,7 +63,9 @@ fn mark(shape: &Shape, selected: Signal<Option<usize>>, on_select: Callback<usiz
         Geometry::Line { x1, y1, x2, y2 } => {
             view! { <line class=class x1=at(x1) y1=at(y1) x2=at(x2) y2=at(y2) on:click=touched /> }.into_any()
         }
-        Geometry::Circle { cx, cy, r } => view! { <circle class=class cx=at(cx) cy=at(cy) r=at(r) on:click=touched /> }.into_any(),
+        Geometry::Circle { cx, cy, r } => {
+            view! { <circle class=class cx=at(cx) cy=at(cy) r=at(r) on:click=touched /> }.into_any()
+        }
         Geometry::Rect { x, y, width, height, round } => view! {
             <rect class=class x=at(x) y=at(y) width=at(width) height=at(height) rx=at(round) on:click=touched />
         }

@@ -91,7 +91,10 @@ pub fn EntryField(
     };
     let switched = move |event: web_sys::Event| {
         use wasm_bindgen::JsCast;
-        let index = event.target().and_then(|target| target.dyn_into::<web_sys::HtmlSelectElement>().ok()).map(|select| select.selected_index());
+        let index = event
+            .target()
+            .and_then(|target| target.dyn_into::<web_sys::HtmlSelectElement>().ok())
+            .map(|select| select.selected_index());
         if let Some(unit) = index.and_then(|index| usize::try_from(index).ok()) {
             let text = written.with_untracked(|w| w.text.clone());
             on_write.run(Written { text, unit });

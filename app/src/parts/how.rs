@@ -15,33 +15,30 @@ pub struct Grounds {
     pub cautions: Vec<String>,
 }
 
-/// A figure with its grounds behind it.
+/// A figure in a line; its grounds open on a tap.
 #[component]
-pub fn How(
-    /// What opens it.
+pub fn FigureLine(
+    /// What it is.
+    name: &'static str,
+    /// The figure as shown, and its grounds; nothing where there is no answer.
     #[prop(into)]
-    label: String,
-    /// The grounds.
-    #[prop(into)]
-    grounds: Signal<Option<Grounds>>,
+    figure: Signal<Option<(String, Grounds)>>,
 ) -> impl IntoView {
     view! {
-        <Show when=move || grounds.with(Option::is_some)>
+        {move || figure.get().map(|(value, grounds)| view! {
             <details class="how">
-                <summary>{label.clone()}</summary>
-                {move || grounds.get().map(|grounds| view! {
-                    <p class="how-formula">{grounds.formula}</p>
-                    <table>
-                        <tbody>
-                            {grounds.inputs.into_iter().map(|(name, value, basis)| view! {
-                                <tr><th scope="row">{name}</th><td class="figure">{value}</td><td>{basis}</td></tr>
-                            }).collect_view()}
-                        </tbody>
-                    </table>
-                    <p>{grounds.source}</p>
-                    {grounds.cautions.into_iter().map(|caution| view! { <p>{caution}</p> }).collect_view()}
-                })}
+                <summary><span class="how-name">{name}</span> <span class="figure how-value">{value}</span></summary>
+                <p class="how-formula">{grounds.formula}</p>
+                <table>
+                    <tbody>
+                        {grounds.inputs.into_iter().map(|(name, value, basis)| view! {
+                            <tr><th scope="row">{name}</th><td class="figure">{value}</td><td>{basis}</td></tr>
+                        }).collect_view()}
+                    </tbody>
+                </table>
+                <p>{grounds.source}</p>
+                {grounds.cautions.into_iter().map(|caution| view! { <p>{caution}</p> }).collect_view()}
             </details>
-        </Show>
+        })}
     }
 }

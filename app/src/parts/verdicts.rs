@@ -27,27 +27,45 @@ impl Sign {
     }
 }
 
-/// A list of verdicts.
+/// A list of verdicts: those that ask for something first, the fine ones folded below them.
 #[component]
 pub fn Verdicts(
-    /// Each with its mark.
+    /// Each with its mark, the gravest first.
     #[prop(into)]
     verdicts: Signal<Vec<(Sign, VerdictWords)>>,
+    /// What the fold of fine ones is called.
+    fine: &'static str,
 ) -> impl IntoView {
     view! {
-        <ul class="verdicts">
-            {move || verdicts.get().into_iter().map(|(sign, words)| view! {
-                <li class="verdict" class:verdict-fine=sign == Sign::Fine>
-                    <svg class="verdict-sign" viewBox="0 0 24 24" aria-hidden="true">
-                        {(sign == Sign::SetOnSite).then(|| view! { <circle class="verdict-ring" cx="12" cy="12" r="8.5" /> })}
-                        <path d=sign.path() />
-                    </svg>
-                    <div>
-                        <p class="verdict-head">{words.headline}</p>
-                        <p>{words.reason} " " {words.remedies.into_iter().map(|remedy| view! { <span class="verdict-remedy">{remedy} " "</span> }).collect_view()}</p>
-                    </div>
-                </li>
-            }).collect_view()}
-        </ul>
+        {move || {
+            let (good, asking): (Vec<_>, Vec<_>) = verdicts.get().into_iter().partition(|(sign, _)| *sign == Sign::Fine);
+            let count = good.len();
+            view! {
+                <ul class="verdicts">{asking.into_iter().map(line).collect_view()}</ul>
+                {(count > 0).then(|| view! {
+                    <details class="verdicts-fine">
+                        <summary><svg class="verdict-sign" viewBox="0 0 24 24" aria-hidden="true"><path d=Sign::Fine.path() /></svg>{fine}": "{count}</summary>
+                        <ul class="verdicts">{good.into_iter().map(line).collect_view()}</ul>
+                    </details>
+                })}
+            }
+        }}
     }
+}
+
+fn line((sign, words): (Sign, VerdictWords)) -> AnyView {
+    let remedies: Vec<String> = words.remedies;
+    view! {
+        <li class="verdict" class:verdict-fine=sign == Sign::Fine>
+            <svg class="verdict-sign" viewBox="0 0 24 24" aria-hidden="true">
+                {(sign == Sign::SetOnSite).then(|| view! { <circle class="verdict-ring" cx="12" cy="12" r="8.5" /> })}
+                <path d=sign.path() />
+            </svg>
+            <div>
+                <p class="verdict-head">{words.headline}</p>
+                <p>{words.reason} " " <span class="verdict-remedy">{remedies.join(" ")}</span></p>
+            </div>
+        </li>
+    }
+    .into_any()
 }

@@ -11,11 +11,16 @@ use crate::person::{PaperSize, Theme};
 #[component]
 pub fn SettingsPage() -> impl IntoView {
     let desk = Desk::of();
-    let named = |pairs: &[(bool, Label)]| pairs.iter().map(|(value, label)| (*value, desk.label(*label).to_owned())).collect::<Vec<_>>();
-    let papers = [(PaperSize::Letter, Label::PaperLetter), (PaperSize::A4, Label::PaperA4)].map(|(size, label)| (size, desk.label(label).to_owned())).to_vec();
-    let themes = [(Theme::System, Label::ThemeSystem), (Theme::Light, Label::ThemeLight), (Theme::Dark, Label::ThemeDark)]
-        .map(|(theme, label)| (theme, desk.label(label).to_owned()))
+    let named = |pairs: &[(bool, Label)]| {
+        pairs.iter().map(|(value, label)| (*value, desk.label(*label).to_owned())).collect::<Vec<_>>()
+    };
+    let papers = [(PaperSize::Letter, Label::PaperLetter), (PaperSize::A4, Label::PaperA4)]
+        .map(|(size, label)| (size, desk.label(label).to_owned()))
         .to_vec();
+    let themes =
+        [(Theme::System, Label::ThemeSystem), (Theme::Light, Label::ThemeLight), (Theme::Dark, Label::ThemeDark)]
+            .map(|(theme, label)| (theme, desk.label(label).to_owned()))
+            .to_vec();
     let metric = Memo::new(move |_| desk.person.with(|person| person.metric));
     let comma = Memo::new(move |_| desk.person.with(|person| person.decimal == ','));
     let paper = Memo::new(move |_| desk.person.with(|person| person.paper));

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::{LayerFill, Role};
 use bedwright_calc::material::{Kind, Material, Pack};
+use bedwright_job::Edit;
 use bedwright_job::answers::{LayerOutcome, VesselAnswers};
 use bedwright_job::edit::LayerChoice;
 use bedwright_job::entry::{Entry, Meaning, Misread, Unit, answered, typed};
@@ -12,7 +13,6 @@ use bedwright_job::id::Id;
 use bedwright_job::reading::LayerFault;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind};
 use bedwright_job::words::{Label, Manner};
-use bedwright_job::Edit;
 use leptos::prelude::*;
 
 use crate::desk::{Desk, new_id};
@@ -28,7 +28,13 @@ pub fn Layers(vessel: Id, answers: Answers, selected: RwSignal<Option<usize>>) -
     let say = move |label: Label| move || desk.label(label);
     let there = StoredValue::new(vessel);
     let ids = Memo::new(move |_| {
-        there.with_value(|id| desk.job.with(|job| job.as_ref().map(|job| job.plan_of(id).layers.iter().map(|layer| layer.id.clone()).collect::<Vec<_>>()).unwrap_or_default()))
+        there.with_value(|id| {
+            desk.job.with(|job| {
+                job.as_ref()
+                    .map(|job| job.plan_of(id).layers.iter().map(|layer| layer.id.clone()).collect::<Vec<_>>())
+                    .unwrap_or_default()
+            })
+        })
     });
     let add = move |role: Role| {
         let id = there.get_value();
@@ -46,7 +52,11 @@ pub fn Layers(vessel: Id, answers: Answers, selected: RwSignal<Option<usize>>) -
         selected.set(Some(at));
     };
     let underbed = Memo::new(move |_| {
-        there.with_value(|id| desk.job.with(|job| job.as_ref().is_some_and(|job| job.plan_of(id).layers.iter().any(|layer| layer.role == Role::Underbed))))
+        there.with_value(|id| {
+            desk.job.with(|job| {
+                job.as_ref().is_some_and(|job| job.plan_of(id).layers.iter().any(|layer| layer.role == Role::Underbed))
+            })
+        })
     });
     let top_first = move || ids.get().into_iter().rev().collect::<Vec<_>>();
     view! {
@@ -70,20 +80,37 @@ pub fn Layers(vessel: Id, answers: Answers, selected: RwSignal<Option<usize>>) -
 }
 
 #[component]
-fn LayerCard(vessel: Id, layer: Id, ids: Memo<Vec<Id>>, answers: Answers, selected: RwSignal<Option<usize>>) -> impl IntoView {
+fn LayerCard(
+    vessel: Id,
+    layer: Id,
+    ids: Memo<Vec<Id>>,
+    answers: Answers,
+    selected: RwSignal<Option<usize>>,
+) -> impl IntoView {
     let desk = Desk::of();
     let manner = desk.manner;
     let say = move |label: Label| move || desk.label(label);
     let (vessel, layer) = (StoredValue::new(vessel), StoredValue::new(layer));
-    let place = Memo::new(move |_| layer.with_value(|id| ids.with(|ids| ids.iter().position(|there| there == id)).unwrap_or(0)));
+    let place = Memo::new(move |_| {
+        layer.with_value(|id| ids.with(|ids| ids.iter().position(|there| there == id)).unwrap_or(0))
+    });
     let plan = Memo::new(move |_| {
         vessel.with_value(|vessel| {
-            layer.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.plan_of(vessel).layers.iter().find(|there| there.id == *id).cloned())))
+            layer.with_value(|id| {
+                desk.job.with(|job| {
+                    job.as_ref()
+                        .and_then(|job| job.plan_of(vessel).layers.iter().find(|there| there.id == *id).cloned())
+                })
+            })
         })
     });
     let outcome = Memo::new(move |_| {
         layer.with_value(|id| {
-            answers.with(|answers| answers.as_ref().and_then(|answers| answers.layers.iter().find(|there| there.id == *id).map(|there| there.outcome.clone())))
+            answers.with(|answers| {
+                answers.as_ref().and_then(|answers| {
+                    answers.layers.iter().find(|there| there.id == *id).map(|there| there.outcome.clone())
+                })
+            })
         })
     });
     let fill = Memo::new(move |_| match outcome.get() {
@@ -91,19 +118,30 @@ fn LayerCard(vessel: Id, layer: Id, ids: Memo<Vec<Id>>, answers: Answers, select
         _ => None,
     });
     let pack = Memo::new(move |_| plan.with(|plan| plan.as_ref().and_then(pack_of)));
-    let choose = move |choice: LayerChoice| desk.edit(Edit::Layer { vessel: vessel.get_value(), layer: layer.get_value(), choice });
+    let choose = move |choice: LayerChoice| {
+        desk.edit(Edit::Layer { vessel: vessel.get_value(), layer: layer.get_value(), choice })
+    };
     let role = Memo::new(move |_| plan.with(|plan| plan.as_ref().map_or(Role::Media, |plan| plan.role)));
     let materials = Signal::derive(move || {
         let kind = if role.get() == Role::Underbed { Kind::Gravel } else { Kind::Media };
         let mut all = vec![(String::new(), desk.label(Label::ChooseMaterial).to_owned())];
-        all.extend(Material::all().filter(|material| material.kind == kind).map(|material| (material.id.to_string(), manner.get().material(&material.id))));
+        all.extend(
+            Material::all()
+                .filter(|material| material.kind == kind)
+                .map(|material| (material.id.to_string(), manner.get().material(&material.id))),
+        );
         all
     });
     let packs = Signal::derive(move || {
         let id = plan.with(|plan| plan.as_ref().map(|plan| plan.material.clone()).unwrap_or_default());
-        Pack::of_material(&id).into_iter().map(|pack| (pack.id.to_string(), manner.get().pack(&pack))).collect::<Vec<_>>()
+        Pack::of_material(&id)
+            .into_iter()
+            .map(|pack| (pack.id.to_string(), manner.get().pack(&pack)))
+            .collect::<Vec<_>>()
     });
-    let targets = Signal::derive(move || TargetKind::ALL.iter().map(|kind| (*kind, desk.label(target_label(*kind)).to_owned())).collect::<Vec<_>>());
+    let targets = Signal::derive(move || {
+        TargetKind::ALL.iter().map(|kind| (*kind, desk.label(target_label(*kind)).to_owned())).collect::<Vec<_>>()
+    });
     let target = Memo::new(move |_| plan.with(|plan| plan.as_ref().map_or(TargetKind::Packs, |plan| plan.target)));
     let take_material = move |id: String| {
         let (vessel, layer) = (vessel.get_value(), layer.get_value());
@@ -114,8 +152,10 @@ fn LayerCard(vessel: Id, layer: Id, ids: Memo<Vec<Id>>, answers: Answers, select
     };
     let take_target = move |kind: TargetKind| {
         let (vessel, layer) = (vessel.get_value(), layer.get_value());
-        let same = plan.with_untracked(|plan| plan.as_ref().is_some_and(|plan| plan.target.dimension() == kind.dimension()));
-        let mut edits = vec![Edit::Layer { vessel: vessel.clone(), layer: layer.clone(), choice: LayerChoice::Target(kind) }];
+        let same =
+            plan.with_untracked(|plan| plan.as_ref().is_some_and(|plan| plan.target.dimension() == kind.dimension()));
+        let mut edits =
+            vec![Edit::Layer { vessel: vessel.clone(), layer: layer.clone(), choice: LayerChoice::Target(kind) }];
         if !same {
             edits.push(Edit::LayerEntry { vessel, layer, field: LayerField::Amount, entry: None });
         }
@@ -140,7 +180,9 @@ fn LayerCard(vessel: Id, layer: Id, ids: Memo<Vec<Id>>, answers: Answers, select
         }
     });
     let title = move || {
-        plan.with(|plan| plan.as_ref().map(|plan| plan.material.clone())).filter(|id| !id.is_empty()).map_or_else(|| desk.label(Label::ChooseMaterial).to_owned(), |id| manner.get().material(&id))
+        plan.with(|plan| plan.as_ref().map(|plan| plan.material.clone()))
+            .filter(|id| !id.is_empty())
+            .map_or_else(|| desk.label(Label::ChooseMaterial).to_owned(), |id| manner.get().material(&id))
     };
     view! {
         <li class="layer" class:layer-selected=move || selected.get() == Some(place.get()) on:focusin=move |_| selected.set(Some(place.get_untracked()))>
@@ -178,12 +220,17 @@ fn LayerCard(vessel: Id, layer: Id, ids: Memo<Vec<Id>>, answers: Answers, select
 #[component]
 fn LayerFigures(fill: Memo<Option<Box<LayerFill>>>, pack: Memo<Option<Pack>>) -> impl IntoView {
     let desk = Desk::of();
-    let packs = move || fill.with(|fill| fill.as_ref().map_or_else(|| "–".to_owned(), |fill| fill.packs_to_buy.to_string()));
+    let packs =
+        move || fill.with(|fill| fill.as_ref().map_or_else(|| "–".to_owned(), |fill| fill.packs_to_buy.to_string()));
     let unit = move || {
         let count = fill.with(|fill| fill.as_ref().map_or(2, |fill| fill.packs_to_buy));
         pack.with(|pack| pack.as_ref().map(|pack| desk.manner.get().container(pack.container, count)))
     };
-    let tape = move || fill.with(|fill| fill.as_ref().map_or_else(|| "–".to_owned(), |fill| desk.manner.get().tape(fill.tape.reading.value)));
+    let tape = move || {
+        fill.with(|fill| {
+            fill.as_ref().map_or_else(|| "–".to_owned(), |fill| desk.manner.get().tape(fill.tape.reading.value))
+        })
+    };
     let spread = move || fill.with(|fill| fill.as_ref().map(|fill| desk.manner.get().spread(fill.tape.spread)));
     view! {
         <p class="layer-figures">
@@ -209,15 +256,37 @@ fn LayerDetail(fill: Memo<Option<Box<LayerFill>>>, pack: Memo<Option<Pack>>) -> 
             if let Some(cover) = &fill.cover {
                 row(Label::Cover, manner.tape(cover.value));
             }
-            row(Label::LeftOver, if fill.part.is_some() { manner.volume(fill.left_over.value) } else { desk.label(Label::None).to_owned() });
+            row(
+                Label::LeftOver,
+                if fill.part.is_some() {
+                    manner.volume(fill.left_over.value)
+                } else {
+                    desk.label(Label::None).to_owned()
+                },
+            );
             if let Some(part) = &fill.part {
-                row(Label::PartBag, format!("{}, {} {}", manner.percent(part.share.value), manner.decimal(part.buckets.value, 1), desk.label(Label::Buckets)));
+                row(
+                    Label::PartBag,
+                    format!(
+                        "{}, {} {}",
+                        manner.percent(part.share.value),
+                        manner.decimal(part.buckets.value, 1),
+                        desk.label(Label::Buckets)
+                    ),
+                );
             }
             if let Some(near) = &fill.near_miss {
-                let packs = pack.with(|pack| pack.as_ref().map_or("", |pack| manner.container(pack.container, near.taken)));
+                let packs =
+                    pack.with(|pack| pack.as_ref().map_or("", |pack| manner.container(pack.container, near.taken)));
                 row(
                     Label::Packs,
-                    format!("{} → {} {packs}, {} {}", manner.decimal(near.needed.value, 2), near.taken, manner.tape(near.shorter.value), desk.label(Label::Shorter)),
+                    format!(
+                        "{} → {} {packs}, {} {}",
+                        manner.decimal(near.needed.value, 2),
+                        near.taken,
+                        manner.tape(near.shorter.value),
+                        desk.label(Label::Shorter)
+                    ),
                 );
             }
         });
@@ -226,7 +295,14 @@ fn LayerDetail(fill: Memo<Option<Box<LayerFill>>>, pack: Memo<Option<Pack>>) -> 
     let ladder = move || {
         let manner = desk.manner.get();
         fill.with(|fill| {
-            fill.as_ref().map(|fill| fill.after_packs.iter().map(|tape| (manner.tape(tape.reading.value), manner.spread(tape.spread))).collect::<Vec<_>>()).unwrap_or_default()
+            fill.as_ref()
+                .map(|fill| {
+                    fill.after_packs
+                        .iter()
+                        .map(|tape| (manner.tape(tape.reading.value), manner.spread(tape.spread)))
+                        .collect::<Vec<_>>()
+                })
+                .unwrap_or_default()
         })
     };
     view! {
@@ -246,7 +322,13 @@ fn LayerDetail(fill: Memo<Option<Box<LayerFill>>>, pack: Memo<Option<Pack>>) -> 
 }
 
 #[component]
-fn AmountLine(vessel: Id, layer: Id, plan: Memo<Option<LayerPlan>>, outcome: Memo<Option<LayerOutcome>>, place: Memo<usize>) -> impl IntoView {
+fn AmountLine(
+    vessel: Id,
+    layer: Id,
+    plan: Memo<Option<LayerPlan>>,
+    outcome: Memo<Option<LayerOutcome>>,
+    place: Memo<usize>,
+) -> impl IntoView {
     let desk = Desk::of();
     let (vessel, layer) = (StoredValue::new(vessel), StoredValue::new(layer));
     let entry = Memo::new(move |_| plan.with(|plan| plan.as_ref().and_then(|plan| plan.amount.clone())));
@@ -255,7 +337,14 @@ fn AmountLine(vessel: Id, layer: Id, plan: Memo<Option<LayerPlan>>, outcome: Mem
         Some(LayerOutcome::Unread(LayerFault::Amount(misread))) => Some(misread),
         _ => None,
     });
-    let put = move |entry: Option<Entry>| desk.edit(Edit::LayerEntry { vessel: vessel.get_value(), layer: layer.get_value(), field: LayerField::Amount, entry });
+    let put = move |entry: Option<Entry>| {
+        desk.edit(Edit::LayerEntry {
+            vessel: vessel.get_value(),
+            layer: layer.get_value(),
+            field: LayerField::Amount,
+            entry,
+        })
+    };
     let label = desk.label(Label::Amount);
     view! {
         {move || {
@@ -272,9 +361,14 @@ fn AmountLine(vessel: Id, layer: Id, plan: Memo<Option<LayerPlan>>, outcome: Mem
 fn BucketLine(vessel: Id, answers: Answers) -> impl IntoView {
     let desk = Desk::of();
     let vessel = StoredValue::new(vessel);
-    let entry = Memo::new(move |_| vessel.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.plan_of(id).bucket.clone()))));
-    let misread = Memo::new(move |_| answers.with(|answers| answers.as_ref().and_then(|answers| answers.bucket.clone())));
-    let put = move |entry: Option<Entry>| desk.edit(Edit::Plan { vessel: vessel.get_value(), field: PlanField::Bucket, entry });
+    let entry = Memo::new(move |_| {
+        vessel.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.plan_of(id).bucket.clone())))
+    });
+    let misread =
+        Memo::new(move |_| answers.with(|answers| answers.as_ref().and_then(|answers| answers.bucket.clone())));
+    let put = move |entry: Option<Entry>| {
+        desk.edit(Edit::Plan { vessel: vessel.get_value(), field: PlanField::Bucket, entry })
+    };
     view! {
         {move || {
             let metric = desk.manner.get().metric;
@@ -303,7 +397,13 @@ fn NumberLine(
     let desk = Desk::of();
     let manner = desk.manner;
     let taken = RwSignal::new(None::<Unit>);
-    let unit = Memo::new(move |_| entry.with(|entry| entry.as_ref().map(|entry| entry.unit)).filter(|unit| units.contains(unit)).or(taken.get()).unwrap_or(usual));
+    let unit = Memo::new(move |_| {
+        entry
+            .with(|entry| entry.as_ref().map(|entry| entry.unit))
+            .filter(|unit| units.contains(unit))
+            .or(taken.get())
+            .unwrap_or(usual)
+    });
     let written = Memo::new(move |_| Written {
         text: entry.with(|entry| entry.as_ref().map(|entry| entry.text.clone()).unwrap_or_default()),
         unit: units.iter().position(|there| *there == unit.get()).unwrap_or(0),
@@ -318,7 +418,10 @@ fn NumberLine(
             return;
         }
         let marks = Manner::marks(&manner.get_untracked());
-        put.run(Some(typed(&now.text, unit, marks).map_or_else(|_| Entry { text: now.text, unit, meaning: None }, |(entry, _)| entry)));
+        put.run(Some(
+            typed(&now.text, unit, marks)
+                .map_or_else(|_| Entry { text: now.text, unit, meaning: None }, |(entry, _)| entry),
+        ));
     };
     let settle = move |second: bool| {
         let Some(entry) = entry.get_untracked() else { return };

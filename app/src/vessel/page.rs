@@ -29,10 +29,15 @@ pub fn VesselPage(id: Id) -> impl IntoView {
         Memo::new(move |_| desk.job.with(|job| job.as_ref().is_some_and(|job| job.vessel(&id).is_some())))
     };
     let wide = RwSignal::new(bedwright_edge::display::matches("(min-width: 60rem)"));
-    let watch = StoredValue::new_local(bedwright_edge::display::on_match("(min-width: 60rem)", move |now| wide.set(now)));
+    let watch =
+        StoredValue::new_local(bedwright_edge::display::on_match("(min-width: 60rem)", move |now| wide.set(now)));
     on_cleanup(move || watch.dispose());
     let drawing = Memo::new(move |_| {
-        let form = if wide.get() { Form::Full { width: 420.0, height: 640.0 } } else { Form::Strip { width: 104.0, height: 520.0 } };
+        let form = if wide.get() {
+            Form::Full { width: 420.0, height: 640.0 }
+        } else {
+            Form::Strip { width: 104.0, height: 520.0 }
+        };
         let manner = desk.manner.get();
         answers.with(|answers| answers.as_ref().map(|answers| Arc::new(section(answers, &manner, form))))
     });
@@ -89,12 +94,12 @@ pub fn VesselPage(id: Id) -> impl IntoView {
                     <Show when=move || !verdicts.with(Vec::is_empty)>
                         <section aria-labelledby="verdicts">
                             <h2 class="rule" id="verdicts">{say(Label::Verdicts)}</h2>
-                            <Verdicts verdicts />
+                            <Verdicts verdicts fine=desk.label(Label::AllFine) />
                         </section>
                     </Show>
-                    <Results answers />
-                    <Layers vessel=for_layers.clone() answers selected />
                     <Survey vessel=for_survey.clone() answers />
+                    <Layers vessel=for_layers.clone() answers selected />
+                    <Results answers />
                     <div class="actions"><button type="button" class="quiet" on:click=remove.clone()>{say(Label::RemoveVessel)}</button></div>
                 </div>
             </Show>

@@ -8,7 +8,7 @@ use bedwright_job::words::{Label, Manner};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
-use crate::parts::how::{Grounds, How};
+use crate::parts::how::{FigureLine, Grounds};
 
 type Answers = Memo<Option<Arc<VesselAnswers>>>;
 
@@ -22,7 +22,11 @@ pub fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Gr
             .iter()
             .map(|input| {
                 let source = manner.source(input.source);
-                (manner.term(input.term).to_owned(), manner.amount(input.amount), format!("{}, {source}", manner.basis(input.basis)))
+                (
+                    manner.term(input.term).to_owned(),
+                    manner.amount(input.amount),
+                    format!("{}, {source}", manner.basis(input.basis)),
+                )
             })
             .collect(),
         cautions: figure.cautions.iter().map(|caution| manner.caution(caution)).collect(),
@@ -35,17 +39,7 @@ pub fn Results(answers: Answers) -> impl IntoView {
     let desk = Desk::of();
     let manner = desk.manner;
     let say = move |label: Label| move || desk.label(label);
-    let figure = move |label: Label, value: Signal<Option<(String, Grounds)>>| {
-        view! {
-            <Show when=move || value.with(Option::is_some)>
-                <div class="result">
-                    <span class="result-name">{say(label)}</span>
-                    <span class="figure result-value">{move || value.get().map(|(text, _)| text)}</span>
-                    <How label=desk.label(Label::HowItKnows) grounds=Signal::derive(move || value.get().map(|(_, grounds)| grounds)) />
-                </div>
-            </Show>
-        }
-    };
+    let figure = move |label: Label, figure: Signal<Option<(String, Grounds)>>| view! { <FigureLine name=desk.label(label) figure /> };
     let with = move |read: fn(&VesselAnswers, Manner) -> Option<(String, Grounds)>| {
         Signal::derive(move || answers.with(|answers| answers.as_ref().and_then(|answers| read(answers, manner.get()))))
     };
@@ -54,9 +48,14 @@ pub fn Results(answers: Answers) -> impl IntoView {
         answers.with(|answers| answers.as_ref().map(|answers| depth_rows(answers, metric)).unwrap_or_default())
     });
     let open = RwSignal::new(false);
-    let problem = move || answers.with(|answers| answers.as_ref().and_then(|answers| answers.problem.map(|problem| manner.get().problem(&problem))));
+    let problem = move || {
+        answers.with(|answers| {
+            answers.as_ref().and_then(|answers| answers.problem.map(|problem| manner.get().problem(&problem)))
+        })
+    };
     view! {
-        <section class="results" aria-live="off">
+        <section class="results" aria-labelledby="results">
+            <h2 class="rule" id="results">{say(Label::Results)}</h2>
             <p class="layer-trouble">{problem}</p>
             {figure(Label::Freeboard, with(|answers, manner| {
                 let freeboard = answers.plan.as_ref()?.freeboard.as_ref().ok()?;
@@ -85,7 +84,7 @@ pub fn Results(answers: Answers) -> impl IntoView {
             }))}
             <Show when=move || !rows.with(Vec::is_empty)>
                 <details class="how" on:toggle=move |_| open.set(true)>
-                    <summary>{say(Label::DepthTable)}</summary>
+                    <summary><span class="how-name">{say(Label::DepthTable)}</span></summary>
                     <Show when=move || open.get()>
                         <table class="depth-table">
                             <thead><tr><th scope="col">{say(Label::TapeReads)}</th><th scope="col">{say(Label::Height)}</th><th scope="col">{say(Label::Volume)}</th></tr></thead>

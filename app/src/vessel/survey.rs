@@ -3,15 +3,17 @@
 use std::sync::Arc;
 
 use bedwright_calc::vessel::Opening;
+use bedwright_job::Edit;
 use bedwright_job::answers::VesselAnswers;
 use bedwright_job::edit::Choice as Chosen;
 use bedwright_job::entry::{Entry, Meaning, Misread, Unit, answered, typed};
 use bedwright_job::field::SurveyField;
 use bedwright_job::id::Id;
 use bedwright_job::reading::asked;
-use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey};
+use bedwright_job::sections::survey::{
+    CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
+};
 use bedwright_job::words::Label;
-use bedwright_job::Edit;
 use leptos::prelude::*;
 
 use crate::desk::Desk;
@@ -27,13 +29,19 @@ pub fn Survey(vessel: Id, answers: Answers) -> impl IntoView {
     let say = move |label: Label| move || desk.label(label);
     let there = StoredValue::new(vessel.clone());
     let of = move |read: fn(&VesselSurvey) -> Chosen| {
-        Memo::new(move |_| there.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).map(|vessel| read(vessel))))))
+        Memo::new(move |_| {
+            there.with_value(|id| {
+                desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).map(|vessel| read(vessel))))
+            })
+        })
     };
     let choose = move |choice: Chosen| desk.edit(Edit::Choose { vessel: there.get_value(), choice });
     let select = move |label: Label, all: Vec<(Chosen, Label)>, read: fn(&VesselSurvey) -> Chosen| {
         let now = of(read);
         let first = all.first().map(|(choice, _)| *choice);
-        let options = Signal::derive(move || all.iter().map(|(choice, label)| (Some(*choice), desk.label(*label).to_owned())).collect::<Vec<_>>());
+        let options = Signal::derive(move || {
+            all.iter().map(|(choice, label)| (Some(*choice), desk.label(*label).to_owned())).collect::<Vec<_>>()
+        });
         let value = Signal::derive(move || now.get().or(first));
         view! {
             <Choice label=desk.label(label) options value
@@ -47,18 +55,29 @@ pub fn Survey(vessel: Id, answers: Answers) -> impl IntoView {
             .map(|shape| (*shape, head_label(*shape)))
             .collect::<Vec<_>>()
     };
-    let path = Memo::new(move |_| there.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id)).map_or(Path::OpenAndEmpty, |vessel| vessel.path))));
+    let path = Memo::new(move |_| {
+        there.with_value(|id| {
+            desk.job.with(|job| {
+                job.as_ref().and_then(|job| job.vessel(id)).map_or(Path::OpenAndEmpty, |vessel| vessel.path)
+            })
+        })
+    });
     let fields = Memo::new(move |_| {
-        there.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id)).map(|vessel| asked(vessel)).unwrap_or_default()))
+        there.with_value(|id| {
+            desk.job
+                .with(|job| job.as_ref().and_then(|job| job.vessel(id)).map(|vessel| asked(vessel)).unwrap_or_default())
+        })
     });
     let missing = move || {
-        there.with_value(|id| {
-            let survey = desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).cloned()))?;
-            let unmeasured = answers.with(|answers| answers.as_ref().map(|answers| answers.survey.unmeasured(&survey)))?;
-            let manner = desk.manner.get();
-            Some(unmeasured.iter().map(|field| manner.field(*field).to_lowercase()).collect::<Vec<_>>())
-        })
-        .unwrap_or_default()
+        there
+            .with_value(|id| {
+                let survey = desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).cloned()))?;
+                let unmeasured =
+                    answers.with(|answers| answers.as_ref().map(|answers| answers.survey.unmeasured(&survey)))?;
+                let manner = desk.manner.get();
+                Some(unmeasured.iter().map(|field| manner.field(*field).to_lowercase()).collect::<Vec<_>>())
+            })
+            .unwrap_or_default()
     };
     view! {
         <section class="survey" aria-labelledby="survey">
@@ -100,7 +119,11 @@ fn TagsLine(vessel: Id) -> impl IntoView {
     let desk = Desk::of();
     let there = StoredValue::new(vessel);
     let now = Memo::new(move |_| {
-        there.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id)).map(|vessel| vessel.tags.join(", ")).unwrap_or_default()))
+        there.with_value(|id| {
+            desk.job.with(|job| {
+                job.as_ref().and_then(|job| job.vessel(id)).map(|vessel| vessel.tags.join(", ")).unwrap_or_default()
+            })
+        })
     });
     let input: NodeRef<leptos::html::Input> = NodeRef::new();
     Effect::new(move |_| {
@@ -134,14 +157,22 @@ fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView
     let desk = Desk::of();
     let manner = desk.manner;
     let there = StoredValue::new(vessel);
-    let units: &'static [Unit] = if field == SurveyField::NominalSize { &[Unit::Inch] } else { Unit::of(field.dimension()) };
+    let units: &'static [Unit] =
+        if field == SurveyField::NominalSize { &[Unit::Inch] } else { Unit::of(field.dimension()) };
     let entry = Memo::new(move |_| {
-        there.with_value(|id| desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id)).and_then(|vessel| vessel.entries.get(&field).cloned())))
+        there.with_value(|id| {
+            desk.job.with(|job| {
+                job.as_ref().and_then(|job| job.vessel(id)).and_then(|vessel| vessel.entries.get(&field).cloned())
+            })
+        })
     });
     // The unit of an empty field: the person's usual one until another is taken.
     let taken = RwSignal::new(None::<Unit>);
     let unit = Memo::new(move |_| {
-        entry.with(|entry| entry.as_ref().map(|typed| typed.entry.unit)).or(taken.get()).unwrap_or_else(|| field.usual_unit(manner.get().metric))
+        entry
+            .with(|entry| entry.as_ref().map(|typed| typed.entry.unit))
+            .or(taken.get())
+            .unwrap_or_else(|| field.usual_unit(manner.get().metric))
     });
     let written = Memo::new(move |_| Written {
         text: entry.with(|entry| entry.as_ref().map(|typed| typed.entry.text.clone()).unwrap_or_default()),
@@ -149,8 +180,13 @@ fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView
     });
     let standing_now = move || {
         entry.with_untracked(|entry| entry.as_ref().map(|typed| typed.standing)).unwrap_or_else(|| {
-            let open = there.with_value(|id| desk.job.with_untracked(|job| job.as_ref().and_then(|job| job.vessel(id)).is_none_or(|vessel| vessel.path == Path::OpenAndEmpty)));
-            let outside = matches!(field, SurveyField::Circumference | SurveyField::NominalSize | SurveyField::BagVolume);
+            let open = there.with_value(|id| {
+                desk.job.with_untracked(|job| {
+                    job.as_ref().and_then(|job| job.vessel(id)).is_none_or(|vessel| vessel.path == Path::OpenAndEmpty)
+                })
+            });
+            let outside =
+                matches!(field, SurveyField::Circumference | SurveyField::NominalSize | SurveyField::BagVolume);
             if open || outside { Standing::Measured } else { Standing::Assumed }
         })
     };
@@ -168,7 +204,8 @@ fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView
         let entry = if field == SurveyField::NominalSize {
             Entry { text: now.text, unit, meaning: None }
         } else {
-            typed(&now.text, unit, marks).map_or_else(|_| Entry { text: now.text, unit, meaning: None }, |(entry, _)| entry)
+            typed(&now.text, unit, marks)
+                .map_or_else(|_| Entry { text: now.text, unit, meaning: None }, |(entry, _)| entry)
         };
         put(Some(SurveyEntry { entry, standing: standing_now() }));
     };
@@ -179,12 +216,18 @@ fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView
             put(Some(SurveyEntry { entry: settled, standing: typed.standing }));
         }
     };
-    let misread = Memo::new(move |_| answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.misread.get(&field).cloned())));
+    let misread = Memo::new(move |_| {
+        answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.misread.get(&field).cloned()))
+    });
     let wrong = Signal::derive(move || {
         if let Some(misread) = misread.get() {
             return Some(manner.get().misread(&misread, unit.get()));
         }
-        answers.with(|answers| answers.as_ref().and_then(|answers| answers.problems.get(&field).map(|problem| manner.get().problem(problem))))
+        answers.with(|answers| {
+            answers
+                .as_ref()
+                .and_then(|answers| answers.problems.get(&field).map(|problem| manner.get().problem(problem)))
+        })
     });
     let doubt = Signal::derive(move || match misread.get() {
         Some(Misread::Ambiguous { as_decimal, as_thousands, written }) => {
@@ -196,13 +239,17 @@ fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView
     });
     let echo = Signal::derive(move || {
         if field == SurveyField::NominalSize {
-            return answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.nominal)).map(|(diameter, height)| format!("{diameter} × {height} in"));
+            return answers
+                .with(|answers| answers.as_ref().and_then(|answers| answers.survey.nominal))
+                .map(|(diameter, height)| format!("{diameter} × {height} in"));
         }
-        let understood = answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.understood.get(&field).copied()))?;
+        let understood = answers
+            .with(|answers| answers.as_ref().and_then(|answers| answers.survey.understood.get(&field).copied()))?;
         Some(manner.get().echo(&understood))
     });
     let assumed = Signal::derive(move || {
-        let known = answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.assumed.get(&field).copied()))?;
+        let known =
+            answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.assumed.get(&field).copied()))?;
         let unit = unit.get();
         Some(manner.get().decimal(unit.from_si(known.value.value), 3))
     });

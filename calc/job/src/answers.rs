@@ -215,4 +215,3 @@ pub fn job_answers(job: &Job) -> (Vec<Arc<VesselAnswers>>, JobBill) {
     let bill = job_bill(job, &answers);
     (answers, bill)
 }
-

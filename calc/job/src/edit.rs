@@ -273,9 +273,11 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
     match edit {
         Edit::Text { .. } | Edit::Kind(_) | Edit::Bin(_) => &[SectionName::Head],
         Edit::InsertVessel { .. } | Edit::RemoveVessel(_) => &[SectionName::Survey, SectionName::Plan],
-        Edit::MoveVessel { .. } | Edit::Tags { .. } | Edit::VesselNotes { .. } | Edit::Choose { .. } | Edit::Survey { .. } => {
-            &[SectionName::Survey]
-        }
+        Edit::MoveVessel { .. }
+        | Edit::Tags { .. }
+        | Edit::VesselNotes { .. }
+        | Edit::Choose { .. }
+        | Edit::Survey { .. } => &[SectionName::Survey],
         Edit::Plan { .. }
         | Edit::InsertLayer { .. }
         | Edit::RemoveLayer { .. }

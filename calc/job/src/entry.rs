@@ -181,11 +181,7 @@ pub fn understand(text: &str, unit: Unit, meaning: Option<Meaning>) -> Result<Un
         return read(text, unit, meaning).0;
     }
     let (decimal, doubt) = read(text, unit, Meaning::DecimalPoint);
-    if doubt.any() {
-        certain(decimal, read(text, unit, Meaning::Thousands).0)
-    } else {
-        decimal
-    }
+    if doubt.any() { certain(decimal, read(text, unit, Meaning::Thousands).0) } else { decimal }
 }
 
 /// Reads a text while its author is there, and makes the entry that will be saved.
@@ -216,11 +212,7 @@ pub fn answered(text: &str, unit: Unit, meaning: Meaning) -> Result<(Entry, Unde
 }
 
 fn entry(text: &str, unit: Unit, understood: &Understood) -> Entry {
-    Entry {
-        text: text.to_owned(),
-        unit,
-        meaning: understood.meaning,
-    }
+    Entry { text: text.to_owned(), unit, meaning: understood.meaning }
 }
 
 /// The only reading that makes a number, or the question which of two is meant.

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use bedwright_calc::fill::{Layer, Target};
 use bedwright_calc::material::{Material, Pack};
 use bedwright_calc::quantity::{
-    Assumption, Basis, Known, Length, MassDensity, Source, Term, Volume, cubic_metres, kilograms, kilograms_per_cubic_metre,
-    metres,
+    Assumption, Basis, Known, Length, MassDensity, Source, Term, Volume, cubic_metres, kilograms,
+    kilograms_per_cubic_metre, metres,
 };
 use bedwright_calc::vessel::{BottomCollector, DiameterBy, Head, Measures, NominalDiameter, Riser};
 
@@ -228,7 +228,11 @@ impl Reader<'_> {
             let outside = self.length(F::RiserOutsideDiameter, Some(Assumption::RiserOutsideDiameter.length()));
             let seat = self.length(F::RiserSeat, Some(zero));
             let allowance = self.length(F::RiserAllowance, Some(zero));
-            outside.zip(seat.zip(allowance)).map(|(outside_diameter, (seat, allowance))| Riser { outside_diameter, seat, allowance })
+            outside.zip(seat.zip(allowance)).map(|(outside_diameter, (seat, allowance))| Riser {
+                outside_diameter,
+                seat,
+                allowance,
+            })
         } else {
             None
         };
@@ -400,11 +404,8 @@ pub fn read_layer(plan: &LayerPlan) -> Result<Layer, LayerFault> {
         return Err(LayerFault::NoMaterial);
     }
     let material = Material::of(&plan.material).ok_or_else(|| LayerFault::UnknownMaterial(plan.material.clone()))?;
-    let pack = if plan.pack.is_empty() {
-        Pack::of_material(&plan.material).into_iter().next()
-    } else {
-        Pack::of(&plan.pack)
-    };
+    let pack =
+        if plan.pack.is_empty() { Pack::of_material(&plan.material).into_iter().next() } else { Pack::of(&plan.pack) };
     let pack = pack.ok_or_else(|| LayerFault::UnknownPack(plan.pack.clone()))?;
     let bulk_density = match plan.bulk_density.as_ref().filter(|entry| !entry.text.trim().is_empty()) {
         None => material.usual_bulk_density(),

@@ -177,7 +177,11 @@ mod tests {
         assert_eq!(answers.len(), 2);
         for answer in &answers {
             let shown = answer.id.as_str();
-            assert!(answer.survey.misread.is_empty() && answer.survey.missing.is_empty(), "{shown}: {:?}", answer.survey);
+            assert!(
+                answer.survey.misread.is_empty() && answer.survey.missing.is_empty(),
+                "{shown}: {:?}",
+                answer.survey
+            );
             assert!(answer.problems.is_empty() && answer.problem.is_none() && answer.bucket.is_none(), "{shown}");
             assert!(answer.vessel.is_some() && answer.riser_cut.is_some(), "{shown}");
             assert!(answer.layers.len() == 2 && answer.layers.iter().all(|layer| layer.fill().is_some()), "{shown}");
@@ -195,7 +199,9 @@ mod tests {
         let (answers, _) = job_answers(&sample());
         let above_fine: Vec<_> = answers
             .iter()
-            .flat_map(|answer| answer.plan.as_ref().unwrap().verdicts.iter().map(|verdict| (answer.id.as_str(), verdict)))
+            .flat_map(|answer| {
+                answer.plan.as_ref().unwrap().verdicts.iter().map(|verdict| (answer.id.as_str(), verdict))
+            })
             .filter(|(_, verdict)| verdict.mark != Mark::Fine)
             .collect();
         assert_eq!(above_fine.len(), 1, "{above_fine:?}");

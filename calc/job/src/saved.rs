@@ -99,7 +99,8 @@ pub fn read_job(text: &str) -> Result<Job, Unreadable> {
     if file.remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
         return Err(Unreadable::OtherFormat);
     }
-    let version = file.remove("version").as_ref().and_then(Value::as_u64).ok_or(Unreadable::Lacks { what: "version" })?;
+    let version =
+        file.remove("version").as_ref().and_then(Value::as_u64).ok_or(Unreadable::Lacks { what: "version" })?;
     if version > VERSION {
         return Err(Unreadable::TooNew { version });
     }

@@ -15,7 +15,7 @@ use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{Amount, Basis, Caution, Length, Mass, Problem, Source, Term, Verdict, Volume};
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
-use crate::entry::{Marks, Misread, Unit, Understood};
+use crate::entry::{Marks, Misread, Understood, Unit};
 use crate::field::SurveyField;
 use crate::reading::LayerFault;
 
@@ -369,7 +369,11 @@ impl Manner {
         let feet = Unit::CubicFoot.from_si(volume.value);
         let litres = volume.value * 1000.0;
         if (feet * 2.0 - (feet * 2.0).round()).abs() < 1e-9 {
-            return if (feet - 0.5).abs() < 1e-9 { "1/2 cu ft".to_owned() } else { format!("{} cu ft", self.decimal(feet, 1)) };
+            return if (feet - 0.5).abs() < 1e-9 {
+                "1/2 cu ft".to_owned()
+            } else {
+                format!("{} cu ft", self.decimal(feet, 1))
+            };
         }
         format!("{} L", self.decimal(litres, 1))
     }

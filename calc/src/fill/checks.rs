@@ -160,7 +160,12 @@ fn cover(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Problem
 }
 
 /// Whether the media surface stays below the upper collector, or the upper tangent line without one.
-fn room(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Problem>], freeboard: &Freeboard) -> Option<Verdict> {
+fn room(
+    vessel: &Vessel,
+    layers: &[Layer],
+    answers: &[Result<LayerFill, Problem>],
+    freeboard: &Freeboard,
+) -> Option<Verdict> {
     let length = freeboard.length.value.value;
     if length >= 0.0 {
         return None;

@@ -31,7 +31,11 @@ pub fn depth_table(vessel: &Vessel, step: &Known<Length>) -> Result<Vec<DepthRow
     if rows > 2000.0 {
         return Err(Problem::new(
             Term::Step,
-            Fault::OutOfRange { value: step.value.into(), low: metres(depth / 2000.0).into(), high: metres(depth).into() },
+            Fault::OutOfRange {
+                value: step.value.into(),
+                low: metres(depth / 2000.0).into(),
+                high: metres(depth).into(),
+            },
         ));
     }
     let mut table = Vec::new();
@@ -39,7 +43,11 @@ pub fn depth_table(vessel: &Vessel, step: &Known<Length>) -> Result<Vec<DepthRow
     loop {
         let tape = f64::from(k) * step.value.value;
         let height = (depth - tape).max(0.0);
-        table.push(DepthRow { tape: metres(tape), height: metres(height), volume: cubic_metres(vessel.cavity.free_below(height)) });
+        table.push(DepthRow {
+            tape: metres(tape),
+            height: metres(height),
+            volume: cubic_metres(vessel.cavity.free_below(height)),
+        });
         if k == 0 {
             return Ok(table);
         }

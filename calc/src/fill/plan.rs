@@ -2,8 +2,8 @@
 
 use super::{Freeboard, Layer, LayerFill, NearMiss, PartPack, Role, Tape, Target, checks, tape::tape_after};
 use crate::quantity::{
-    Amount, Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume, cubic_metres,
-    kilograms, kilograms_per_cubic_metre, metres, problem::positive,
+    Amount, Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume,
+    cubic_metres, kilograms, kilograms_per_cubic_metre, metres, problem::positive,
 };
 use crate::vessel::Vessel;
 
@@ -121,7 +121,10 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     let (volume, taken_short) = near_miss(layer, needed, pack, wanted);
     let room = vessel.cavity.capacity().value - stack.volume;
     let no_room = || {
-        Problem::new(Term::LayerVolume, Fault::DoesNotFit { needs: cubic_metres(volume).into(), room: cubic_metres(room).into() })
+        Problem::new(
+            Term::LayerVolume,
+            Fault::DoesNotFit { needs: cubic_metres(volume).into(), room: cubic_metres(room).into() },
+        )
     };
     let top = vessel.cavity.height_of(stack.volume + volume).ok_or_else(no_room)?;
     let (below, bottom) = (stack.volume, stack.height);
@@ -144,11 +147,17 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     if !by_mass {
         mass_inputs.push(density.input(Term::BulkDensity));
     }
-    let mass = Figure::new(kilograms(volume * density.value.value), Formula::LayerMass, mass_inputs)
-        .with(Caution::DensityVaries { low: layer.material.bulk_density.low.into(), high: layer.material.bulk_density.high.into() });
+    let mass = Figure::new(kilograms(volume * density.value.value), Formula::LayerMass, mass_inputs).with(
+        Caution::DensityVaries {
+            low: layer.material.bulk_density.low.into(),
+            high: layer.material.bulk_density.high.into(),
+        },
+    );
     if by_mass {
-        volume_figure = volume_figure
-            .with(Caution::DensityVaries { low: layer.material.bulk_density.low.into(), high: layer.material.bulk_density.high.into() });
+        volume_figure = volume_figure.with(Caution::DensityVaries {
+            low: layer.material.bulk_density.low.into(),
+            high: layer.material.bulk_density.high.into(),
+        });
     }
 
     // Packs: whole ones, and what is poured of the last.
@@ -196,7 +205,10 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
         bottom: figure(bottom, Formula::HeightHolding),
         top: figure(top, Formula::HeightHolding),
         depth_axis: figure(top - bottom, Formula::LayerDepthAxis),
-        depth_wall: figure((top - bottom_tangent).max(0.0) - (bottom - bottom_tangent).max(0.0), Formula::LayerDepthWall),
+        depth_wall: figure(
+            (top - bottom_tangent).max(0.0) - (bottom - bottom_tangent).max(0.0),
+            Formula::LayerDepthWall,
+        ),
         tape,
         cover: vessel
             .measures
@@ -285,7 +297,10 @@ fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Re
             return Err(Problem::new(Term::Target, Fault::NotPositive { value: asked }));
         }
         if height <= stack.height {
-            return Err(Problem::new(Term::Target, Fault::AlreadyReached { value: asked, there: metres(stack.height).into() }));
+            return Err(Problem::new(
+                Term::Target,
+                Fault::AlreadyReached { value: asked, there: metres(stack.height).into() },
+            ));
         }
         if height > cavity.rim().value {
             return Err(Problem::new(
@@ -299,7 +314,8 @@ fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Re
     };
     match &layer.target {
         Target::Cover(cover) => {
-            let slot = vessel.measures.bottom_collector.top_slot().ok_or(Problem::new(Term::TopSlot, Fault::Missing))?;
+            let slot =
+                vessel.measures.bottom_collector.top_slot().ok_or(Problem::new(Term::TopSlot, Fault::Missing))?;
             if cover.value.value.is_nan() || cover.value.value < 0.0 {
                 return Err(Problem::new(Term::Target, Fault::NotPositive { value: cover.value.into() }));
             }
@@ -361,7 +377,8 @@ fn freeboard(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Pro
     }
     let top = filled.last().ok_or(Problem::new(Term::Freeboard, Fault::Missing))?;
     let surface = top.top.value.value;
-    let media: Vec<&&LayerFill> = filled.iter().zip(layers).filter(|(_, l)| l.role == Role::Media).map(|(f, _)| f).collect();
+    let media: Vec<&&LayerFill> =
+        filled.iter().zip(layers).filter(|(_, l)| l.role == Role::Media).map(|(f, _)| f).collect();
     let media_depth: f64 = media.iter().map(|fill| fill.depth_axis.value.value).sum();
     let mut inputs = top.top.inputs.clone();
     if let Some(upper) = &vessel.measures.upper_collector {

@@ -15,7 +15,13 @@ pub struct Tape {
 /// The reading after `volume` has been poured, whose own variance is `variance` (m³ squared).
 ///
 /// The spread joins three independent things: the inside diameter, what was in the packs, and reading the tape.
-pub(crate) fn tape_after(vessel: &Vessel, volume: f64, variance: f64, height: f64, inputs: &[crate::quantity::Input]) -> Tape {
+pub(crate) fn tape_after(
+    vessel: &Vessel,
+    volume: f64,
+    variance: f64,
+    height: f64,
+    inputs: &[crate::quantity::Input],
+) -> Tape {
     let depth = vessel.measures.inside_depth;
     let mut inputs = inputs.to_vec();
     inputs.push(depth.input(Term::InsideDepth));

@@ -49,7 +49,16 @@ macro_rules! from_quantity {
         }
     )*};
 }
-from_quantity!(Length(Length), Area(Area), Volume(Volume), Mass(Mass), Density(MassDensity), Pressure(Pressure), Ratio(f64), Count(u32));
+from_quantity!(
+    Length(Length),
+    Area(Area),
+    Volume(Volume),
+    Mass(Mass),
+    Density(MassDensity),
+    Pressure(Pressure),
+    Ratio(f64),
+    Count(u32)
+);
 
 /// The trade's noun for a quantity: what an input is, and which one a problem is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -4,7 +4,9 @@ use std::f64::consts::PI;
 
 use super::head::{Dome, Head};
 use super::{BottomCollector, Riser};
-use crate::quantity::{Area, Fault, Length, Problem, Term, Volume, cubic_metres, metres, problem::positive, square_metres};
+use crate::quantity::{
+    Area, Fault, Length, Problem, Term, Volume, cubic_metres, metres, problem::positive, square_metres,
+};
 
 /// The shell as a body of revolution: bottom head, straight side, top head, neck.
 ///
@@ -190,8 +192,14 @@ impl Cavity {
                 },
             ));
         }
-        let profile =
-            Profile { bottom, top, radius: diameter / 2.0, straight, neck_radius: inside.neck_bore.value / 2.0, neck_height };
+        let profile = Profile {
+            bottom,
+            top,
+            radius: diameter / 2.0,
+            straight,
+            neck_radius: inside.neck_bore.value / 2.0,
+            neck_height,
+        };
         let riser = solid_riser(inside)?;
         let collector = solid_collector(inside, &profile)?;
         let laterals = laterals(inside, &profile)?;
@@ -453,7 +461,9 @@ fn solid_collector(inside: &Inside, profile: &Profile) -> Result<Option<Solid>, 
 }
 
 fn laterals(inside: &Inside, profile: &Profile) -> Result<Option<Laterals>, Problem> {
-    let BottomCollector::HubAndLaterals { count, diameter, length, axis, .. } = inside.collector else { return Ok(None) };
+    let BottomCollector::HubAndLaterals { count, diameter, length, axis, .. } = inside.collector else {
+        return Ok(None);
+    };
     if !(1..=200).contains(count) {
         return Err(Problem::new(
             Term::LateralCount,
@@ -473,7 +483,8 @@ fn laterals(inside: &Inside, profile: &Profile) -> Result<Option<Laterals>, Prob
     let laterals = Laterals { axis: axis.value.value, radius, total_length: f64::from(*count) * length.value.value };
     // They may not cover the section: grains must get past them at every height they span.
     for z in [axis.value.value - radius, axis.value.value] {
-        let solid = inside.riser.map_or(0.0, |r| PI * r.outside_diameter.value.value * r.outside_diameter.value.value / 4.0);
+        let solid =
+            inside.riser.map_or(0.0, |r| PI * r.outside_diameter.value.value * r.outside_diameter.value.value / 4.0);
         if laterals.width_at(axis.value.value) >= 0.95 * (profile.area_at(z) - solid) {
             return Err(Problem::new(
                 Term::LateralCount,

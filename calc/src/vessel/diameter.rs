@@ -71,7 +71,11 @@ pub enum DiameterBy {
 /// let found = inside_diameter(&by, &inside, None).unwrap();
 /// assert!((found.value.value / 0.0254 - 11.744).abs() < 5e-4);
 /// ```
-pub fn inside_diameter(by: &DiameterBy, inside: &Inside, nominal: Option<&Known<Length>>) -> Result<Figure<Length>, Problem> {
+pub fn inside_diameter(
+    by: &DiameterBy,
+    inside: &Inside,
+    nominal: Option<&Known<Length>>,
+) -> Result<Figure<Length>, Problem> {
     let figure = match by {
         DiameterBy::Nominal { nominal } => {
             positive(Term::NominalDiameter, nominal.value.value, nominal.value.into())?;
@@ -97,7 +101,11 @@ pub fn inside_diameter(by: &DiameterBy, inside: &Inside, nominal: Option<&Known<
             if diameter.is_nan() || diameter <= 0.0 {
                 return Err(Problem::new(
                     Term::Wall,
-                    Fault::NotBelow { value: wall.value.into(), other: Term::Circumference, limit: metres(outside / 2.0).into() },
+                    Fault::NotBelow {
+                        value: wall.value.into(),
+                        other: Term::Circumference,
+                        limit: metres(outside / 2.0).into(),
+                    },
                 ));
             }
             Figure::new(
@@ -106,7 +114,9 @@ pub fn inside_diameter(by: &DiameterBy, inside: &Inside, nominal: Option<&Known<
                 vec![around.input(Term::Circumference), wall.input(Term::Wall)],
             )
         }
-        DiameterBy::MeteredFill { volume, before, after } => by_rise(Term::MeteredVolume, volume, before, after, inside)?,
+        DiameterBy::MeteredFill { volume, before, after } => {
+            by_rise(Term::MeteredVolume, volume, before, after, inside)?
+        }
         DiameterBy::RiseOfBag { volume, before, after } => {
             by_rise(Term::PackVolume, volume, before, after, inside)?.with(Caution::IfPackWasFull)
         }
@@ -150,9 +160,13 @@ fn by_rise(
             Ok(cavity) => Ok(Some(cavity.free_below(high_height) - cavity.free_below(low_height))),
             Err(problem) if problem.term == Term::InsideDepth => Ok(None),
             // Too narrow for its riser, collector or bore.
-            Err(Problem { fault: Fault::NotBelow { other: Term::InsideDiameter, .. } | Fault::OutOfRange { .. } | Fault::DoesNotFit { .. }, .. }) => {
-                Ok(Some(0.0))
-            }
+            Err(Problem {
+                fault:
+                    Fault::NotBelow { other: Term::InsideDiameter, .. }
+                    | Fault::OutOfRange { .. }
+                    | Fault::DoesNotFit { .. },
+                ..
+            }) => Ok(Some(0.0)),
             Err(problem) => Err(problem),
         }
     };

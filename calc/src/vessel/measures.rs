@@ -4,8 +4,8 @@ use super::cavity::{Cavity, Inside};
 use super::diameter::inside_diameter;
 use super::{BottomCollector, DiameterBy, Head, Opening, Riser};
 use crate::quantity::{
-    Assumption, Basis, Fault, Figure, Formula, Input, Known, Length, Mark, Problem, Reason, Remedy, Subject, Term, Verdict,
-    Volume, metres,
+    Assumption, Basis, Fault, Figure, Formula, Input, Known, Length, Mark, Problem, Reason, Remedy, Subject, Term,
+    Verdict, Volume, metres,
 };
 
 /// What is known of a vessel.
@@ -75,13 +75,18 @@ impl Vessel {
     /// # Example
     /// See [`crate::fill::plan`].
     pub fn new(measures: Measures) -> Result<Vessel, Problem> {
-        let diameter = inside_diameter(&measures.diameter_by, &measures.inside(metres(0.0)), measures.nominal_diameter.as_ref())?;
+        let diameter =
+            inside_diameter(&measures.diameter_by, &measures.inside(metres(0.0)), measures.nominal_diameter.as_ref())?;
         if let Some(riser) = &measures.riser {
             let outside = riser.outside_diameter.value;
             if measures.opening.pours_beside_riser() && outside.value >= measures.clear_bore.value.value {
                 return Err(Problem::new(
                     Term::RiserOutsideDiameter,
-                    Fault::NotBelow { value: outside.into(), other: Term::ClearBore, limit: measures.clear_bore.value.into() },
+                    Fault::NotBelow {
+                        value: outside.into(),
+                        other: Term::ClearBore,
+                        limit: measures.clear_bore.value.into(),
+                    },
                 ));
             }
         }

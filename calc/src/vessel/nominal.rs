@@ -3,7 +3,9 @@
 use std::marker::PhantomData;
 
 use super::Head;
-use crate::quantity::{Assumption, Caution, Figure, Formula, Known, Length, Problem, Source, Term, metres, problem::positive};
+use crate::quantity::{
+    Assumption, Caution, Figure, Formula, Known, Length, Problem, Source, Term, metres, problem::positive,
+};
 
 /// A nominal diameter of the trade.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -19,8 +19,14 @@ pub enum Opening {
 
 impl Opening {
     /// All of them.
-    pub const ALL: &'static [Opening] =
-        &[Opening::TopOnly, Opening::TopAndBottom, Opening::SidePorts, Opening::Flange, Opening::Manway, Opening::FillPort];
+    pub const ALL: &'static [Opening] = &[
+        Opening::TopOnly,
+        Opening::TopAndBottom,
+        Opening::SidePorts,
+        Opening::Flange,
+        Opening::Manway,
+        Opening::FillPort,
+    ];
 
     /// The permanent id.
     #[must_use]

@@ -110,7 +110,11 @@ pub fn gap_centred(
     largest_grain: &Known<Length>,
 ) -> Result<Figure<f64>, Problem> {
     let gap = gap(outside_diameter, clear_bore, largest_grain)?;
-    Ok(Figure::new(gap / 2.0 / largest_grain.value.value, Formula::GapCentred, gap_inputs(outside_diameter, clear_bore, largest_grain)))
+    Ok(Figure::new(
+        gap / 2.0 / largest_grain.value.value,
+        Formula::GapCentred,
+        gap_inputs(outside_diameter, clear_bore, largest_grain),
+    ))
 }
 
 /// Largest grains that fit in the widest gap when the riser leans against the bore: bore less outside diameter.
@@ -136,10 +140,18 @@ pub fn gap_leaned(
     largest_grain: &Known<Length>,
 ) -> Result<Figure<f64>, Problem> {
     let gap = gap(outside_diameter, clear_bore, largest_grain)?;
-    Ok(Figure::new(gap / largest_grain.value.value, Formula::GapLeaned, gap_inputs(outside_diameter, clear_bore, largest_grain)))
+    Ok(Figure::new(
+        gap / largest_grain.value.value,
+        Formula::GapLeaned,
+        gap_inputs(outside_diameter, clear_bore, largest_grain),
+    ))
 }
 
-fn gap(outside_diameter: &Known<Length>, clear_bore: &Known<Length>, largest_grain: &Known<Length>) -> Result<f64, Problem> {
+fn gap(
+    outside_diameter: &Known<Length>,
+    clear_bore: &Known<Length>,
+    largest_grain: &Known<Length>,
+) -> Result<f64, Problem> {
     positive(Term::RiserOutsideDiameter, outside_diameter.value.value, outside_diameter.value.into())?;
     positive(Term::ClearBore, clear_bore.value.value, clear_bore.value.into())?;
     positive(Term::GrainHigh, largest_grain.value.value, largest_grain.value.into())?;
@@ -158,7 +170,11 @@ fn gap(outside_diameter: &Known<Length>, clear_bore: &Known<Length>, largest_gra
     }
 }
 
-fn gap_inputs(outside_diameter: &Known<Length>, clear_bore: &Known<Length>, largest_grain: &Known<Length>) -> Vec<crate::quantity::Input> {
+fn gap_inputs(
+    outside_diameter: &Known<Length>,
+    clear_bore: &Known<Length>,
+    largest_grain: &Known<Length>,
+) -> Vec<crate::quantity::Input> {
     vec![
         clear_bore.input(Term::ClearBore),
         outside_diameter.input(Term::RiserOutsideDiameter),

@@ -6,7 +6,8 @@ use crate::page::Page;
 
 /// Fails on every rule that axe finds broken, with where.
 pub async fn no_barriers(page: &Page) {
-    let file = std::env::var("BEDWRIGHT_AXE").expect("BEDWRIGHT_AXE says where axe.min.js is: `tests/run journeys` does");
+    let file =
+        std::env::var("BEDWRIGHT_AXE").expect("BEDWRIGHT_AXE says where axe.min.js is: `tests/run journeys` does");
     let axe = std::fs::read_to_string(&file).unwrap_or_else(|error| panic!("{file}: {error}"));
     // By the driver, which the page's content security policy does not bind.
     page.session().execute(axe, vec![]).await.unwrap();
@@ -20,6 +21,7 @@ pub async fn no_barriers(page: &Page) {
 
 fn say(violation: &Value) -> String {
     let nodes = violation["nodes"].as_array().cloned().unwrap_or_default();
-    let nodes: Vec<&str> = nodes.iter().map(|node| node["html"].as_str().unwrap_or_default()).take(5).collect::<Vec<_>>();
+    let nodes: Vec<&str> =
+        nodes.iter().map(|node| node["html"].as_str().unwrap_or_default()).take(5).collect::<Vec<_>>();
     format!("{} ({}): {}\n    {}", violation["id"], violation["impact"], violation["help"], nodes.join("\n    "))
 }

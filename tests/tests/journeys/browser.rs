@@ -102,6 +102,9 @@ async fn show_on(session: &WebDriver, screen: Screen) -> WebDriverResult<()> {
     };
     let metrics = json!({ "width": width, "height": height, "deviceScaleFactor": density, "mobile": touched });
     session.cdp().send_raw("Emulation.setDeviceMetricsOverride", metrics).await?;
-    session.cdp().send_raw("Emulation.setTouchEmulationEnabled", json!({ "enabled": touched, "maxTouchPoints": 5 })).await?;
+    session
+        .cdp()
+        .send_raw("Emulation.setTouchEmulationEnabled", json!({ "enabled": touched, "maxTouchPoints": 5 }))
+        .await?;
     Ok(())
 }

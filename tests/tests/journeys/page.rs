@@ -68,7 +68,11 @@ impl Page {
             if answer.is_ok_and(|answer| answer.json() == &Value::Bool(true)) {
                 return;
             }
-            assert!(begun.elapsed() < patience, "{what}: not within {patience:?}; the page says:\n{}", self.text().await);
+            assert!(
+                begun.elapsed() < patience,
+                "{what}: not within {patience:?}; the page says:\n{}",
+                self.text().await
+            );
             tokio::time::sleep(AGAIN).await;
         }
     }
@@ -80,7 +84,12 @@ impl Page {
 
     /// Waits until everything the page needs is on the device.
     pub async fn ready_offline(&self) {
-        self.until_within(Duration::from_secs(30), "ready offline", "document.documentElement.dataset.offline === 'ready'").await;
+        self.until_within(
+            Duration::from_secs(30),
+            "ready offline",
+            "document.documentElement.dataset.offline === 'ready'",
+        )
+        .await;
     }
 
     /// Everything that can be read on it.
@@ -132,7 +141,8 @@ impl Page {
 
     /// Nodes of the accessibility tree: the id behind each, and its name.
     async fn matching(&self, role: Role, name: Option<&str>) -> Vec<(Value, String)> {
-        let Ok(document) = self.session.cdp().send_raw("Runtime.evaluate", json!({ "expression": "document" })).await else {
+        let Ok(document) = self.session.cdp().send_raw("Runtime.evaluate", json!({ "expression": "document" })).await
+        else {
             return Vec::new();
         };
         let mut query = json!({ "objectId": document["result"]["objectId"], "role": role.name() });
@@ -140,12 +150,16 @@ impl Page {
             query["accessibleName"] = json!(name);
         }
         // A page that is being replaced has no tree.
-        let Ok(answer) = self.session.cdp().send_raw("Accessibility.queryAXTree", query).await else { return Vec::new() };
+        let Ok(answer) = self.session.cdp().send_raw("Accessibility.queryAXTree", query).await else {
+            return Vec::new();
+        };
         let nodes = answer["nodes"].as_array().cloned().unwrap_or_default();
         nodes
             .into_iter()
             .filter(|node| node["ignored"] != json!(true))
-            .map(|node| (node["backendDOMNodeId"].clone(), node["name"]["value"].as_str().unwrap_or_default().to_owned()))
+            .map(|node| {
+                (node["backendDOMNodeId"].clone(), node["name"]["value"].as_str().unwrap_or_default().to_owned())
+            })
             .collect()
     }
 
@@ -229,12 +243,16 @@ impl Page {
     /// What the browser complained of since it was last asked.
     pub async fn complaints(&self) -> Vec<String> {
         let log = self.session.browser_log().await.unwrap();
-        log.into_iter().filter(|entry| entry.level == "SEVERE" || entry.level == "WARNING").map(|entry| entry.message).collect()
+        log.into_iter()
+            .filter(|entry| entry.level == "SEVERE" || entry.level == "WARNING")
+            .map(|entry| entry.message)
+            .collect()
     }
 
     /// Whether the page is wider than its screen, so that it must be pushed sideways to be read.
     pub async fn fits_its_width(&self) {
-        let beyond = self.script("return document.documentElement.scrollWidth - document.documentElement.clientWidth;").await;
+        let beyond =
+            self.script("return document.documentElement.scrollWidth - document.documentElement.clientWidth;").await;
         assert_eq!(beyond, json!(0), "wider than the screen");
     }
 }

@@ -32,7 +32,8 @@ impl Paper {
 pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
     let (width, height) = paper.inches();
     // The page says the size where it has one of its own.
-    let wanted = json!({ "paperWidth": width, "paperHeight": height, "preferCSSPageSize": true, "printBackground": true });
+    let wanted =
+        json!({ "paperWidth": width, "paperHeight": height, "preferCSSPageSize": true, "printBackground": true });
     let printed = page.session().cdp().send_raw("Page.printToPDF", wanted).await.unwrap();
     let pdf = base64::engine::general_purpose::STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
     assert!(pdf.starts_with(b"%PDF-"), "no PDF came");

@@ -67,7 +67,9 @@ impl Drop for Site {
 /// The folder of the built page.
 pub fn built() -> PathBuf {
     let folder = std::env::var_os("BEDWRIGHT_PAGE").map(PathBuf::from);
-    let folder = folder.unwrap_or_else(|| panic!("BEDWRIGHT_PAGE does not say where the built page is: run `tests/run page journeys`"));
+    let folder = folder.unwrap_or_else(|| {
+        panic!("BEDWRIGHT_PAGE does not say where the built page is: run `tests/run page journeys`")
+    });
     assert!(folder.join("index.html").is_file(), "there is no page in {}", folder.display());
     folder
 }

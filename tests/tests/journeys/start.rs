@@ -9,7 +9,8 @@ use crate::site::Site;
 async fn opens(page: Page) {
     page.started().await;
     // A page without a heading has not opened, whatever else is there.
-    page.until("a heading", "document.querySelector('h1') && document.querySelector('h1').innerText.trim() !== ''").await;
+    page.until("a heading", "document.querySelector('h1') && document.querySelector('h1').innerText.trim() !== ''")
+        .await;
     assert!(!page.names(Role::Heading).await.is_empty(), "no heading that a screen reader is told of");
     assert!(!page.has(Role::Heading, "Something went wrong").await);
     page.fits_its_width().await;

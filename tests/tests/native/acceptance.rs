@@ -39,10 +39,8 @@ fn near(found: f64, wanted: f64, within: f64) {
 #[track_caller]
 fn tapes_in(plan: &Plan, wanted: &[f64]) {
     let (gravel, media) = (plan.layers[0].as_ref().unwrap(), plan.layers[1].as_ref().unwrap());
-    let found: Vec<f64> = std::iter::once(&gravel.tape)
-        .chain(&media.after_packs)
-        .map(|tape| tape.reading.value.value / INCH_M)
-        .collect();
+    let found: Vec<f64> =
+        std::iter::once(&gravel.tape).chain(&media.after_packs).map(|tape| tape.reading.value.value / INCH_M).collect();
     assert_eq!(found.len(), wanted.len(), "{found:?}");
     for (&found, &wanted) in found.iter().zip(wanted) {
         near(found, wanted, 0.02);
@@ -171,8 +169,7 @@ fn a_true_circumference_is_met_with_silence() {
 
 #[test]
 fn eleven_and_three_quarters_inside_fills_as_worked_by_hand() {
-    let measures =
-        Measures { diameter_by: DiameterBy::Measured { inside: inch(11.75) }, ..twelve_by_fifty_two() };
+    let measures = Measures { diameter_by: DiameterBy::Measured { inside: inch(11.75) }, ..twelve_by_fifty_two() };
     let (_, plan) = filled(measures, 0.15, bags(2.0));
     let (gravel, media) = (plan.layers[0].as_ref().unwrap(), plan.layers[1].as_ref().unwrap());
     near(gravel.depth_axis.value.value / INCH_M, 3.40, 0.005);

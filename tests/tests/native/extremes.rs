@@ -4,7 +4,9 @@ use std::collections::BTreeMap;
 
 use bedwright_calc::fill::{Role, Target, plan};
 use bedwright_calc::quantity::{Known, Length, cubic_metres, kilograms, kilograms_per_cubic_metre, metres};
-use bedwright_calc::vessel::{BottomCollector, Cavity, DiameterBy, Head, Measures, Riser, Vessel, cavity::Inside, diameter::inside_diameter};
+use bedwright_calc::vessel::{
+    BottomCollector, Cavity, DiameterBy, Head, Measures, Riser, Vessel, cavity::Inside, diameter::inside_diameter,
+};
 use bedwright_tests::fills::{layer, twelve_by_fifty_two};
 
 const STRANGE: &[f64] = &[
@@ -65,7 +67,11 @@ impl Breaches {
 
     #[track_caller]
     fn none(&self) {
-        let said: Vec<String> = self.0.iter().map(|(kind, (count, case))| format!("{kind} is no number {count} times, first for {case}")).collect();
+        let said: Vec<String> = self
+            .0
+            .iter()
+            .map(|(kind, (count, case))| format!("{kind} is no number {count} times, first for {case}"))
+            .collect();
         assert!(said.is_empty(), "{}", said.join("\n"));
     }
 }
@@ -105,7 +111,13 @@ fn nothing_that_stands_in_a_cavity_brings_it_down() {
             for &c in STRANGE {
                 let riser = Riser { outside_diameter: any(a), seat: any(b), allowance: any(c) };
                 let collectors = [
-                    BottomCollector::Basket { diameter: any(a), bottom: any(b), top: any(c), top_slot: any(c), slot_width: Some(any(a)) },
+                    BottomCollector::Basket {
+                        diameter: any(a),
+                        bottom: any(b),
+                        top: any(c),
+                        top_slot: any(c),
+                        slot_width: Some(any(a)),
+                    },
                     BottomCollector::HubAndLaterals {
                         count: 6,
                         diameter: any(a),

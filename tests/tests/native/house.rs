@@ -40,8 +40,10 @@ fn walk(folder: &Path, found: &mut Vec<PathBuf>) {
 /// The same under one folder, with one ending.
 fn files_in(folder: &str, ending: &str) -> Vec<PathBuf> {
     let folder = root().join(folder);
-    let found: Vec<PathBuf> =
-        files().into_iter().filter(|path| path.starts_with(&folder) && path.to_string_lossy().ends_with(ending)).collect();
+    let found: Vec<PathBuf> = files()
+        .into_iter()
+        .filter(|path| path.starts_with(&folder) && path.to_string_lossy().ends_with(ending))
+        .collect();
     assert!(!found.is_empty(), "no {ending} in {}", folder.display());
     found
 }

@@ -4,14 +4,22 @@ use bedwright_calc::fill::{Layer, Plan, Role, Target, plan};
 use bedwright_calc::material::{Material, Pack};
 use bedwright_calc::quantity::{Known, Length, cubic_metres, metres};
 use bedwright_calc::supply::bill::{BillPart, CountUnit, JobKind, bill};
-use bedwright_calc::vessel::{BottomCollector, Cavity, DiameterBy, Head, Measures, Opening, Riser, Vessel, cavity::Inside};
+use bedwright_calc::vessel::{
+    BottomCollector, Cavity, DiameterBy, Head, Measures, Opening, Riser, Vessel, cavity::Inside,
+};
 use bedwright_tests::fills::bucket;
 use proptest::prelude::*;
 
 fn cases(usual: u32) -> ProptestConfig {
-    let cases = std::env::var("BEDWRIGHT_CASES").ok().map_or(usual, |text| text.parse().expect("BEDWRIGHT_CASES is a number"));
+    let cases =
+        std::env::var("BEDWRIGHT_CASES").ok().map_or(usual, |text| text.parse().expect("BEDWRIGHT_CASES is a number"));
     // No file of past failures: what failed is made a test of its own.
-    ProptestConfig { cases, failure_persistence: None, max_global_rejects: cases.saturating_mul(20), ..ProptestConfig::default() }
+    ProptestConfig {
+        cases,
+        failure_persistence: None,
+        max_global_rejects: cases.saturating_mul(20),
+        ..ProptestConfig::default()
+    }
 }
 
 fn measured(value: f64) -> Known<Length> {
@@ -45,16 +53,32 @@ enum Bottom {
 fn bottom() -> impl Strategy<Value = Bottom> {
     prop_oneof![
         Just(Bottom::Bare),
-        (0.1..0.9_f64, 0.0..0.5_f64, 0.1..1.0_f64).prop_map(|(diameter, from, tall)| Bottom::Basket { diameter, from, tall }),
-        (1..8_u32, 0.02..0.06_f64, 0.1..0.4_f64)
-            .prop_map(|(count, diameter, length)| Bottom::Laterals { count, diameter, length }),
+        (0.1..0.9_f64, 0.0..0.5_f64, 0.1..1.0_f64).prop_map(|(diameter, from, tall)| Bottom::Basket {
+            diameter,
+            from,
+            tall
+        }),
+        (1..8_u32, 0.02..0.06_f64, 0.1..0.4_f64).prop_map(|(count, diameter, length)| Bottom::Laterals {
+            count,
+            diameter,
+            length
+        }),
         (0.0..0.5_f64).prop_map(|above| Bottom::Plate { above }),
     ]
 }
 
 /// A vessel that can be built: 15 cm to 3 m wide.
 fn measures() -> impl Strategy<Value = Measures> {
-    (0.15..3.0_f64, 0.2..3.0_f64, bottom_head(), top_head(), 0.0..0.1_f64, 0.1..1.0_f64, proptest::option::of(0.02..0.9_f64), bottom())
+    (
+        0.15..3.0_f64,
+        0.2..3.0_f64,
+        bottom_head(),
+        top_head(),
+        0.0..0.1_f64,
+        0.1..1.0_f64,
+        proptest::option::of(0.02..0.9_f64),
+        bottom(),
+    )
         .prop_map(|(diameter, straight, bottom_head, top_head, neck, bore, riser, bottom)| {
             let at = metres(diameter);
             let low = bottom_head.depth(at).unwrap().value;
@@ -121,10 +145,12 @@ fn pack(material: &Material) -> impl Strategy<Value = Pack> + use<> {
 /// A layer that takes some share of a volume of 1.
 fn layer(role: Role) -> impl Strategy<Value = (Layer, f64)> {
     material(role).prop_flat_map(move |material| {
-        (pack(&material), Just(material), any::<bool>(), 0.001..0.4_f64).prop_map(move |(pack, material, minimum, share)| {
-            let target = Target::Volume(Known::typed(cubic_metres(share)));
-            (Layer { bulk_density: material.usual_bulk_density(), material, role, target, minimum, pack }, share)
-        })
+        (pack(&material), Just(material), any::<bool>(), 0.001..0.4_f64).prop_map(
+            move |(pack, material, minimum, share)| {
+                let target = Target::Volume(Known::typed(cubic_metres(share)));
+                (Layer { bulk_density: material.usual_bulk_density(), material, role, target, minimum, pack }, share)
+            },
+        )
     })
 }
 
@@ -137,13 +163,16 @@ fn scaled(vessel: &Vessel, layers: Vec<(Layer, f64)>) -> Vec<Layer> {
 }
 
 fn stack() -> impl Strategy<Value = (Vessel, Vec<Layer>)> {
-    (vessel(), proptest::collection::vec(layer(Role::Underbed), 0..3), proptest::collection::vec(layer(Role::Media), 1..3)).prop_map(
-        |(vessel, mut underbed, media)| {
+    (
+        vessel(),
+        proptest::collection::vec(layer(Role::Underbed), 0..3),
+        proptest::collection::vec(layer(Role::Media), 1..3),
+    )
+        .prop_map(|(vessel, mut underbed, media)| {
             underbed.extend(media);
             let layers = scaled(&vessel, underbed);
             (vessel, layers)
-        },
-    )
+        })
 }
 
 fn numbers_are_numbers(plan: &Plan) {

@@ -54,10 +54,7 @@ impl Inner {
         }
         self.owed.borrow_mut().guarded.remove(key);
         if !copies.is_empty() {
-            let aside = Aside {
-                key: key.to_owned(),
-                copies: copies.clone(),
-            };
+            let aside = Aside { key: key.to_owned(), copies: copies.clone() };
             self.asides.borrow_mut().push(aside.clone());
             let call = self.aside_call.borrow().clone();
             if let Some(call) = call {
@@ -89,11 +86,7 @@ impl Inner {
                 },
                 Err(fault) => Err(fault.clone()),
             };
-            let local = if self.local == Available::Yes {
-                storage::write(&name, text)
-            } else {
-                Err(Fault::Blocked)
-            };
+            let local = if self.local == Available::Yes { storage::write(&name, text) } else { Err(Fault::Blocked) };
             return journal.or(local).map(|()| name);
         }
     }

@@ -57,11 +57,7 @@ impl Keeper {
         {
             let mut owed = inner.owed.borrow_mut();
             let owed = &mut *owed;
-            let held: Vec<_> = owed
-                .latest
-                .iter()
-                .filter(|(key, _)| key.starts_with(prefix))
-                .collect();
+            let held: Vec<_> = owed.latest.iter().filter(|(key, _)| key.starts_with(prefix)).collect();
             for (key, _) in held {
                 pairs.entry(key.clone()).or_default();
             }
@@ -71,11 +67,7 @@ impl Keeper {
                 }
                 // A text of this page that is on its way is the newest, and what is kept is behind it by rights.
                 if let Some(text) = owed.latest.get(&key) {
-                    entries.push(Entry {
-                        text: text.clone(),
-                        key,
-                        other: None,
-                    });
+                    entries.push(Entry { text: text.clone(), key, other: None });
                     continue;
                 }
                 let (text, behind) = match found {
@@ -90,11 +82,7 @@ impl Keeper {
                             Ordering::Equal => {
                                 owed.see(&key, &local_text);
                                 owed.guarded.insert(key.clone());
-                                entries.push(Entry {
-                                    key,
-                                    text: local_text,
-                                    other: Some(journal_text),
-                                });
+                                entries.push(Entry { key, text: local_text, other: Some(journal_text) });
                                 continue;
                             }
                         }
@@ -113,21 +101,12 @@ impl Keeper {
                     }
                     repaired.push((key.clone(), place));
                 }
-                entries.push(Entry {
-                    key,
-                    text,
-                    other: None,
-                });
+                entries.push(Entry { key, text, other: None });
             }
         }
         if !repaired.is_empty() {
             self.flush();
         }
-        Loaded {
-            entries,
-            repaired,
-            local: local.map(drop),
-            journal: journal.map(drop),
-        }
+        Loaded { entries, repaired, local: local.map(drop), journal: journal.map(drop) }
     }
 }

@@ -41,10 +41,7 @@ impl Queue {
     /// Asks again for everything refused that another attempt can mend: not what somebody else changed, and not what
     /// is guarded, which comes back by way of its copy.
     fn ask_again(&mut self, guarded: &BTreeSet<String>) {
-        let again = self
-            .refused
-            .iter()
-            .filter(|(key, fault)| **fault != Fault::Changed && !guarded.contains(*key));
+        let again = self.refused.iter().filter(|(key, fault)| **fault != Fault::Changed && !guarded.contains(*key));
         self.waiting.extend(again.map(|(key, _)| key.clone()));
     }
 
@@ -55,22 +52,14 @@ impl Queue {
 
     /// All refusals as one: where several lack room, the room they lack together.
     pub fn outcome(&self) -> Result<(), Fault> {
-        let lacking = self
-            .refused
-            .values()
-            .fold(0_usize, |sum, fault| match fault {
-                Fault::Full { needed_bytes } => sum.saturating_add(*needed_bytes),
-                _ => sum,
-            });
+        let lacking = self.refused.values().fold(0_usize, |sum, fault| match fault {
+            Fault::Full { needed_bytes } => sum.saturating_add(*needed_bytes),
+            _ => sum,
+        });
         if lacking > 0 {
-            return Err(Fault::Full {
-                needed_bytes: lacking,
-            });
+            return Err(Fault::Full { needed_bytes: lacking });
         }
-        self.refused
-            .values()
-            .next()
-            .map_or(Ok(()), |fault| Err(fault.clone()))
+        self.refused.values().next().map_or(Ok(()), |fault| Err(fault.clone()))
     }
 }
 
@@ -105,11 +94,7 @@ impl Owed {
 
     /// The keys whose text waits for a copy of the old one.
     pub fn held_back(&self) -> Vec<String> {
-        self.latest
-            .keys()
-            .filter(|key| self.guarded.contains(*key))
-            .cloned()
-            .collect()
+        self.latest.keys().filter(|key| self.guarded.contains(*key)).cloned().collect()
     }
 
     /// Forgets the text of a key once no place owes it. Asked only after a place took or refused it: where both are
@@ -134,9 +119,7 @@ impl Owed {
 
     /// Whether this page has read or made this text.
     pub fn has_seen(&self, key: &str, text: &str) -> bool {
-        self.seen
-            .get(key)
-            .is_some_and(|seen| seen.contains(&fingerprint(text)))
+        self.seen.get(key).is_some_and(|seen| seen.contains(&fingerprint(text)))
     }
 
     /// Drops all that is owed for a key that is taken away.

@@ -23,11 +23,7 @@ impl Inner {
     pub(super) fn status(&self) -> Status {
         let owed = self.owed.borrow();
         Status {
-            local: if self.local == Available::Yes {
-                owed.local.outcome()
-            } else {
-                Err(Fault::Blocked)
-            },
+            local: if self.local == Available::Yes { owed.local.outcome() } else { Err(Fault::Blocked) },
             journal: match &self.journal {
                 Ok(_) => owed.journal.outcome(),
                 Err(fault) => Err(fault.clone()),
@@ -82,11 +78,7 @@ impl Inner {
     }
 
     pub(super) fn local_text(&self, key: &str) -> Option<String> {
-        if self.local == Available::Yes {
-            storage::read(key).ok().flatten()
-        } else {
-            None
-        }
+        if self.local == Available::Yes { storage::read(key).ok().flatten() } else { None }
     }
 
     /// Whether local storage holds something else than this page has read or made, and than it wants to write.
@@ -126,8 +118,7 @@ impl Inner {
         }
         if self.local == Available::Yes && self.delay.borrow().is_none() {
             let inner = Rc::downgrade(self);
-            self.delay
-                .replace(Some(Timer::after(DELAY_MS, move || flush_of(&inner))));
+            self.delay.replace(Some(Timer::after(DELAY_MS, move || flush_of(&inner))));
         }
         self.send();
     }
@@ -170,10 +161,7 @@ impl Inner {
 
     /// Sends to the journal all that waits for it, one transaction after the other.
     pub(super) fn send(self: &Rc<Self>) {
-        if self.journal.is_err()
-            || self.owed.borrow().journal.waiting.is_empty()
-            || self.journal_busy.replace(true)
-        {
+        if self.journal.is_err() || self.owed.borrow().journal.waiting.is_empty() || self.journal_busy.replace(true) {
             return;
         }
         let inner = Rc::clone(self);
@@ -195,10 +183,7 @@ impl Inner {
             if batch.is_empty() {
                 return;
             }
-            let entries: Vec<_> = batch
-                .iter()
-                .map(|(key, text)| (key.as_str(), text.as_str()))
-                .collect();
+            let entries: Vec<_> = batch.iter().map(|(key, text)| (key.as_str(), text.as_str())).collect();
             let outcome = journal.put_all(&entries).await;
             if outcome.is_ok() || entries.len() == 1 {
                 for (key, text) in entries {
@@ -221,9 +206,7 @@ impl Inner {
     pub(super) fn journal_took(&self, key: &str, text: &str, outcome: &Result<(), Fault>) {
         let mut owed = self.owed.borrow_mut();
         match outcome {
-            Ok(()) if owed.latest.get(key).is_none_or(|latest| latest == text) => {
-                owed.journal.settle(key)
-            }
+            Ok(()) if owed.latest.get(key).is_none_or(|latest| latest == text) => owed.journal.settle(key),
             // It was taken away meanwhile, or a newer one waits.
             Ok(()) => {
                 owed.journal.refused.remove(key);

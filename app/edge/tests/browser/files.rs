@@ -23,33 +23,18 @@ async fn a_download_names_the_file_and_carries_its_bytes() {
     )
     .unwrap();
     files::download("job 7.json", "application/json", "{\"½\":1}".as_bytes()).unwrap();
-    let fetched = js_sys::eval("fetched")
-        .unwrap()
-        .dyn_into::<Promise>()
-        .unwrap();
+    let fetched = js_sys::eval("fetched").unwrap().dyn_into::<Promise>().unwrap();
     let said = JsFuture::from(fetched).await.unwrap().as_string().unwrap();
     assert_eq!(said, "job 7.json|application/json|{\"½\":1}");
-    assert_eq!(
-        js_sys::eval("document.querySelectorAll('a[download]').length")
-            .unwrap()
-            .as_f64(),
-        Some(0.0)
-    );
+    assert_eq!(js_sys::eval("document.querySelectorAll('a[download]').length").unwrap().as_f64(), Some(0.0));
 }
 
 fn input() -> HtmlInputElement {
     let document = web_sys::window().unwrap().document().unwrap();
-    document
-        .get_element_by_id("bedwright-pick")
-        .unwrap()
-        .dyn_into()
-        .unwrap()
+    document.get_element_by_id("bedwright-pick").unwrap().dyn_into().unwrap()
 }
 
-async fn picked(
-    most_bytes: u64,
-    choose: impl FnOnce(),
-) -> Result<Option<(String, Vec<u8>)>, Fault> {
+async fn picked(most_bytes: u64, choose: impl FnOnce()) -> Result<Option<(String, Vec<u8>)>, Fault> {
     let answer = Rc::new(RefCell::new(None));
     let told = Rc::clone(&answer);
     spawn_local(async move {
@@ -78,21 +63,9 @@ fn choose_a_file() {
 
 #[wasm_bindgen_test]
 async fn a_chosen_file_is_read() {
-    assert_eq!(
-        picked(3, choose_a_file).await,
-        Ok(Some(("a.json".into(), b"abc".to_vec())))
-    );
-    assert_eq!(
-        picked(2, choose_a_file).await,
-        Err(Fault::TooLarge { bytes: 3 })
-    );
-    let cancel = || {
-        assert!(
-            input()
-                .dispatch_event(&web_sys::Event::new("cancel").unwrap())
-                .unwrap()
-        )
-    };
+    assert_eq!(picked(3, choose_a_file).await, Ok(Some(("a.json".into(), b"abc".to_vec()))));
+    assert_eq!(picked(2, choose_a_file).await, Err(Fault::TooLarge { bytes: 3 }));
+    let cancel = || assert!(input().dispatch_event(&web_sys::Event::new("cancel").unwrap()).unwrap());
     assert_eq!(picked(3, cancel).await, Ok(None));
     // A browser that never reports a closed dialog: the next choice ends the one before.
     let next = || spawn_local(async { drop(files::pick_file("", 1).await) });
@@ -101,15 +74,8 @@ async fn a_chosen_file_is_read() {
 
 #[wasm_bindgen_test]
 async fn a_dropped_file_is_read() {
-    let file = File::new_with_u8_array_sequence(
-        &Array::of1(&Uint8Array::from([1_u8, 2].as_slice())),
-        "b.bin",
-    )
-    .unwrap();
-    assert_eq!(
-        files::read_file(&file, 10).await,
-        Ok(("b.bin".into(), vec![1, 2]))
-    );
+    let file = File::new_with_u8_array_sequence(&Array::of1(&Uint8Array::from([1_u8, 2].as_slice())), "b.bin").unwrap();
+    assert_eq!(files::read_file(&file, 10).await, Ok(("b.bin".into(), vec![1, 2])));
 }
 
 #[wasm_bindgen_test]
@@ -122,27 +88,12 @@ async fn sharing_says_what_became_of_it() {
     assert!(files::can_share_file("a", "text/plain"));
     assert!(!files::can_share_file("a", "application/zip"));
     // The file's name chooses the exception: those that the Web Share API (W3C) names.
-    assert_eq!(
-        files::share_file("AbortError", "text/plain", b"x").await,
-        Shared::Cancelled
-    );
-    assert_eq!(
-        files::share_file("NotAllowedError", "text/plain", b"x").await,
-        Shared::TapAgain
-    );
-    assert_eq!(
-        files::share_file("DataError", "text/plain", b"x").await,
-        Shared::Failed("DataError".into())
-    );
+    assert_eq!(files::share_file("AbortError", "text/plain", b"x").await, Shared::Cancelled);
+    assert_eq!(files::share_file("NotAllowedError", "text/plain", b"x").await, Shared::TapAgain);
+    assert_eq!(files::share_file("DataError", "text/plain", b"x").await, Shared::Failed("DataError".into()));
     js_sys::eval("navigator.share = () => Promise.resolve()").unwrap();
-    assert_eq!(
-        files::share_file("a", "text/plain", b"x").await,
-        Shared::Done
-    );
+    assert_eq!(files::share_file("a", "text/plain", b"x").await, Shared::Done);
     js_sys::eval("navigator.canShare = undefined").unwrap();
-    assert_eq!(
-        files::share_file("a", "text/plain", b"x").await,
-        Shared::Unsupported
-    );
+    assert_eq!(files::share_file("a", "text/plain", b"x").await, Shared::Unsupported);
     js_sys::eval("delete navigator.canShare; delete navigator.share").unwrap();
 }

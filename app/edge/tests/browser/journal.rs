@@ -10,17 +10,14 @@ use wasm_bindgen_test::wasm_bindgen_test;
 use crate::fresh;
 
 fn pairs(of: &[(&str, &str)]) -> Vec<(String, String)> {
-    of.iter()
-        .map(|(key, text)| ((*key).to_owned(), (*text).to_owned()))
-        .collect()
+    of.iter().map(|(key, text)| ((*key).to_owned(), (*text).to_owned())).collect()
 }
 
 /// Runs JavaScript that has `name` and `resolve`, and gives what it resolves with: the browser without the crate.
 async fn script(name: &str, body: &str) -> JsValue {
     let run = Function::new_with_args("name, resolve", body);
     JsFuture::from(Promise::new(&mut |resolve, _| {
-        run.call2(&JsValue::UNDEFINED, &JsValue::from_str(name), &resolve)
-            .unwrap();
+        run.call2(&JsValue::UNDEFINED, &JsValue::from_str(name), &resolve).unwrap();
     }))
     .await
     .unwrap()
@@ -33,11 +30,7 @@ async fn what_is_put_is_got() {
     journal.put("k", "½ in · 𝛆").await.unwrap();
     assert_eq!(journal.get("k").await, Ok(Some("½ in · 𝛆".into())));
     journal.put("k", "").await.unwrap();
-    assert_eq!(
-        journal.get("k").await,
-        Ok(Some(String::new())),
-        "an empty text is a text"
-    );
+    assert_eq!(journal.get("k").await, Ok(Some(String::new())), "an empty text is a text");
     journal.remove("k").await.unwrap();
     assert_eq!(journal.get("k").await, Ok(None));
 }
@@ -46,29 +39,15 @@ async fn what_is_put_is_got() {
 async fn a_record_is_a_text_and_a_stamp() {
     let name = fresh("journal");
     let before = js_sys::Date::now();
-    Journal::open_named(&name)
-        .await
-        .unwrap()
-        .put_strict("k", "text")
-        .await
-        .unwrap();
+    Journal::open_named(&name).await.unwrap().put_strict("k", "text").await.unwrap();
     let record = script(
         &name,
         "indexedDB.open(name).onsuccess = e => { const db = e.target.result;
          db.transaction('journal').objectStore('journal').get('k').onsuccess = e => { db.close(); resolve(e.target.result); }; };",
     )
     .await;
-    assert_eq!(
-        Reflect::get(&record, &"text".into())
-            .unwrap()
-            .as_string()
-            .as_deref(),
-        Some("text")
-    );
-    let stamp = Reflect::get(&record, &"stamp".into())
-        .unwrap()
-        .as_f64()
-        .unwrap();
+    assert_eq!(Reflect::get(&record, &"text".into()).unwrap().as_string().as_deref(), Some("text"));
+    let stamp = Reflect::get(&record, &"stamp".into()).unwrap().as_f64().unwrap();
     assert!((before..=js_sys::Date::now()).contains(&stamp));
 }
 
@@ -86,29 +65,14 @@ async fn a_strict_put_asks_for_strict_durability() {
     journal.put_strict("k", "signed").await.unwrap();
     journal.put("k", "typed").await.unwrap();
     let noted = js_sys::eval("undo(); durabilities.join(', ')").unwrap();
-    assert_eq!(
-        noted.as_string().as_deref(),
-        Some("readwrite strict, readwrite relaxed")
-    );
+    assert_eq!(noted.as_string().as_deref(), Some("readwrite strict, readwrite relaxed"));
 }
 
 #[wasm_bindgen_test]
 async fn all_are_those_with_the_prefix_in_order() {
     let journal = Journal::open_named(&fresh("journal")).await.unwrap();
-    journal
-        .put_all(&[
-            ("a/2", "two"),
-            ("a/1", "one"),
-            ("a/½", "half"),
-            ("b/1", "else"),
-            ("a", "bare"),
-        ])
-        .await
-        .unwrap();
-    assert_eq!(
-        journal.all("a/").await,
-        Ok(pairs(&[("a/1", "one"), ("a/2", "two"), ("a/½", "half")]))
-    );
+    journal.put_all(&[("a/2", "two"), ("a/1", "one"), ("a/½", "half"), ("b/1", "else"), ("a", "bare")]).await.unwrap();
+    assert_eq!(journal.all("a/").await, Ok(pairs(&[("a/1", "one"), ("a/2", "two"), ("a/½", "half")])));
     assert_eq!(journal.all("").await.map(|all| all.len()), Ok(5));
     assert_eq!(journal.all("c").await, Ok(Vec::new()));
 }
@@ -140,11 +104,7 @@ async fn it_opens_again_after_somebody_deleted_it() {
     let journal = Journal::open_named(&name).await.unwrap();
     journal.put("k", "before").await.unwrap();
     // Answers only once every connection is closed: ours must let go by itself.
-    script(
-        &name,
-        "indexedDB.deleteDatabase(name).onsuccess = () => resolve();",
-    )
-    .await;
+    script(&name, "indexedDB.deleteDatabase(name).onsuccess = () => resolve();").await;
     assert_eq!(journal.get("k").await, Ok(None));
     journal.put("k", "after").await.unwrap();
     assert_eq!(journal.get("k").await, Ok(Some("after".into())));
@@ -177,8 +137,5 @@ async fn without_indexeddb_it_is_blocked() {
     let outcome = Journal::open().await.map(drop);
     js_sys::eval("Object.defineProperty(window, 'indexedDB', given)").unwrap();
     assert_eq!(outcome, Err(Fault::Blocked));
-    assert!(
-        Journal::open_named(&fresh("journal")).await.is_ok(),
-        "it is back"
-    );
+    assert!(Journal::open_named(&fresh("journal")).await.is_ok(), "it is back");
 }

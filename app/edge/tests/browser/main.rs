@@ -1,11 +1,6 @@
 //! The edge in a real browser: `wasm-bindgen-test` in headless Chromium.
 #![cfg(target_arch = "wasm32")]
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing
-)]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod files;
 mod journal;

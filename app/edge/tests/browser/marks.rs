@@ -11,13 +11,7 @@ fn marks(
     next_group: usize,
     grouped_from: usize,
 ) -> Option<NumberMarks> {
-    Some(NumberMarks {
-        decimal: decimal.into(),
-        group: group.into(),
-        first_group,
-        next_group,
-        grouped_from,
-    })
+    Some(NumberMarks { decimal: decimal.into(), group: group.into(), first_group, next_group, grouped_from })
 }
 
 #[wasm_bindgen_test]

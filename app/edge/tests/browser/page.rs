@@ -19,11 +19,7 @@ fn ids_are_distinct_and_can_be_read_out() {
     assert_eq!(ids.len(), 2_000);
     for id in &ids {
         assert_eq!(id.len(), 26);
-        assert!(
-            id.chars()
-                .all(|digit| "0123456789ABCDEFGHJKMNPQRSTVWXYZ".contains(digit)),
-            "{id}"
-        );
+        assert!(id.chars().all(|digit| "0123456789ABCDEFGHJKMNPQRSTVWXYZ".contains(digit)), "{id}");
     }
 }
 
@@ -40,21 +36,13 @@ fn base32_is_crockford_s() {
 
 #[wasm_bindgen_test]
 fn today_is_what_the_browser_writes() {
-    let written = js_sys::eval(
-        "(d => [d.getFullYear(), d.getMonth() + 1, d.getDate()].join('-'))(new Date())",
-    )
-    .unwrap();
+    let written =
+        js_sys::eval("(d => [d.getFullYear(), d.getMonth() + 1, d.getDate()].join('-'))(new Date())").unwrap();
     let (year, month, day) = clock::today();
-    assert_eq!(
-        written.as_string().unwrap(),
-        format!("{year}-{month}-{day}")
-    );
+    assert_eq!(written.as_string().unwrap(), format!("{year}-{month}-{day}"));
     let now = clock::now_iso();
     // ECMA-262, "Date Time String Format": YYYY-MM-DDTHH:mm:ss.sssZ
-    assert_eq!(
-        (now.len(), now.get(10..11), now.get(23..)),
-        (24, Some("T"), Some("Z"))
-    );
+    assert_eq!((now.len(), now.get(10..11), now.get(23..)), (24, Some("T"), Some("Z")));
     assert!((js_sys::Date::parse(&now) - clock::now_ms()).abs() < 5_000.0);
 }
 
@@ -100,10 +88,7 @@ fn a_width_query_is_answered() {
     assert!(display::matches("(min-width: 1px)"));
     assert!(!display::matches("(min-width: 100000px)"));
     assert!(!display::installed());
-    assert_eq!(
-        display::dark(),
-        !display::matches("(prefers-color-scheme: light)")
-    );
+    assert_eq!(display::dark(), !display::matches("(prefers-color-scheme: light)"));
 }
 
 #[wasm_bindgen_test]
@@ -136,10 +121,7 @@ fn the_boot_script_and_the_page_understand_each_other() {
     let (one, two) = (Rc::clone(&heard), Rc::clone(&heard));
     let _waiting = update::on_waiting(move || one.borrow_mut().push("waiting"));
     let _ready = update::on_offline_ready(move || two.borrow_mut().push("ready"));
-    assert_eq!(
-        (update::waiting(), update::offline()),
-        (false, Offline::Unknown)
-    );
+    assert_eq!((update::waiting(), update::offline()), (false, Offline::Unknown));
     js_sys::eval(
         "document.documentElement.dataset.update = 'waiting'; dispatchEvent(new CustomEvent('bedwright-update-waiting'));
          document.documentElement.dataset.offline = 'ready'; dispatchEvent(new CustomEvent('bedwright-offline-ready'));
@@ -147,22 +129,13 @@ fn the_boot_script_and_the_page_understand_each_other() {
            addEventListener(e, () => sent.push(e), { once: true });",
     )
     .unwrap();
-    assert_eq!(
-        (update::waiting(), update::offline()),
-        (true, Offline::Ready)
-    );
+    assert_eq!((update::waiting(), update::offline()), (true, Offline::Ready));
     assert_eq!(*heard.borrow(), ["waiting", "ready"]);
     update::accept();
     update::repair();
     let sent = js_sys::eval(
         "delete document.documentElement.dataset.update; document.documentElement.dataset.offline = 'not-ready'; sent.join()",
     );
-    assert_eq!(
-        sent.unwrap().as_string().unwrap(),
-        "bedwright-update-accept,bedwright-offline-repair"
-    );
-    assert_eq!(
-        (update::waiting(), update::offline()),
-        (false, Offline::NotReady)
-    );
+    assert_eq!(sent.unwrap().as_string().unwrap(), "bedwright-update-accept,bedwright-offline-repair");
+    assert_eq!((update::waiting(), update::offline()), (false, Offline::NotReady));
 }

@@ -12,13 +12,7 @@ use crate::fresh;
 
 /// What the browser itself holds, asked without the crate.
 fn straight(key: &str) -> Option<String> {
-    web_sys::window()
-        .unwrap()
-        .local_storage()
-        .unwrap()
-        .unwrap()
-        .get_item(key)
-        .unwrap()
+    web_sys::window().unwrap().local_storage().unwrap().unwrap().get_item(key).unwrap()
 }
 
 #[wasm_bindgen_test]
@@ -42,9 +36,7 @@ fn keys_are_those_with_the_prefix_in_order() {
         storage::write(&format!("{prefix}/{name}"), "").unwrap();
     }
     storage::write(&format!("other/{prefix}"), "").unwrap();
-    let expected: Vec<_> = ["a", "b", "c"]
-        .map(|name| format!("{prefix}/{name}"))
-        .into();
+    let expected: Vec<_> = ["a", "b", "c"].map(|name| format!("{prefix}/{name}")).into();
     assert_eq!(storage::keys(&prefix), Ok(expected.clone()));
     for key in expected {
         storage::remove(&key).unwrap();
@@ -80,24 +72,12 @@ fn a_full_storage_says_so_and_keeps_the_old_text() {
         }
     }
     assert!(units >= 2 << 20, "filled only {units}");
-    assert_eq!(
-        straight(&filler).unwrap().len(),
-        units,
-        "a refused write kept the filler as it was"
-    );
+    assert_eq!(straight(&filler).unwrap().len(), units, "a refused write kept the filler as it was");
     let long = "y".repeat(1 << 20);
-    assert_eq!(
-        storage::write(&key, &long),
-        Err(Fault::Full {
-            needed_bytes: 2 * (key.len() + long.len())
-        })
-    );
+    assert_eq!(storage::write(&key, &long), Err(Fault::Full { needed_bytes: 2 * (key.len() + long.len()) }));
     assert_eq!(straight(&key).as_deref(), Some("the old text"));
     let new = fresh("t/full-new");
-    assert!(matches!(
-        storage::write(&new, &long),
-        Err(Fault::Full { .. })
-    ));
+    assert!(matches!(storage::write(&new, &long), Err(Fault::Full { .. })));
     assert_eq!(straight(&new), None);
     storage::remove(&filler).unwrap();
     assert_eq!(storage::write(&key, &long), Ok(()), "there is room again");

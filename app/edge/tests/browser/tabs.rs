@@ -20,10 +20,7 @@ async fn a_name_is_held_by_one_and_given_back() {
         other => panic!("{other:?}"),
     };
     assert!(matches!(tabs::hold(&name).await, Held::No));
-    assert!(
-        matches!(tabs::hold(&fresh("lock")).await, Held::Yes(_)),
-        "another name is free"
-    );
+    assert!(matches!(tabs::hold(&fresh("lock")).await, Held::Yes(_)), "another name is free");
     drop(hold);
     pause(50).await;
     match tabs::hold(&name).await {
@@ -47,23 +44,13 @@ async fn a_change_by_another_document_is_heard() {
          s.setItem(prefix + '/k', 'theirs'); s.setItem('other/' + prefix, 'x'); s.removeItem(prefix + '/k');
          s.removeItem('other/' + prefix);",
     );
-    elsewhere
-        .call1(&JsValue::UNDEFINED, &JsValue::from_str(&prefix))
-        .unwrap();
+    elsewhere.call1(&JsValue::UNDEFINED, &JsValue::from_str(&prefix)).unwrap();
     pause(300).await;
     let key = Some(format!("{prefix}/k"));
-    let expected = [
-        Change {
-            key: key.clone(),
-            text: Some("theirs".into()),
-        },
-        Change { key, text: None },
-    ];
+    let expected = [Change { key: key.clone(), text: Some("theirs".into()) }, Change { key, text: None }];
     assert_eq!(*heard.borrow(), expected);
     drop(listener);
-    elsewhere
-        .call1(&JsValue::UNDEFINED, &JsValue::from_str(&prefix))
-        .unwrap();
+    elsewhere.call1(&JsValue::UNDEFINED, &JsValue::from_str(&prefix)).unwrap();
     pause(300).await;
     assert_eq!(heard.borrow().len(), 2, "no longer heard");
 }

@@ -1,6 +1,8 @@
 //! Codes with their values, and the sentence a person would read.
 
-use bedwright_calc::quantity::{Amount, Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Standing, Subject, Verdict};
+use bedwright_calc::quantity::{
+    Amount, Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Standing, Subject, Verdict,
+};
 use bedwright_job::entry::{Misread, Unit};
 use bedwright_job::id::Id;
 use bedwright_job::job::Locked;
@@ -44,7 +46,9 @@ fn amounts(of: &[(&str, Amount)]) -> Value {
 pub fn caution(manner: &Manner, caution: &Caution) -> Value {
     let (code, values) = match *caution {
         Caution::MeasureDiameter => ("measure_diameter", json!({})),
-        Caution::AboveNominal { inside, nominal } => ("above_nominal", amounts(&[("inside", inside), ("nominal", nominal)])),
+        Caution::AboveNominal { inside, nominal } => {
+            ("above_nominal", amounts(&[("inside", inside), ("nominal", nominal)]))
+        }
         Caution::MeasureDepth => ("measure_depth", json!({})),
         Caution::IfPackWasFull => ("if_pack_was_full", json!({})),
         Caution::DensityVaries { low, high } => ("density_varies", amounts(&[("low", low), ("high", high)])),
@@ -64,7 +68,9 @@ pub fn problem(manner: &Manner, problem: &Problem, field: Option<&str>) -> Value
     let (code, values) = match problem.fault {
         Fault::Missing => ("missing", json!({})),
         Fault::NotPositive { value } => ("not_positive", amounts(&[("value", value)])),
-        Fault::OutOfRange { value, low, high } => ("out_of_range", amounts(&[("value", value), ("low", low), ("high", high)])),
+        Fault::OutOfRange { value, low, high } => {
+            ("out_of_range", amounts(&[("value", value), ("low", low), ("high", high)]))
+        }
         Fault::NotBelow { value, other: than, limit } => other("not_below", value, than, limit),
         Fault::NotAbove { value, other: than, limit } => other("not_above", value, than, limit),
         Fault::DoesNotFit { needs, room } => ("does_not_fit", amounts(&[("needs", needs), ("room", room)])),
@@ -176,7 +182,9 @@ fn reason(reason: &Reason) -> (&'static str, Value) {
         Reason::NoRoom { needs, room } => ("no_room", amounts(&[("needs", needs), ("room", room)])),
         Reason::CoverAboveSlot { cover } => ("cover_above_slot", amounts(&[("cover", cover)])),
         Reason::Room { freeboard } => ("room", amounts(&[("freeboard", freeboard)])),
-        Reason::AboveNominal { inside, nominal } => ("above_nominal", amounts(&[("inside", inside), ("nominal", nominal)])),
+        Reason::AboveNominal { inside, nominal } => {
+            ("above_nominal", amounts(&[("inside", inside), ("nominal", nominal)]))
+        }
     }
 }
 

@@ -12,7 +12,9 @@ fn error(code: &str, values: Value, text: &str) -> Value {
 pub fn unreadable(manner: &Manner, found: &Unreadable) -> Value {
     let (code, values, why) = match found {
         Unreadable::TooLong { letters } => ("too_long", json!({ "letters": letters }), Label::FileNotAJob),
-        Unreadable::NotJson { line, column } => ("not_json", json!({ "line": line, "column": column }), Label::FileDamaged),
+        Unreadable::NotJson { line, column } => {
+            ("not_json", json!({ "line": line, "column": column }), Label::FileDamaged)
+        }
         Unreadable::OtherFormat => ("other_format", json!({}), Label::FileNotAJob),
         Unreadable::TooNew { version } => ("too_new", json!({ "version": version }), Label::FileTooNew),
         Unreadable::Lacks { what } => ("lacks", json!({ "what": what }), Label::FileDamaged),

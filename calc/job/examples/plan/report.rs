@@ -45,7 +45,13 @@ fn head(job: &Job) -> Value {
     })
 }
 
-fn vessel(answer: &VesselAnswers, survey: &Arc<VesselSurvey>, plan: &Arc<VesselPlan>, manner: &Manner, table: bool) -> Value {
+fn vessel(
+    answer: &VesselAnswers,
+    survey: &Arc<VesselSurvey>,
+    plan: &Arc<VesselPlan>,
+    manner: &Manner,
+    table: bool,
+) -> Value {
     let mut map = Map::new();
     map.insert("id".to_owned(), answer.id.as_str().into());
     map.insert("tags".to_owned(), json!(survey.tags));
@@ -72,8 +78,12 @@ fn vessel(answer: &VesselAnswers, survey: &Arc<VesselSurvey>, plan: &Arc<VesselP
     if let Some(cut) = &answer.riser_cut {
         put(&mut map, "riser_cut", cut, manner);
     }
-    let layers: Vec<Value> =
-        answer.layers.iter().zip(&plan.layers).map(|(layer, asked)| layer_value(layer, asked, survey, manner)).collect();
+    let layers: Vec<Value> = answer
+        .layers
+        .iter()
+        .zip(&plan.layers)
+        .map(|(layer, asked)| layer_value(layer, asked, survey, manner))
+        .collect();
     map.insert("layers".to_owned(), layers.into());
     if let Some(filled) = &answer.plan {
         fill(&mut map, filled, &plan.layers, manner);
@@ -89,9 +99,7 @@ fn unit_of(plan: &VesselPlan) -> Unit {
 }
 
 fn rows(answer: &VesselAnswers, metric: bool) -> Value {
-    let row = |row: bedwright_calc::fill::DepthRow| {
-        json!({ "tape_reading_m": row.tape.value, "height_m": row.height.value, "volume_m3": row.volume.value })
-    };
+    let row = |row: bedwright_calc::fill::DepthRow| json!({ "tape_reading_m": row.tape.value, "height_m": row.height.value, "volume_m3": row.volume.value });
     depth_rows(answer, metric).into_iter().map(row).collect()
 }
 
@@ -206,7 +214,8 @@ fn filled(map: &mut Map<String, Value>, fill: &LayerFill, manner: &Manner) {
     put_number(map, "packs", &fill.packs, manner);
     map.insert("packs_to_buy".to_owned(), fill.packs_to_buy.into());
     put(map, "left_over", &fill.left_over, manner);
-    let after: Vec<Value> = fill.after_packs.iter().enumerate().map(|(index, tape)| reading(index + 1, tape, manner)).collect();
+    let after: Vec<Value> =
+        fill.after_packs.iter().enumerate().map(|(index, tape)| reading(index + 1, tape, manner)).collect();
     map.insert("after_packs".to_owned(), after.into());
     if let Some(part) = &fill.part {
         let mut last = Map::new();
@@ -260,6 +269,7 @@ fn fill(map: &mut Map<String, Value>, plan: &Plan, layers: &[LayerPlan], manner:
     }
     let ids: Vec<Id> = layers.iter().map(|layer| layer.id.clone()).collect();
     let names: Vec<String> = layers.iter().map(|layer| manner.material(&layer.material)).collect();
-    let verdicts: Vec<Value> = plan.verdicts.iter().map(|verdict| codes::verdict(manner, verdict, &ids, &names)).collect();
+    let verdicts: Vec<Value> =
+        plan.verdicts.iter().map(|verdict| codes::verdict(manner, verdict, &ids, &names)).collect();
     map.insert("verdicts".to_owned(), verdicts.into());
 }

@@ -21,13 +21,21 @@ impl Fittings {
     pub fn new(vessel: &Vessel, frame: &Frame) -> Fittings {
         let measures = &vessel.measures;
         let axis = frame.axis;
-        let riser_half = measures.riser.map(|riser| (riser.outside_diameter.value.value / 2.0 * frame.scale).round().clamp(2.0, frame.half / 2.0));
+        let riser_half = measures
+            .riser
+            .map(|riser| (riser.outside_diameter.value.value / 2.0 * frame.scale).round().clamp(2.0, frame.half / 2.0));
         let riser = measures.riser.zip(riser_half).map(|(riser, half)| {
             let top = frame.level(frame.rim + riser.allowance.value.value.clamp(-frame.rim, frame.rim));
-            Extent { left: axis - half, top, right: axis + half, bottom: frame.y(riser.seat.value.value).max(top + 2.0) }
+            Extent {
+                left: axis - half,
+                top,
+                right: axis + half,
+                bottom: frame.y(riser.seat.value.value).max(top + 2.0),
+            }
         });
         let half = riser_half.unwrap_or(0.0);
-        let mut fittings = Fittings { riser, basket: None, laterals: Vec::new(), plate: None, nozzles: Vec::new(), upper: None };
+        let mut fittings =
+            Fittings { riser, basket: None, laterals: Vec::new(), plate: None, nozzles: Vec::new(), upper: None };
         match measures.bottom_collector {
             BottomCollector::None => {}
             BottomCollector::Basket { diameter, bottom, top, top_slot, .. } => {
@@ -35,16 +43,23 @@ impl Fittings {
                 let lower = frame.level(bottom.value.value);
                 let upper = frame.level(top.value.value).min(lower - 5.0);
                 let slot = frame.y(top_slot.value.value).clamp(upper + 1.5, lower);
-                fittings.basket = Some((Extent { left: axis - wide, top: upper, right: axis + wide, bottom: lower }, slot));
+                fittings.basket =
+                    Some((Extent { left: axis - wide, top: upper, right: axis + wide, bottom: lower }, slot));
             }
             BottomCollector::HubAndLaterals { diameter, length, axis: level, .. } => {
                 let thick = (diameter.value.value / 2.0 * frame.scale).max(1.5);
                 let y = frame.y(level.value.value);
                 let (upper, lower) = ((y - thick).round() + 0.5, (y + thick).round() + 0.5);
-                let reach = (length.value.value * frame.scale).min(frame.half_between(upper, lower) - 2.0).max(half + 3.0);
+                let reach =
+                    (length.value.value * frame.scale).min(frame.half_between(upper, lower) - 2.0).max(half + 3.0);
                 let hub = (half + 3.0).max(1.2 * thick);
                 fittings.laterals.push(Extent { left: axis - reach, top: upper, right: axis + reach, bottom: lower });
-                fittings.laterals.push(Extent { left: axis - hub, top: upper - 2.0, right: axis + hub, bottom: lower + 2.0 });
+                fittings.laterals.push(Extent {
+                    left: axis - hub,
+                    top: upper - 2.0,
+                    right: axis + hub,
+                    bottom: lower + 2.0,
+                });
             }
             BottomCollector::SlottedPlate { top, .. } => fittings.plate = plate(frame, top.value.value),
             BottomCollector::NozzlePlate { top, top_slot, .. } => {
@@ -57,7 +72,12 @@ impl Fittings {
                     let count = (room / step).floor().clamp(0.0, 60.0) as i32;
                     for k in -count..=count {
                         let x = axis + f64::from(k) * step;
-                        fittings.nozzles.push(Extent { left: x - wide, top: plate.top - tall, right: x + wide, bottom: plate.top });
+                        fittings.nozzles.push(Extent {
+                            left: x - wide,
+                            top: plate.top - tall,
+                            right: x + wide,
+                            bottom: plate.top,
+                        });
                     }
                 }
             }
@@ -74,7 +94,14 @@ impl Fittings {
     /// Everything hatching and numbers keep off.
     pub fn rooms(&self) -> Vec<Extent> {
         let basket = self.basket.iter().map(|(room, _)| room);
-        let all = self.riser.iter().chain(basket).chain(&self.laterals).chain(&self.plate).chain(&self.nozzles).chain(&self.upper);
+        let all = self
+            .riser
+            .iter()
+            .chain(basket)
+            .chain(&self.laterals)
+            .chain(&self.plate)
+            .chain(&self.nozzles)
+            .chain(&self.upper);
         all.map(|room| room.grown(1.2)).collect()
     }
 
@@ -115,7 +142,8 @@ impl Fittings {
             let x = |right: bool| if right { riser.right } else { riser.left };
             sketch.rect(Class::Hollow, None, &Extent { bottom, ..*riser }, 0.0);
             // The cap that keeps grains out while loading.
-            let cap = Extent { left: x(false) - 1.5, top: riser.top - 4.0, right: x(true) + 1.5, bottom: riser.top + 1.0 };
+            let cap =
+                Extent { left: x(false) - 1.5, top: riser.top - 4.0, right: x(true) + 1.5, bottom: riser.top + 1.0 };
             sketch.rect(Class::Solid, None, &cap, 1.0);
         }
         let mut laterals = self.laterals.iter();

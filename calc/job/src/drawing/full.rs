@@ -79,7 +79,14 @@ fn readings(layers: &[Filled], manner: &Manner, sizes: &Sizes, spreads: bool) ->
         .collect()
 }
 
-pub(super) fn full(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, width: f64, height: f64, sizes: &Sizes) -> Drawn {
+pub(super) fn full(
+    answers: &VesselAnswers,
+    vessel: &Vessel,
+    manner: &Manner,
+    width: f64,
+    height: f64,
+    sizes: &Sizes,
+) -> Drawn {
     let layers = filled(answers);
     let measures = &vessel.measures;
     let rim = vessel.cavity.rim().value;
@@ -109,7 +116,13 @@ pub(super) fn full(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, wi
     let number_room = 2.0 * sizes.badge + 4.0;
     let widest = tapes.iter().map(|tape| tape.block.width()).fold(0.0, f64::max);
     let right = sizes.edge
-        + if tapes.is_empty() { 8.0 } else { OUT + (14.0 + number_room + widest).max(tape_text / 2.0 + 4.0).max(text_width("999 9/9 bag 99", Class::Small, sizes.small) + 14.0) };
+        + if tapes.is_empty() {
+            8.0
+        } else {
+            OUT + (14.0 + number_room + widest)
+                .max(tape_text / 2.0 + 4.0)
+                .max(text_width("999 9/9 bag 99", Class::Small, sizes.small) + 14.0)
+        };
     // Too narrow for both sides: the depth goes without a side of its own.
     let both = width - left - right >= 0.24 * width;
     let left = if both { left } else { sizes.edge + 6.0 };
@@ -179,7 +192,11 @@ pub(super) fn full(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, wi
             let first = middle - tape.block.height() / 2.0 + first_line;
             level.y < tape.y.min(first) - half - 1.0 || level.y > tape.y.max(first) + half + 1.0
         });
-        if leaders_clear && room.right <= width && room.bottom < high && !placed.iter().any(|other| other.meets(&room.grown(1.5))) {
+        if leaders_clear
+            && room.right <= width
+            && room.bottom < high
+            && !placed.iter().any(|other| other.meets(&room.grown(1.5)))
+        {
             placed.push(room);
             pack_texts.push((level.layer, level.y, text));
         }
@@ -192,7 +209,12 @@ pub(super) fn full(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, wi
     for layer in &layers {
         let (top, bottom) = (frame.y(layer.fill.top.value.value), frame.y(layer.fill.bottom.value.value));
         if let Some(at) = badge_place(&frame, top, bottom, sizes.badge, &taken, &[-1.0, 1.0]) {
-            let room = Extent { left: at.0 - sizes.badge, top: at.1 - sizes.badge, right: at.0 + sizes.badge, bottom: at.1 + sizes.badge };
+            let room = Extent {
+                left: at.0 - sizes.badge,
+                top: at.1 - sizes.badge,
+                right: at.0 + sizes.badge,
+                bottom: at.1 + sizes.badge,
+            };
             taken.push(room);
             badges.push((layer.index, at, room));
         }
@@ -203,7 +225,12 @@ pub(super) fn full(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, wi
     // Extension lines lie under everything.
     let shell = frame.half + 3.0;
     for tape in &tapes {
-        sketch.line(Class::Extension, Some(tape.layer), (frame.axis + frame.half_at(tape.y) + 3.0, tape.y), (line + 4.0, tape.y));
+        sketch.line(
+            Class::Extension,
+            Some(tape.layer),
+            (frame.axis + frame.half_at(tape.y) + 3.0, tape.y),
+            (line + 4.0, tape.y),
+        );
     }
     for (layer, y, _) in &pack_texts {
         sketch.line(Class::Extension, Some(*layer), (frame.axis + shell, *y), (line + 5.0, *y));
@@ -229,13 +256,8 @@ pub(super) fn full(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, wi
         let first = middle - tape.block.height() / 2.0 + first_line;
         let badge = (line + 13.0 + sizes.badge, first);
         let from = (line + 4.0, tape.y);
-        let d = format!(
-            "M{} {}L{} {}",
-            number(from.0),
-            number(from.1),
-            number(badge.0 - sizes.badge - 1.0),
-            number(first)
-        );
+        let d =
+            format!("M{} {}L{} {}", number(from.0), number(from.1), number(badge.0 - sizes.badge - 1.0), number(first));
         sketch.path(Class::Leader, Some(tape.layer), d);
         sketch.badge(tape.layer, badge, sizes.badge, false);
         tape.block.draw(&mut sketch, Some(tape.layer), text_x, *middle, Anchor::Start);
@@ -277,15 +299,22 @@ impl LeftSide<'_> {
         let mut middle = f64::midpoint(datum, floor);
         if let Some((figures, block)) = &self.freeboard {
             let inner = crisp(frame.axis - frame.half - OUT);
-            let (ceiling, surface) = (frame.level(vessel.ceiling().value), frame.level(frame.rim - figures.tape.value.value));
+            let (ceiling, surface) =
+                (frame.level(vessel.ceiling().value), frame.level(frame.rim - figures.tape.value.value));
             let total = block.height() + self.depth.height();
             if total <= high - low && ceiling >= datum {
                 for y in [ceiling, surface] {
-                    sketch.line(Class::Extension, None, (inner - 4.0, y), (frame.axis - frame.half_at(y).max(4.0) - 3.0, y));
+                    sketch.line(
+                        Class::Extension,
+                        None,
+                        (inner - 4.0, y),
+                        (frame.axis - frame.half_at(y).max(4.0) - 3.0, y),
+                    );
                 }
                 upright(sketch, inner, ceiling, surface);
                 let at = f64::midpoint(ceiling, surface);
-                let depth_at = if at + block.height() < middle { middle } else { f64::midpoint(surface.max(at), floor) };
+                let depth_at =
+                    if at + block.height() < middle { middle } else { f64::midpoint(surface.max(at), floor) };
                 let wishes = [Wish { at, size: block.height() }, Wish { at: depth_at, size: self.depth.height() }];
                 let places = spread(&wishes, low, high);
                 if let [first, second] = places.as_slice() {
@@ -301,7 +330,14 @@ impl LeftSide<'_> {
 }
 
 /// Layers without an answer: their numbers in broken circles over the last surface, as far as there is room.
-pub(super) fn open_badges(sketch: &mut Sketch, answers: &VesselAnswers, frame: &Frame, layers: &[Filled], taken: &[Extent], r: f64) {
+pub(super) fn open_badges(
+    sketch: &mut Sketch,
+    answers: &VesselAnswers,
+    frame: &Frame,
+    layers: &[Filled],
+    taken: &[Extent],
+    r: f64,
+) {
     let surface = layers.last().map_or(0.0, |layer| layer.fill.top.value.value);
     let mut bottom = frame.y(surface);
     let top = frame.datum + 2.0;

@@ -88,7 +88,15 @@ pub(super) fn hatching(material: &Material, ground: &Ground, boldness: f64) -> (
 }
 
 /// One mark, where there is room for it.
-fn mark(material: &Material, ground: &Ground, path: &mut String, (x, y): (f64, f64), chance: f64, grain: f64, pebble: f64) {
+fn mark(
+    material: &Material,
+    ground: &Ground,
+    path: &mut String,
+    (x, y): (f64, f64),
+    chance: f64,
+    grain: f64,
+    pebble: f64,
+) {
     let (across, up) = match material.hatch {
         Hatch::Circles => {
             let spread = (material.grain_low.value.value / material.grain_high.value.value).clamp(0.5, 1.0);
@@ -120,15 +128,9 @@ fn mark(material: &Material, ground: &Ground, path: &mut String, (x, y): (f64, f
             let tilt = (chance - 0.5) * 1.2;
             format!("M{} {}l{} {}", n(x - across), n(y - tilt / 2.0), n(2.0 * across), n(tilt))
         }
-        Hatch::Crosses => format!(
-            "M{} {}h{}M{} {}v{}",
-            n(x - across),
-            n(y),
-            n(2.0 * across),
-            n(x),
-            n(y - up),
-            n(2.0 * up)
-        ),
+        Hatch::Crosses => {
+            format!("M{} {}h{}M{} {}v{}", n(x - across), n(y), n(2.0 * across), n(x), n(y - up), n(2.0 * up))
+        }
         Hatch::Ticks => format!("M{} {}v{}", n(x), n(y - up), n(2.0 * up)),
         Hatch::Waves => {
             let half = across / 2.0;
@@ -139,7 +141,8 @@ fn mark(material: &Material, ground: &Ground, path: &mut String, (x, y): (f64, f
 
 /// A number from 0 to 1 that looks like chance and is always the same.
 fn noise(row: i64, column: i64, salt: i64) -> f64 {
-    let mut h = (row.wrapping_mul(0x9E37_79B1) ^ column.wrapping_mul(0x85EB_CA77) ^ salt.wrapping_mul(0xC2B2_AE3D)) as u32;
+    let mut h =
+        (row.wrapping_mul(0x9E37_79B1) ^ column.wrapping_mul(0x85EB_CA77) ^ salt.wrapping_mul(0xC2B2_AE3D)) as u32;
     h ^= h >> 15;
     h = h.wrapping_mul(0x2C1B_3C6D);
     h ^= h >> 12;

@@ -98,7 +98,14 @@ pub(super) fn pack_levels(layers: &[Filled], frame: &Frame, least: f64) -> Vec<P
 }
 
 /// A place for a layer's number inside the layer, clear of everything; sides are tried in the order given.
-pub(super) fn badge_place(frame: &Frame, top: f64, bottom: f64, r: f64, taken: &[Extent], sides: &[f64]) -> Option<(f64, f64)> {
+pub(super) fn badge_place(
+    frame: &Frame,
+    top: f64,
+    bottom: f64,
+    r: f64,
+    taken: &[Extent],
+    sides: &[f64],
+) -> Option<(f64, f64)> {
     const AIR: f64 = 1.5;
     let room = bottom - top - 2.0 * (r + AIR);
     if room < 0.0 {

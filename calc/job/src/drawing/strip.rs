@@ -40,7 +40,14 @@ pub(super) fn strip(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, w
     let radius = (vessel.inside_diameter.value.value / 2.0).max(1e-6);
     let scale = (half / radius).min((height - 14.0 - 12.0).max(20.0) / (rim + above).max(1e-6));
     let datum = 14.0 + above * scale;
-    let frame = Frame::new(&vessel.cavity, vessel.measures.clear_bore.value.value, width / 2.0, datum, scale * radius, rim * scale);
+    let frame = Frame::new(
+        &vessel.cavity,
+        vessel.measures.clear_bore.value.value,
+        width / 2.0,
+        datum,
+        scale * radius,
+        rim * scale,
+    );
     let fittings = Fittings::new(vessel, &frame);
 
     // Readings from the rim down; the deepest give way where there are too many.
@@ -92,7 +99,11 @@ pub(super) fn strip(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, w
         for x in [tag.room.right + small + 2.0, tag.room.left - small - 2.0] {
             let at = (x, y);
             let room = circle(at, small);
-            if room.left >= 0.5 && room.right <= width - 0.5 && !badges.iter().any(|(_, other)| circle(*other, r).meets(&room)) && !boxes.iter().any(|other| other.meets(&room)) {
+            if room.left >= 0.5
+                && room.right <= width - 0.5
+                && !badges.iter().any(|(_, other)| circle(*other, r).meets(&room))
+                && !boxes.iter().any(|other| other.meets(&room))
+            {
                 badges.push((tag.layer, at));
                 taken.push(room);
                 tag.badge = true;
@@ -138,7 +149,8 @@ pub(super) fn strip(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, w
     }
     for tag in &tags {
         sketch.rect(Class::Box, Some(tag.layer), &tag.room, 2.0);
-        let at = (f64::midpoint(tag.room.left, tag.room.right), f64::midpoint(tag.room.top, tag.room.bottom) + 0.36 * size);
+        let at =
+            (f64::midpoint(tag.room.left, tag.room.right), f64::midpoint(tag.room.top, tag.room.bottom) + 0.36 * size);
         sketch.text(Class::Reading, Some(tag.layer), at, Anchor::Middle, size, &tag.text);
     }
     for (layer, at) in &badges {

@@ -1,7 +1,7 @@
 //! A drawing as an SVG of its own.
 
-use super::shape::{Geometry, Shape, number};
 use super::Drawing;
+use super::shape::{Geometry, Shape, number};
 
 /// How every class looks. The page's own sheet says the same.
 const STYLE: &str = include_str!("section.css");
@@ -52,7 +52,9 @@ fn element(shape: &Shape, text: &mut String) {
         Geometry::Line { x1, y1, x2, y2 } => {
             format!("<line class=\"{class}\" x1=\"{}\" y1=\"{}\" x2=\"{}\" y2=\"{}\"/>", n(*x1), n(*y1), n(*x2), n(*y2))
         }
-        Geometry::Circle { cx, cy, r } => format!("<circle class=\"{class}\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>", n(*cx), n(*cy), n(*r)),
+        Geometry::Circle { cx, cy, r } => {
+            format!("<circle class=\"{class}\" cx=\"{}\" cy=\"{}\" r=\"{}\"/>", n(*cx), n(*cy), n(*r))
+        }
         Geometry::Rect { x, y, width, height, round } => format!(
             "<rect class=\"{class}\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" rx=\"{}\"/>",
             n(*x),

@@ -24,21 +24,13 @@ pub fn fraction_text(inches: f64, denominator: u32) -> String {
             parts = 0;
         }
     }
-    let sign = if inches < 0.0 && (whole > 0.0 || parts > 0) {
-        "-"
-    } else {
-        ""
-    };
+    let sign = if inches < 0.0 && (whole > 0.0 || parts > 0) { "-" } else { "" };
     if parts == 0 {
         return format!("{sign}{whole:.0}");
     }
     let divisor = greatest_common_divisor(parts, denominator);
     let fraction = format!("{}/{}", parts / divisor, denominator / divisor);
-    if whole == 0.0 {
-        format!("{sign}{fraction}")
-    } else {
-        format!("{sign}{whole:.0} {fraction}")
-    }
+    if whole == 0.0 { format!("{sign}{fraction}") } else { format!("{sign}{whole:.0} {fraction}") }
 }
 
 /// Of two numbers that aren't both zero; never zero.

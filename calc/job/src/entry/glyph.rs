@@ -26,11 +26,7 @@ pub(super) fn glyphs(text: &str) -> Vec<Glyph> {
         .chars()
         .enumerate()
         .filter(|&(_, c)| !is_invisible(c))
-        .map(|(at, c)| Glyph {
-            at,
-            typed: c,
-            shape: shape(c),
-        })
+        .map(|(at, c)| Glyph { at, typed: c, shape: shape(c) })
         .collect();
     while all.last().is_some_and(|g| g.shape == ' ') {
         all.pop();
@@ -52,10 +48,7 @@ fn is_invisible(c: char) -> bool {
 fn shape(c: char) -> char {
     match c {
         // Full-width forms stand in the order of ASCII, 0xFEE0 further on.
-        '\u{FF01}'..='\u{FF5E}' => u32::from(c)
-            .checked_sub(0xFEE0)
-            .and_then(char::from_u32)
-            .map_or(c, shape),
+        '\u{FF01}'..='\u{FF5E}' => u32::from(c).checked_sub(0xFEE0).and_then(char::from_u32).map_or(c, shape),
         'A'..='Z' => c.to_ascii_lowercase(),
         c if c.is_whitespace() => ' ',
         '‘' | '’' | '‛' | 'ʼ' | '`' | '´' => '\'',

@@ -16,24 +16,21 @@ pub(super) fn unit_named(glyphs: &[Glyph]) -> Option<Unit> {
         "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => Unit::Centimetre,
         "m" | "metre" | "metres" | "meter" | "meters" => Unit::Metre,
         "ft2" | "sqft" | "sf" | "squarefoot" | "squarefeet" => Unit::SquareFoot,
-        "m2" | "sqm" | "squaremetre" | "squaremetres" | "squaremeter" | "squaremeters" => {
-            Unit::SquareMetre
-        }
+        "m2" | "sqm" | "squaremetre" | "squaremetres" | "squaremeter" | "squaremeters" => Unit::SquareMetre,
         "ft3" | "cuft" | "cft" | "cf" | "cubicfoot" | "cubicfeet" => Unit::CubicFoot,
         "in3" | "cuin" | "cubicinch" | "cubicinches" => Unit::CubicInch,
         "l" | "litre" | "litres" | "liter" | "liters" | "ltr" | "ltrs" | "dm3" => Unit::Litre,
-        "m3" | "cum" | "cbm" | "cubicmetre" | "cubicmetres" | "cubicmeter" | "cubicmeters" => {
-            Unit::CubicMetre
+        "m3" | "cum" | "cbm" | "cubicmetre" | "cubicmetres" | "cubicmeter" | "cubicmeters" => Unit::CubicMetre,
+        "gal" | "gals" | "gallon" | "gallons" | "usgal" | "usgals" | "galus" | "usgallon" | "usgallons" => {
+            Unit::UsGallon
         }
-        "gal" | "gals" | "gallon" | "gallons" | "usgal" | "usgals" | "galus" | "usgallon"
-        | "usgallons" => Unit::UsGallon,
         "lb" | "lbs" | "lbm" | "pound" | "pounds" => Unit::Pound,
         "kg" | "kgs" | "kilo" | "kilos" | "kilogram" | "kilograms" => Unit::Kilogram,
         "g" | "gram" | "grams" | "gramme" | "grammes" => Unit::Gram,
         "t" | "tonne" | "tonnes" | "metricton" | "metrictons" => Unit::Tonne,
         "oz" | "ounce" | "ounces" => Unit::Ounce,
-        "lb/ft3" | "lbs/ft3" | "lb/cuft" | "lbs/cuft" | "lb/cf" | "lbs/cf" | "pcf"
-        | "lb/cubicfoot" | "lbs/cubicfoot" | "pounds/cubicfoot" => Unit::PoundPerCubicFoot,
+        "lb/ft3" | "lbs/ft3" | "lb/cuft" | "lbs/cuft" | "lb/cf" | "lbs/cf" | "pcf" | "lb/cubicfoot"
+        | "lbs/cubicfoot" | "pounds/cubicfoot" => Unit::PoundPerCubicFoot,
         "kg/m3" => Unit::KilogramPerCubicMetre,
         "g/l" => Unit::GramPerLitre,
         // A gram per cubic centimetre is a kilogram per litre.
@@ -44,17 +41,15 @@ pub(super) fn unit_named(glyphs: &[Glyph]) -> Option<Unit> {
         "l/min" | "lpm" => Unit::LitrePerMinute,
         "m3/h" | "m3/hr" | "cum/h" => Unit::CubicMetrePerHour,
         "l/h" | "l/hr" | "lph" => Unit::LitrePerHour,
-        "gpm/ft2" | "gpm/sqft" | "gpm/sf" | "gal/min/ft2" | "usgpm/ft2" => {
-            Unit::UsGallonPerMinuteSquareFoot
-        }
+        "gpm/ft2" | "gpm/sqft" | "gpm/sf" | "gal/min/ft2" | "usgpm/ft2" => Unit::UsGallonPerMinuteSquareFoot,
         // A cubic metre per square metre and hour is a metre per hour.
         "m/h" | "m/hr" | "m3/m2/h" | "m3/m2h" => Unit::MetrePerHour,
         "psi" | "lbf/in2" => Unit::Psi,
         "bar" | "bars" => Unit::Bar,
         "kpa" => Unit::Kilopascal,
         "%" | "percent" | "pct" => Unit::Percent,
-        "each" | "ea" | "pc" | "pcs" | "piece" | "pieces" | "bag" | "bags" | "sack" | "sacks"
-        | "drum" | "drums" | "pack" | "packs" => Unit::Each,
+        "each" | "ea" | "pc" | "pcs" | "piece" | "pieces" | "bag" | "bags" | "sack" | "sacks" | "drum" | "drums"
+        | "pack" | "packs" => Unit::Each,
         "s" | "sec" | "secs" | "second" | "seconds" => Unit::Second,
         "min" | "mins" | "minute" | "minutes" => Unit::Minute,
         "h" | "hr" | "hrs" | "hour" | "hours" => Unit::Hour,

@@ -14,18 +14,11 @@ pub(super) struct Number {
 
 impl Number {
     fn whole(value: f64) -> Self {
-        Self {
-            numerator: value,
-            denominator: 1.0,
-            whole: true,
-        }
+        Self { numerator: value, denominator: 1.0, whole: true }
     }
 
     fn decimal(value: f64) -> Self {
-        Self {
-            whole: false,
-            ..Self::whole(value)
-        }
+        Self { whole: false, ..Self::whole(value) }
     }
 
     pub fn value(self) -> f64 {
@@ -66,12 +59,7 @@ type Piece = (char, String);
 impl<'a> Reader<'a> {
     /// Starts at the first glyph; a mark in doubt is taken as `meaning` says.
     pub fn new(glyphs: &'a [Glyph], meaning: Meaning) -> Self {
-        Self {
-            glyphs,
-            position: 0,
-            meaning,
-            doubt: Doubt::default(),
-        }
+        Self { glyphs, position: 0, meaning, doubt: Doubt::default() }
     }
 
     /// What hasn't been read yet.
@@ -118,11 +106,7 @@ impl<'a> Reader<'a> {
 
     /// How many digits stand from there on.
     pub fn digits_ahead(&self, ahead: usize) -> usize {
-        self.rest()
-            .iter()
-            .skip(ahead)
-            .take_while(|glyph| glyph.shape.is_ascii_digit())
-            .count()
+        self.rest().iter().skip(ahead).take_while(|glyph| glyph.shape.is_ascii_digit()).count()
     }
 
     fn digits(&mut self) -> String {
@@ -135,11 +119,7 @@ impl<'a> Reader<'a> {
     /// An unsigned number.
     pub fn number(&mut self) -> Result<Number, Misread> {
         if let Some((numerator, denominator)) = self.written_fraction()? {
-            return Ok(Number {
-                numerator,
-                denominator,
-                whole: false,
-            });
+            return Ok(Number { numerator, denominator, whole: false });
         }
         let starts = self.is_digit(0) || self.is_mark(0) && self.is_digit(1);
         if !starts {
@@ -153,32 +133,18 @@ impl<'a> Reader<'a> {
             && !grouped
             && let Some(denominator) = self.denominator()?
         {
-            return Ok(Number {
-                numerator: float(&head),
-                denominator,
-                whole: false,
-            });
+            return Ok(Number { numerator: float(&head), denominator, whole: false });
         }
-        let exponent = if grouped || pieces.len() > 1 {
-            None
-        } else {
-            self.exponent()
-        };
+        let exponent = if grouped || pieces.len() > 1 { None } else { self.exponent() };
         let Some(number) = self.interpreted(&head, grouped, &pieces, exponent.as_deref()) else {
             self.position = start;
             return Err(self.not_a_number());
         };
         let typed_zero = |digits: &str| digits.bytes().all(|digit| digit == b'0');
-        if number.numerator == 0.0
-            && !(typed_zero(&head) && pieces.iter().all(|(_, digits)| typed_zero(digits)))
-        {
+        if number.numerator == 0.0 && !(typed_zero(&head) && pieces.iter().all(|(_, digits)| typed_zero(digits))) {
             return Err(Misread::TooSmall);
         }
-        if number.whole {
-            self.with_fraction(number)
-        } else {
-            Ok(number)
-        }
+        if number.whole { self.with_fraction(number) } else { Ok(number) }
     }
 
     /// Groups of exactly three digits after a space or an apostrophe: "1 300", "1'300".
@@ -193,12 +159,7 @@ impl<'a> Reader<'a> {
         };
         let mut grouped = false;
         while self.peek(0) == Some(separator) && self.digits_ahead(1) == 3 {
-            let spaces = self
-                .rest()
-                .iter()
-                .skip(4)
-                .take_while(|glyph| glyph.shape == ' ')
-                .count();
+            let spaces = self.rest().iter().skip(4).take_while(|glyph| glyph.shape == ' ').count();
             if self.peek(4 + spaces) == Some('/') && self.is_digit_past_slash(4 + spaces) {
                 break;
             }
@@ -210,12 +171,7 @@ impl<'a> Reader<'a> {
     }
 
     fn is_digit_past_slash(&self, slash: usize) -> bool {
-        let spaces = self
-            .rest()
-            .iter()
-            .skip(slash + 1)
-            .take_while(|glyph| glyph.shape == ' ')
-            .count();
+        let spaces = self.rest().iter().skip(slash + 1).take_while(|glyph| glyph.shape == ' ').count();
         self.is_digit(slash + 1 + spaces)
     }
 
@@ -250,21 +206,11 @@ impl<'a> Reader<'a> {
         }
         self.advance(start);
         let digits = self.digits();
-        Some(if sign == Some('-') {
-            format!("-{digits}")
-        } else {
-            digits
-        })
+        Some(if sign == Some('-') { format!("-{digits}") } else { digits })
     }
 
     /// What head and pieces mean, or nothing when they mean nothing.
-    fn interpreted(
-        &mut self,
-        head: &str,
-        grouped: bool,
-        pieces: &[Piece],
-        exponent: Option<&str>,
-    ) -> Option<Number> {
+    fn interpreted(&mut self, head: &str, grouped: bool, pieces: &[Piece], exponent: Option<&str>) -> Option<Number> {
         let decimal = |whole: &str, decimals: &str| {
             let power = exponent.unwrap_or("0");
             Number::decimal(float(&format!("0{whole}.{decimals}0e{power}")))
@@ -273,8 +219,7 @@ impl<'a> Reader<'a> {
             [] if exponent.is_none() => Some(Number::whole(float(head))),
             [] => Some(decimal(head, "")),
             [(mark, digits)] => {
-                let in_doubt =
-                    !grouped && exponent.is_none() && digits.len() == 3 && is_first_group(head);
+                let in_doubt = !grouped && exponent.is_none() && digits.len() == 3 && is_first_group(head);
                 if in_doubt {
                     match mark {
                         '.' => self.doubt.point = true,
@@ -289,16 +234,10 @@ impl<'a> Reader<'a> {
             [.., (last_mark, last_digits)] => {
                 let (first_mark, _) = pieces.first()?;
                 let same = last_mark == first_mark;
-                let groups = if same {
-                    pieces
-                } else {
-                    pieces.get(..pieces.len().saturating_sub(1))?
-                };
+                let groups = if same { pieces } else { pieces.get(..pieces.len().saturating_sub(1))? };
                 let regular = !grouped
                     && is_first_group(head)
-                    && groups
-                        .iter()
-                        .all(|(mark, digits)| mark == first_mark && digits.len() == 3);
+                    && groups.iter().all(|(mark, digits)| mark == first_mark && digits.len() == 3);
                 if !regular {
                     return None;
                 }
@@ -306,11 +245,7 @@ impl<'a> Reader<'a> {
                 for (_, digits) in groups {
                     whole.push_str(digits);
                 }
-                Some(if same {
-                    Number::whole(float(&whole))
-                } else {
-                    decimal(&whole, last_digits)
-                })
+                Some(if same { Number::whole(float(&whole)) } else { decimal(&whole, last_digits) })
             }
         }
     }
@@ -347,11 +282,7 @@ impl<'a> Reader<'a> {
             self.position = here;
             return Err(self.not_a_number());
         }
-        Ok(Number {
-            numerator: whole.numerator * denominator + numerator,
-            denominator,
-            whole: false,
-        })
+        Ok(Number { numerator: whole.numerator * denominator + numerator, denominator, whole: false })
     }
 
     /// "/2" after a numerator, spaces allowed; nothing (and nothing read) when no digit follows.
@@ -415,11 +346,7 @@ fn is_first_group(head: &str) -> bool {
 }
 
 fn nonzero(denominator: f64) -> Result<f64, Misread> {
-    if denominator == 0.0 {
-        Err(Misread::DivideByZero)
-    } else {
-        Ok(denominator)
-    }
+    if denominator == 0.0 { Err(Misread::DivideByZero) } else { Ok(denominator) }
 }
 
 /// The nearest number to these digits. Only digits, one point and one exponent come here, and

@@ -24,12 +24,7 @@ const PAIRS: [Pair; 5] = [
 ];
 
 const fn pair(large: Unit, small: Unit, count: f64, unsaid: bool) -> Pair {
-    Pair {
-        large,
-        small,
-        count,
-        unsaid,
-    }
+    Pair { large, small, count, unsaid }
 }
 
 /// Reads all that is left.
@@ -45,11 +40,8 @@ pub(super) fn quantity(reader: &mut Reader<'_>, unit: Unit) -> Result<Understood
     let number = reader.number()?;
     reader.skip_spaces();
     let names_unit = !reader.at_end();
-    let (magnitude, written) = if names_unit {
-        with_named_unit(reader, number, unit.dimension())?
-    } else {
-        (number.value(), unit)
-    };
+    let (magnitude, written) =
+        if names_unit { with_named_unit(reader, number, unit.dimension())? } else { (number.value(), unit) };
     // Taken from zero, so that "-0" is plain zero.
     let value = if negative { 0.0 - magnitude } else { magnitude };
     let si = written.to_si(value);
@@ -60,27 +52,15 @@ pub(super) fn quantity(reader: &mut Reader<'_>, unit: Unit) -> Result<Understood
     if si != 0.0 && si.abs() < SMALLEST_SI && dimension != Dimension::Temperature {
         return Err(Misread::TooSmall);
     }
-    Ok(Understood {
-        si,
-        dimension,
-        written,
-        value,
-        names_unit,
-        meaning: None,
-    })
+    Ok(Understood { si, dimension, written, value, names_unit, meaning: None })
 }
 
 /// The number in the unit that the text names. What the field wants decides between "4ft3", a
 /// volume, and "4ft3", a length.
-fn with_named_unit(
-    reader: &mut Reader<'_>,
-    number: Number,
-    wanted: Dimension,
-) -> Result<(f64, Unit), Misread> {
+fn with_named_unit(reader: &mut Reader<'_>, number: Number, wanted: Dimension) -> Result<(f64, Unit), Misread> {
     let tail = reader.rest();
     let starts_a_name = tail.first().is_some_and(|glyph| {
-        glyph.shape.is_alphabetic()
-            || matches!(glyph.shape, '\'' | '′' | '"' | '°' | '%' | '℃' | '℉')
+        glyph.shape.is_alphabetic() || matches!(glyph.shape, '\'' | '′' | '"' | '°' | '%' | '℃' | '℉')
     });
     if !starts_a_name {
         return Err(reader.not_a_number());
@@ -106,12 +86,8 @@ fn two_parts(reader: &mut Reader<'_>, large: Number) -> Result<Option<(f64, Unit
     };
     let before = tail.get(..second).unwrap_or_default();
     let name = without_separator(before);
-    let plain = name
-        .iter()
-        .all(|glyph| glyph.shape.is_alphabetic() || matches!(glyph.shape, '.' | ' ' | '\'' | '′'));
-    let Some(pair) = unit_named(name)
-        .filter(|_| plain)
-        .and_then(|unit| PAIRS.iter().find(|pair| pair.large == unit))
+    let plain = name.iter().all(|glyph| glyph.shape.is_alphabetic() || matches!(glyph.shape, '.' | ' ' | '\'' | '′'));
+    let Some(pair) = unit_named(name).filter(|_| plain).and_then(|unit| PAIRS.iter().find(|pair| pair.large == unit))
     else {
         return Ok(None);
     };
@@ -133,11 +109,7 @@ fn two_parts(reader: &mut Reader<'_>, large: Number) -> Result<Option<(f64, Unit
         return Ok(None);
     }
     if small.value() >= pair.count {
-        return Err(Misread::PartTooLarge {
-            value: small.value(),
-            unit: pair.small,
-            below: pair.count,
-        });
+        return Err(Misread::PartTooLarge { value: small.value(), unit: pair.small, below: pair.count });
     }
     let numerator = large.numerator * pair.count * small.denominator + small.numerator;
     Ok(Some((numerator / small.denominator, pair.small)))
@@ -165,12 +137,6 @@ fn without_separator(glyphs: &[Glyph]) -> &[Glyph] {
 }
 
 fn without_trailing(glyphs: &[Glyph], shape: char) -> &[Glyph] {
-    let count = glyphs
-        .iter()
-        .rev()
-        .take_while(|glyph| glyph.shape == shape)
-        .count();
-    glyphs
-        .get(..glyphs.len().saturating_sub(count))
-        .unwrap_or_default()
+    let count = glyphs.iter().rev().take_while(|glyph| glyph.shape == shape).count();
+    glyphs.get(..glyphs.len().saturating_sub(count)).unwrap_or_default()
 }

@@ -54,10 +54,7 @@ pub fn nominal_size(text: &str) -> Result<(f64, f64), Misread> {
     if is_a_size {
         Ok((diameter, height))
     } else {
-        Err(Misread::NoSuchSize {
-            diameter_in: diameter,
-            height_in: height,
-        })
+        Err(Misread::NoSuchSize { diameter_in: diameter, height_in: height })
     }
 }
 

@@ -1,11 +1,5 @@
 //! What people type, row by row; units against each other; and whatever nobody would type.
-#![allow(
-    clippy::unwrap_used,
-    clippy::expect_used,
-    clippy::panic,
-    clippy::indexing_slicing,
-    clippy::float_cmp
-)]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing, clippy::float_cmp)]
 
 mod accepted;
 mod marks;

@@ -184,12 +184,7 @@ struct Row {
 }
 
 const fn row(id: &'static str, symbol: &'static str, dimension: Dimension, factor: f64) -> Row {
-    Row {
-        id,
-        symbol,
-        dimension,
-        factor,
-    }
+    Row { id, symbol, dimension, factor }
 }
 
 impl Unit {
@@ -238,8 +233,7 @@ impl Unit {
 
     const fn row(self) -> Row {
         use Dimension::{
-            Area, Count, Density, FlowPerArea, Length, Mass, Pressure, Ratio, Temperature, Time,
-            Volume, VolumeFlow,
+            Area, Count, Density, FlowPerArea, Length, Mass, Pressure, Ratio, Temperature, Time, Volume, VolumeFlow,
         };
         match self {
             Self::Inch => row("in", "in", Length, INCH),
@@ -269,19 +263,11 @@ impl Unit {
             Self::LitrePerMinute => row("L_min", "L/min", VolumeFlow, LITRE / MINUTE),
             Self::CubicMetrePerHour => row("m3_h", "m³/h", VolumeFlow, 1.0 / HOUR),
             Self::LitrePerHour => row("L_h", "L/h", VolumeFlow, LITRE / HOUR),
-            Self::UsGallonPerMinuteSquareFoot => row(
-                "gpm_ft2",
-                "gpm/ft²",
-                FlowPerArea,
-                US_GALLON / MINUTE / SQUARE_FOOT,
-            ),
+            Self::UsGallonPerMinuteSquareFoot => {
+                row("gpm_ft2", "gpm/ft²", FlowPerArea, US_GALLON / MINUTE / SQUARE_FOOT)
+            }
             Self::MetrePerHour => row("m_h", "m/h", FlowPerArea, 1.0 / HOUR),
-            Self::Psi => row(
-                "psi",
-                "psi",
-                Pressure,
-                POUND * STANDARD_GRAVITY / (INCH * INCH),
-            ),
+            Self::Psi => row("psi", "psi", Pressure, POUND * STANDARD_GRAVITY / (INCH * INCH)),
             Self::Bar => row("bar", "bar", Pressure, 100_000.0),
             Self::Kilopascal => row("kPa", "kPa", Pressure, 1000.0),
             Self::Percent => row("percent", "%", Ratio, 0.01),
@@ -348,41 +334,17 @@ impl Unit {
     #[must_use]
     pub const fn of(dimension: Dimension) -> &'static [Self] {
         match dimension {
-            Dimension::Length => &[
-                Self::Inch,
-                Self::Foot,
-                Self::Millimetre,
-                Self::Centimetre,
-                Self::Metre,
-            ],
+            Dimension::Length => &[Self::Inch, Self::Foot, Self::Millimetre, Self::Centimetre, Self::Metre],
             Dimension::Area => &[Self::SquareFoot, Self::SquareMetre],
-            Dimension::Volume => &[
-                Self::CubicFoot,
-                Self::Litre,
-                Self::UsGallon,
-                Self::CubicMetre,
-                Self::CubicInch,
-            ],
-            Dimension::Mass => &[
-                Self::Pound,
-                Self::Kilogram,
-                Self::Ounce,
-                Self::Gram,
-                Self::Tonne,
-            ],
-            Dimension::Density => &[
-                Self::PoundPerCubicFoot,
-                Self::KilogramPerCubicMetre,
-                Self::GramPerLitre,
-                Self::KilogramPerLitre,
-            ],
+            Dimension::Volume => &[Self::CubicFoot, Self::Litre, Self::UsGallon, Self::CubicMetre, Self::CubicInch],
+            Dimension::Mass => &[Self::Pound, Self::Kilogram, Self::Ounce, Self::Gram, Self::Tonne],
+            Dimension::Density => {
+                &[Self::PoundPerCubicFoot, Self::KilogramPerCubicMetre, Self::GramPerLitre, Self::KilogramPerLitre]
+            }
             Dimension::Temperature => &[Self::Fahrenheit, Self::Celsius],
-            Dimension::VolumeFlow => &[
-                Self::UsGallonPerMinute,
-                Self::LitrePerMinute,
-                Self::CubicMetrePerHour,
-                Self::LitrePerHour,
-            ],
+            Dimension::VolumeFlow => {
+                &[Self::UsGallonPerMinute, Self::LitrePerMinute, Self::CubicMetrePerHour, Self::LitrePerHour]
+            }
             Dimension::FlowPerArea => &[Self::UsGallonPerMinuteSquareFoot, Self::MetrePerHour],
             Dimension::Pressure => &[Self::Psi, Self::Bar, Self::Kilopascal],
             Dimension::Time => &[Self::Second, Self::Minute, Self::Hour, Self::Day],

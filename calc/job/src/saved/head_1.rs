@@ -60,7 +60,8 @@ impl TryFrom<Body> for Head {
     type Error = String;
 
     fn try_from(body: Body) -> Result<Head, String> {
-        let kind = super::id_of(|id| KINDS.iter().find(|(known, _)| *known == id).map(|(_, kind)| *kind), &body.kind, "kind")?;
+        let kind =
+            super::id_of(|id| KINDS.iter().find(|(known, _)| *known == id).map(|(_, kind)| *kind), &body.kind, "kind")?;
         Ok(Head {
             title: body.title,
             customer: body.customer,

@@ -23,8 +23,14 @@ pub enum TextField {
 
 impl TextField {
     /// All of them.
-    pub const ALL: &'static [TextField] =
-        &[TextField::Title, TextField::Customer, TextField::Site, TextField::Owner, TextField::Number, TextField::Notes];
+    pub const ALL: &'static [TextField] = &[
+        TextField::Title,
+        TextField::Customer,
+        TextField::Site,
+        TextField::Owner,
+        TextField::Number,
+        TextField::Notes,
+    ];
 }
 
 /// Title, customer, site, kind of job, bin.

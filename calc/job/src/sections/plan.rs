@@ -67,7 +67,9 @@ impl TargetKind {
     #[must_use]
     pub const fn dimension(self) -> Dimension {
         match self {
-            TargetKind::Cover | TargetKind::Depth | TargetKind::Freeboard | TargetKind::TapeReading => Dimension::Length,
+            TargetKind::Cover | TargetKind::Depth | TargetKind::Freeboard | TargetKind::TapeReading => {
+                Dimension::Length
+            }
             TargetKind::Volume => Dimension::Volume,
             TargetKind::Weight => Dimension::Mass,
             TargetKind::Packs => Dimension::Count,

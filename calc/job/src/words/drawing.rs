@@ -80,7 +80,10 @@ impl Manner {
         }
         for (index, layer) in answers.layers.iter().enumerate() {
             let number = index + 1;
-            let name = answers.planned.get(index).map_or_else(String::new, |planned| format!(", {}", self.material(&planned.material.id)));
+            let name = answers
+                .planned
+                .get(index)
+                .map_or_else(String::new, |planned| format!(", {}", self.material(&planned.material.id)));
             text.push_str(&match &layer.outcome {
                 LayerOutcome::Filled(fill) => format!(
                     " Layer {number}{name}: the tape reads {} down to its surface, {}.",

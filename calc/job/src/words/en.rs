@@ -140,7 +140,9 @@ pub(super) fn misread(manner: Manner, misread: &Misread, unit: Unit) -> String {
         Misread::NotANumber { found, .. } if found.is_empty() => {
             format!("This stops before it is a number. Type a number, {}.", example(unit))
         }
-        Misread::NotANumber { found, .. } => format!("“{found}” isn't part of a number. Type a number, {}.", example(unit)),
+        Misread::NotANumber { found, .. } => {
+            format!("“{found}” isn't part of a number. Type a number, {}.", example(unit))
+        }
         Misread::Ambiguous { as_decimal, as_thousands, written } => format!(
             "This could be {} or {}. Say which.",
             with_unit(manner.decimal(*as_decimal, 6), *written),
@@ -175,8 +177,13 @@ fn with_unit(number: String, unit: Unit) -> String {
 }
 
 fn units_for(dimension: Dimension) -> String {
-    let units: Vec<&str> = Unit::of(dimension).iter().map(|unit| unit.symbol()).filter(|symbol| !symbol.is_empty()).collect();
-    if units.is_empty() { "Type a bare number.".to_owned() } else { format!("Units it can be in: {}.", units.join(", ")) }
+    let units: Vec<&str> =
+        Unit::of(dimension).iter().map(|unit| unit.symbol()).filter(|symbol| !symbol.is_empty()).collect();
+    if units.is_empty() {
+        "Type a bare number.".to_owned()
+    } else {
+        format!("Units it can be in: {}.", units.join(", "))
+    }
 }
 
 fn capital(text: &str) -> String {
@@ -265,7 +272,9 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
             manner.amount(*nominal)
         ),
         Caution::MeasureDepth => "Taken as 1 in under the nominal height, from memory. Measure it.".to_owned(),
-        Caution::IfPackWasFull => "True if the bag was full. If it was short, the vessel is narrower than this.".to_owned(),
+        Caution::IfPackWasFull => {
+            "True if the bag was full. If it was short, the vessel is narrower than this.".to_owned()
+        }
         Caution::DensityVaries { low, high } => {
             format!("Bulk density is {} to {} from lot to lot.", manner.amount(*low), manner.amount(*high))
         }
@@ -275,7 +284,9 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
 pub(super) fn layer_fault(manner: Manner, fault: &LayerFault) -> String {
     match fault {
         LayerFault::NoMaterial => "Choose a material.".to_owned(),
-        LayerFault::UnknownMaterial(id) => format!("This version doesn't know the material “{id}”. Choose another, or update."),
+        LayerFault::UnknownMaterial(id) => {
+            format!("This version doesn't know the material “{id}”. Choose another, or update.")
+        }
         LayerFault::UnknownPack(id) => format!("This version doesn't know the pack “{id}”. Choose another, or update."),
         LayerFault::NoAmount => "Type how much.".to_owned(),
         // What the amount measures isn't known here, so no list of units.
@@ -351,7 +362,9 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
             if over { up(ratio) } else { plain(ratio) },
             plain(limit)
         ),
-        Reason::NoRoom { needs, room } => format!("It needs {}; there is room for {}.", manner.amount(needs), manner.amount(room)),
+        Reason::NoRoom { needs, room } => {
+            format!("It needs {}; there is room for {}.", manner.amount(needs), manner.amount(room))
+        }
         Reason::CoverAboveSlot { cover: Amount::Length(cover) } if cover.value < 0.0 => {
             format!("The top slot stands {} above the underbed.", manner.length(-cover))
         }
@@ -371,7 +384,9 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
             Remedy::PourSlowly => "Pour slowly and work it round.".to_owned(),
             Remedy::FillPortOrManway => "Load by a fill port or a manway.".to_owned(),
             Remedy::SmallerGrain { largest } => format!("Or take grains of at most {}.", small(*largest)),
-            Remedy::CoarserGrain { smallest } => format!("Take grains of at least {}, or finer slots.", small(*smallest)),
+            Remedy::CoarserGrain { smallest } => {
+                format!("Take grains of at least {}, or finer slots.", small(*smallest))
+            }
             Remedy::LayerBetween if matches!(verdict.subject, Subject::Slot { .. }) => {
                 "Or put a coarser layer against the slots.".to_owned()
             }

@@ -26,6 +26,8 @@ labels! {
     Vessels = "Vessels",
     Verdicts = "Verdicts",
     Layers = "Layers",
+    Results = "Figures",
+    AllFine = "Checked and fine",
     BillOfMaterials = "Bill of materials",
     PickList = "Pick list",
     SurveySheet = "Survey sheet",

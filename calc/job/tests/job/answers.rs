@@ -33,8 +33,11 @@ fn text() -> impl Strategy<Value = String> {
 
 fn entry() -> impl Strategy<Value = Entry> {
     let usual = prop::sample::select(vec![Unit::Inch, Unit::Millimetre, Unit::Each, Unit::CubicFoot, Unit::Percent]);
-    (text(), prop_oneof![3 => usual, 1 => prop::sample::select(Unit::ALL)])
-        .prop_map(|(text, unit)| Entry { text, unit, meaning: None })
+    (text(), prop_oneof![3 => usual, 1 => prop::sample::select(Unit::ALL)]).prop_map(|(text, unit)| Entry {
+        text,
+        unit,
+        meaning: None,
+    })
 }
 
 #[derive(Clone, Debug)]
@@ -59,7 +62,15 @@ fn chosen() -> impl Strategy<Value = Chosen> {
         any::<bool>(),
         any::<bool>(),
     )
-        .prop_map(|(way, bottom, top, opening, collector, riser, upper)| Chosen { way, bottom, top, opening, collector, riser, upper })
+        .prop_map(|(way, bottom, top, opening, collector, riser, upper)| Chosen {
+            way,
+            bottom,
+            top,
+            opening,
+            collector,
+            riser,
+            upper,
+        })
 }
 
 fn choose(job: &mut Job, vessel: &Id, chosen: &Chosen) {
@@ -242,7 +253,10 @@ fn a_problem_of_the_inside_stands_under_an_entry_that_is_asked_for() {
     for (field, text) in table {
         let mut job = jobs::sample();
         let filter = Id::new("filter");
-        jobs::change(&mut job, Edit::Survey { vessel: filter.clone(), field, entry: Some(jobs::measured(text, Unit::Inch)) });
+        jobs::change(
+            &mut job,
+            Edit::Survey { vessel: filter.clone(), field, entry: Some(jobs::measured(text, Unit::Inch)) },
+        );
         let (answers, _) = job_answers(&job);
         let hit = answer(&answers, &filter);
         let found: Vec<(&SurveyField, &Problem)> = hit.problems.iter().collect();

@@ -66,14 +66,16 @@ fn layer() -> impl Strategy<Value = LayerPlan> {
 
 fn vessel() -> impl Strategy<Value = VesselSurvey> {
     let entries = prop::collection::btree_map(one_of(SurveyField::ALL), survey_entry(), 0..4);
-    (vessel_id(), entries, prop::collection::vec(text(), 0..3), one_of(HeadShape::ALL)).prop_map(|(id, entries, tags, top_head)| {
-        VesselSurvey { entries, tags, top_head, ..VesselSurvey::new(id) }
-    })
+    (vessel_id(), entries, prop::collection::vec(text(), 0..3), one_of(HeadShape::ALL))
+        .prop_map(|(id, entries, tags, top_head)| VesselSurvey { entries, tags, top_head, ..VesselSurvey::new(id) })
 }
 
 fn plan() -> impl Strategy<Value = VesselPlan> {
-    (prop::collection::vec(layer(), 0..3), prop::option::of(entry()))
-        .prop_map(|(layers, bucket)| VesselPlan { layers, bucket, ..VesselPlan::default() })
+    (prop::collection::vec(layer(), 0..3), prop::option::of(entry())).prop_map(|(layers, bucket)| VesselPlan {
+        layers,
+        bucket,
+        ..VesselPlan::default()
+    })
 }
 
 fn choice() -> impl Strategy<Value = Choice> {
@@ -279,7 +281,10 @@ fn each_refusal_says_why() {
         (Edit::RemoveLayer { vessel: filter.clone(), layer: nobody.clone() }, Refused::NoLayer(nobody.clone())),
         (Edit::RemoveLayer { vessel: nobody.clone(), layer: nobody.clone() }, Refused::NoVessel(nobody)),
         (Edit::InsertLayer { vessel: filter.clone(), at: 3, layer: layer("new") }, Refused::NoPlace { at: 3, of: 2 }),
-        (Edit::InsertLayer { vessel: filter.clone(), at: 0, layer: layer("0-filter") }, Refused::SameId(Id::new("0-filter"))),
+        (
+            Edit::InsertLayer { vessel: filter.clone(), at: 0, layer: layer("0-filter") },
+            Refused::SameId(Id::new("0-filter")),
+        ),
         (Edit::MoveLayer { vessel: filter, layer: Id::new("0-filter"), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
         (Edit::All(vec![record(), record()]), Refused::SameRecord(Id::new("r"))),
     ];

@@ -14,7 +14,9 @@ use bedwright_job::sample::sample_job;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
-use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey};
+use bedwright_job::sections::survey::{
+    CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
+};
 use serde_json::json;
 
 /// The sample as it is published.
@@ -167,9 +169,11 @@ pub fn misread() -> Job {
     add_layer(&mut job, &faults, LayerPlan::new(Id::new("no-amount"), "resin_cation", Role::Media));
     add_layer(&mut job, &faults, LayerPlan::new(Id::new("no-material"), "", Role::Media));
     add_layer(&mut job, &faults, LayerPlan::new(Id::new("unknown"), "unobtainium", Role::Media));
-    for (layer, field, text) in
-        [("amount", LayerField::Amount, "two bags"), ("density", LayerField::BulkDensity, "heavy"), ("pack", LayerField::Amount, "1")]
-    {
+    for (layer, field, text) in [
+        ("amount", LayerField::Amount, "two bags"),
+        ("density", LayerField::BulkDensity, "heavy"),
+        ("pack", LayerField::Amount, "1"),
+    ] {
         let id = Id::new(layer);
         add_layer(&mut job, &faults, LayerPlan::new(id.clone(), "resin_cation", Role::Media));
         let typed = Some(entry(text, Unit::Each));

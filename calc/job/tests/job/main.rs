@@ -32,6 +32,7 @@ fn repository(path: &str) -> PathBuf {
 
 /// Ten thousand cases, or as many as `BEDWRIGHT_CASES` says.
 fn cases() -> ProptestConfig {
-    let cases = std::env::var("BEDWRIGHT_CASES").ok().map_or(10_000, |text| text.parse().expect("BEDWRIGHT_CASES is a number"));
+    let cases =
+        std::env::var("BEDWRIGHT_CASES").ok().map_or(10_000, |text| text.parse().expect("BEDWRIGHT_CASES is a number"));
     ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
 }

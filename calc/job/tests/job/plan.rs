@@ -156,7 +156,11 @@ fn a_file_that_is_no_job_is_refused_with_a_code_and_a_sentence() {
             "too_new",
             "That file was not opened: it was made by a later version of this page",
         ),
-        (unreadable(r#"{"format":"bedwright-job","version":1}"#), "lacks", "That file was not opened: it is cut or damaged"),
+        (
+            unreadable(r#"{"format":"bedwright-job","version":1}"#),
+            "lacks",
+            "That file was not opened: it is cut or damaged",
+        ),
         (refusal::not_text(7), "not_text", "That file was not opened: it is cut or damaged"),
         (refusal::not_opened("x.json", "it is gone"), "not_opened", "x.json was not opened: it is gone"),
         (refusal::usage("--fast"), "usage", "Say: plan JOB.json [--depth-table] [--metric], or - for standard input."),

@@ -71,7 +71,8 @@ pub fn later_section() -> Value {
     let mut file: Value = serde_json::from_str(&job_text(&jobs::sample())).unwrap();
     file["id"] = "later".into();
     file["sections"]["head"]["body"]["kind"] = "new".into();
-    file["sections"]["plan"] = json!({ "version": 2, "revision": { "device": "tablet", "counter": 99 }, "body": ["new", "shape"] });
+    file["sections"]["plan"] =
+        json!({ "version": 2, "revision": { "device": "tablet", "counter": 99 }, "body": ["new", "shape"] });
     file
 }
 
@@ -105,7 +106,11 @@ fn every_saved_file_opens_and_is_written_back_as_it_was() {
         assert_eq!(back, was, "{name}");
         assert_eq!(read_job(&job_text(&job)).unwrap(), job, "{name}");
         for (section, locked) in &job.locked {
-            assert!(matches!(locked.why, Locked::UnknownName | Locked::TooNew { .. }), "{name}, {section}: {:?}", locked.why);
+            assert!(
+                matches!(locked.why, Locked::UnknownName | Locked::TooNew { .. }),
+                "{name}, {section}: {:?}",
+                locked.why
+            );
         }
     }
 }
@@ -122,7 +127,8 @@ fn version_1_still_means_what_it_meant() {
 #[test]
 fn the_saved_files_hold_every_id() {
     let all: String = files().into_iter().filter(|(name, _)| name.starts_with("v1-")).map(|(_, text)| text).collect();
-    let mut ids: Vec<&str> = vec!["new", "changeout", "partial", "top_up", "underbed", "media", "DecimalPoint", "Thousands"];
+    let mut ids: Vec<&str> =
+        vec!["new", "changeout", "partial", "top_up", "underbed", "media", "DecimalPoint", "Thousands"];
     ids.extend(Path::ALL.iter().map(|one| one.id()));
     ids.extend(Standing::ALL.iter().map(|one| one.id()));
     ids.extend(DiameterWay::ALL.iter().map(|one| one.id()));
@@ -169,7 +175,10 @@ fn a_section_of_a_later_version_is_closed_but_not_lost_and_the_others_work() {
     assert_eq!(job.locked["plan"].why, Locked::TooNew { version: 2 });
     let layer = Edit::RemoveLayer { vessel: Id::new("filter"), layer: Id::new("0-filter") };
     assert_eq!(apply(&mut job, layer, &Id::new("d")), Err(Refused::Locked(SectionName::Plan)));
-    assert_eq!(apply(&mut job, Edit::RemoveVessel(Id::new("filter")), &Id::new("d")), Err(Refused::Locked(SectionName::Plan)));
+    assert_eq!(
+        apply(&mut job, Edit::RemoveVessel(Id::new("filter")), &Id::new("d")),
+        Err(Refused::Locked(SectionName::Plan))
+    );
     apply(&mut job, Edit::Text { field: TextField::Title, text: "Works".to_owned() }, &Id::new("d")).unwrap();
     apply(&mut job, Edit::Tags { vessel: Id::new("filter"), tags: vec![] }, &Id::new("d")).unwrap();
     let back: Value = serde_json::from_str(&job_text(&job)).unwrap();
@@ -264,7 +273,8 @@ fn a_later_text_opens_a_section_that_an_earlier_one_closed() {
 #[test]
 fn records_without_a_name_or_with_the_name_of_another_are_kept() {
     let mut file: Value = serde_json::from_str(&job_text(&jobs::sample())).unwrap();
-    file["records"] = json!([{ "id": "a", "n": 1 }, { "n": 2 }, 3, { "id": "a", "n": 4 }, { "id": "a", "n": 1 }, { "id": "" }]);
+    file["records"] =
+        json!([{ "id": "a", "n": 1 }, { "n": 2 }, 3, { "id": "a", "n": 4 }, { "id": "a", "n": 1 }, { "id": "" }]);
     let job = read_job(&file.to_string()).unwrap();
     assert_eq!(job.records.len(), 1);
     let unread = json!([{ "n": 2 }, 3, { "id": "a", "n": 4 }, { "id": "" }]);

@@ -95,7 +95,15 @@ fn vessel() -> Value {
         SurveyField::ALL.iter().map(|field| (field.id().to_owned(), reference("survey_entry"))).collect();
     open_object(
         &[
-            "id", "path", "diameter_by", "bottom_head", "top_head", "opening", "riser", "bottom_collector", "upper_collector",
+            "id",
+            "path",
+            "diameter_by",
+            "bottom_head",
+            "top_head",
+            "opening",
+            "riser",
+            "bottom_collector",
+            "upper_collector",
             "entries",
         ],
         json!({
@@ -141,7 +149,8 @@ fn layer() -> Value {
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
     let sections = ["head", "survey", "plan", "picking"];
-    let known: Map<String, Value> = sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
+    let known: Map<String, Value> =
+        sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     let mut file = open_object(
         &["format", "version", "id", "sections"],
         json!({
@@ -260,7 +269,8 @@ fn the_schema_takes_every_saved_file_and_the_example() {
     for (name, text) in saved::files().into_iter().chain([example]) {
         let file: Value = serde_json::from_str(&text).unwrap();
         // Sections of unknown names may be anything; known ones are objects.
-        let errors: Vec<String> = validator.iter_errors(&file).map(|error| format!("{error} at {}", error.instance_path())).collect();
+        let errors: Vec<String> =
+            validator.iter_errors(&file).map(|error| format!("{error} at {}", error.instance_path())).collect();
         assert_eq!(errors, Vec::<String>::new(), "{name}");
     }
 }
@@ -288,12 +298,16 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         ("cone on top", |file| file["sections"]["survey"]["body"]["vessels"][0]["top_head"] = "conical".into()),
         ("opening", |file| file["sections"]["survey"]["body"]["vessels"][0]["opening"] = "window".into()),
         ("unit", |file| file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"]["unit"] = "furlong".into()),
-        ("number for a text", |file| file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"]["text"] = json!(0.16)),
+        ("number for a text", |file| {
+            file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"]["text"] = json!(0.16)
+        }),
         ("standing", |file| {
             let wall = &mut file["sections"]["survey"]["body"]["vessels"][0]["entries"]["wall"];
             drop(wall.as_object_mut().unwrap().remove("standing"));
         }),
-        ("target", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["target"] = "as_usual".into()),
+        ("target", |file| {
+            file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["target"] = "as_usual".into()
+        }),
         ("role", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["role"] = "ballast".into()),
         ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
     ];

@@ -6,8 +6,8 @@
 use std::collections::BTreeSet;
 
 use bedwright_calc::quantity::{
-    Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Source, Subject, Term, Verdict, cubic_metres, kilograms_per_cubic_metre,
-    metres,
+    Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Source, Subject, Term, Verdict, cubic_metres,
+    kilograms_per_cubic_metre, metres,
 };
 use bedwright_job::Job;
 use bedwright_job::answers::{LayerOutcome, VesselAnswers, vessel_answers};
@@ -59,7 +59,11 @@ fn what_is_said_of_a_text_that_makes_no_sense() {
         ("12 in", Unit::Percent, "“in” measures something else. Units it can be in: %."),
         ("2 bags", Unit::Inch, "A number of pieces isn't asked for here. Units it can be in: in, ft, mm, cm, m."),
         ("4 ft 14 in", Unit::Inch, "14 in after the larger unit is too much: it must be below 12."),
-        ("9999999999999999 ft", Unit::Inch, "This is larger than anything in this trade. Check the number and its unit."),
+        (
+            "9999999999999999 ft",
+            Unit::Inch,
+            "This is larger than anything in this trade. Check the number and its unit.",
+        ),
         (
             "0.00000000000000000001",
             Unit::Inch,
@@ -137,7 +141,10 @@ fn what_is_said_of_an_inside_that_cannot_be() {
             vec![typed(F::Wall, "7")],
             "Wall must be less than half the shell's diameter by the tape, 6.03 in; it is 7 in.",
         ),
-        (vec![typed(F::InsideDepth, "5")], "Inside depth must be more than heads and neck together, 6.87 in; it is 5 in."),
+        (
+            vec![typed(F::InsideDepth, "5")],
+            "Inside depth must be more than heads and neck together, 6.87 in; it is 5 in.",
+        ),
         (vec![typed(F::NeckHeight, "-1")], "Neck height can't be below 0; it is −1 in."),
         (vec![typed(F::ClearBore, "13")], "Clear bore must be less than the inside diameter, 11.74 in; it is 13 in."),
         (
@@ -302,7 +309,10 @@ fn what_is_said_of_a_layer_that_cannot_be_read() {
             LayerFault::UnknownMaterial("unobtainium".to_owned()),
             "This version doesn't know the material “unobtainium”. Choose another, or update.",
         ),
-        (LayerFault::UnknownPack("tub".to_owned()), "This version doesn't know the pack “tub”. Choose another, or update."),
+        (
+            LayerFault::UnknownPack("tub".to_owned()),
+            "This version doesn't know the pack “tub”. Choose another, or update.",
+        ),
         (LayerFault::NoAmount, "Type how much."),
         (
             LayerFault::Amount(misread("two", Unit::Each)),
@@ -338,7 +348,11 @@ fn what_is_said_to_be_borne_in_mind() {
         (inches(), Caution::MeasureDepth, "Taken as 1 in under the nominal height, from memory. Measure it."),
         (inches(), above, "Comes out at 12.26 in, more than the nominal 12 in. Was the tape over a jacket?"),
         (millimetres(), above, "Comes out at 311,4 mm, more than the nominal 304,8 mm. Was the tape over a jacket?"),
-        (inches(), Caution::IfPackWasFull, "True if the bag was full. If it was short, the vessel is narrower than this."),
+        (
+            inches(),
+            Caution::IfPackWasFull,
+            "True if the bag was full. If it was short, the vessel is narrower than this.",
+        ),
         (inches(), varies, "Bulk density is 28 lb/cu ft to 35 lb/cu ft from lot to lot."),
         (millimetres(), varies, "Bulk density is 449 kg/m³ to 561 kg/m³ from lot to lot."),
     ];
@@ -431,7 +445,8 @@ fn what_is_said_when_cover_room_and_diameter_are_judged() {
         "Cover of the collector: caution | The top slot stands 0.75 in above the underbed. | Add 0.05 cu ft of underbed."
     );
     let fewer = |packs: u32| vec![Remedy::FewerPacks { packs: packs.into() }];
-    let room = Reason::NoRoom { needs: cubic_metres(3.0 * CUBIC_FOOT).into(), room: cubic_metres(2.85 * CUBIC_FOOT).into() };
+    let room =
+        Reason::NoRoom { needs: cubic_metres(3.0 * CUBIC_FOOT).into(), room: cubic_metres(2.85 * CUBIC_FOOT).into() };
     assert_eq!(
         verdict(Subject::Freeboard, Mark::Stop, room, fewer(2)),
         "Room above the media: stop | It needs 3.00 cu ft; there is room for 2.85 cu ft. | At most 2 packs fit."

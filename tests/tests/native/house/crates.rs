@@ -47,7 +47,8 @@ fn own(metadata: &Value) -> BTreeMap<String, Vec<String>> {
 fn each_crate_depends_only_on_what_its_layer_may() {
     let metadata = metadata();
     let own = own(&metadata);
-    let expected = ["bedwright-app", "bedwright-bundle", "bedwright-calc", "bedwright-edge", "bedwright-job", "bedwright-tests"];
+    let expected =
+        ["bedwright-app", "bedwright-bundle", "bedwright-calc", "bedwright-edge", "bedwright-job", "bedwright-tests"];
     assert_eq!(own.keys().collect::<Vec<_>>(), expected);
     let mut breaches = Vec::new();
     for (from, dependencies) in &own {
@@ -74,8 +75,11 @@ fn each_crate_depends_only_on_what_its_layer_may() {
 fn nothing_of_the_outside_reaches_calc_by_a_detour() {
     let metadata = metadata();
     let nodes = metadata["resolve"]["nodes"].as_array().unwrap();
-    let id_of = |wanted: &str| packages(&metadata).iter().find(|package| name(package) == wanted).unwrap()["id"].as_str().unwrap();
-    let names: BTreeMap<&str, &str> = packages(&metadata).iter().map(|package| (package["id"].as_str().unwrap(), name(package))).collect();
+    let id_of = |wanted: &str| {
+        packages(&metadata).iter().find(|package| name(package) == wanted).unwrap()["id"].as_str().unwrap()
+    };
+    let names: BTreeMap<&str, &str> =
+        packages(&metadata).iter().map(|package| (package["id"].as_str().unwrap(), name(package))).collect();
     // rust_decimal brings serde for the job's sake; calc itself never names it. All else is followed.
     let mut waiting = vec![id_of("bedwright-calc")];
     let mut seen = Vec::new();
@@ -99,7 +103,11 @@ fn nothing_of_the_outside_reaches_calc_by_a_detour() {
         .iter()
         .map(|id| names[id].to_owned())
         .filter(|name| {
-            name.starts_with("serde") || name.starts_with("wasm-bindgen") || name == "web-sys" || name == "js-sys" || name == "getrandom"
+            name.starts_with("serde")
+                || name.starts_with("wasm-bindgen")
+                || name == "web-sys"
+                || name == "js-sys"
+                || name == "getrandom"
         })
         .collect();
     none("what calc pulls in", &breaches);
@@ -108,9 +116,14 @@ fn nothing_of_the_outside_reaches_calc_by_a_detour() {
 #[test]
 fn there_is_one_leptos_and_one_wasm_bindgen() {
     let metadata = metadata();
-    for single in ["leptos", "wasm-bindgen", "web-sys", "js-sys", "reactive_graph", "serde", "libm", "uom", "rust_decimal"] {
-        let versions: Vec<&str> =
-            packages(&metadata).iter().filter(|package| name(package) == single).map(|package| package["version"].as_str().unwrap()).collect();
+    for single in
+        ["leptos", "wasm-bindgen", "web-sys", "js-sys", "reactive_graph", "serde", "libm", "uom", "rust_decimal"]
+    {
+        let versions: Vec<&str> = packages(&metadata)
+            .iter()
+            .filter(|package| name(package) == single)
+            .map(|package| package["version"].as_str().unwrap())
+            .collect();
         assert!(versions.len() <= 1, "{single}: {versions:?}");
     }
     assert_eq!(packages(&metadata).iter().filter(|package| name(package) == "wasm-bindgen").count(), 1);
@@ -119,7 +132,9 @@ fn there_is_one_leptos_and_one_wasm_bindgen() {
 #[test]
 fn the_test_runner_speaks_the_wasm_bindgen_that_is_linked() {
     let metadata = metadata();
-    let linked = packages(&metadata).iter().find(|package| name(package) == "wasm-bindgen").unwrap()["version"].as_str().unwrap();
+    let linked = packages(&metadata).iter().find(|package| name(package) == "wasm-bindgen").unwrap()["version"]
+        .as_str()
+        .unwrap();
     let manifest = std::fs::read_to_string(root().join("tests/runner/Cargo.toml")).unwrap();
     assert!(manifest.contains(&format!("\"={linked}\"")), "tests/runner is not at {linked}");
 }
@@ -129,7 +144,10 @@ fn every_crate_comes_from_the_registry_or_this_workspace() {
     let metadata = metadata();
     let breaches: Vec<String> = packages(&metadata)
         .iter()
-        .filter(|package| !package["source"].is_null() && package["source"].as_str() != Some("registry+https://github.com/rust-lang/crates.io-index"))
+        .filter(|package| {
+            !package["source"].is_null()
+                && package["source"].as_str() != Some("registry+https://github.com/rust-lang/crates.io-index")
+        })
         .map(|package| format!("{}: {}", name(package), package["source"]))
         .collect();
     none("sources of crates", &breaches);

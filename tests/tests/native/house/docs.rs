@@ -19,10 +19,13 @@ fn fallible_functions() -> Vec<(String, String, String)> {
             } else {
                 if line.starts_with("pub fn ") || line.starts_with("pub const fn ") {
                     // The signature goes on until its body opens.
-                    let signature: String = lines[number..].iter().take_while(|line| !line.trim_end().ends_with('{')).copied().collect();
-                    let signature = signature + lines[number..].iter().find(|line| line.trim_end().ends_with('{')).unwrap_or(&"");
+                    let signature: String =
+                        lines[number..].iter().take_while(|line| !line.trim_end().ends_with('{')).copied().collect();
+                    let signature =
+                        signature + lines[number..].iter().find(|line| line.trim_end().ends_with('{')).unwrap_or(&"");
                     let returns = signature.rsplit_once(") ->").map_or("", |(_, returns)| returns);
-                    if returns.trim_start().starts_with("Result<") || returns.trim_start().starts_with("Option<Result<") {
+                    if returns.trim_start().starts_with("Result<") || returns.trim_start().starts_with("Option<Result<")
+                    {
                         found.push((said(&path), line.to_owned(), doc.clone()));
                     }
                 }
@@ -54,7 +57,9 @@ fn every_table_says_where_its_rows_come_from() {
     let breaches: Vec<String> = files_in("calc/data", ".csv")
         .iter()
         .filter(|path| !path.ends_with("sources.csv"))
-        .filter(|path| !text(path).lines().next().unwrap_or_default().split(',').any(|column| column.ends_with("source")))
+        .filter(|path| {
+            !text(path).lines().next().unwrap_or_default().split(',').any(|column| column.ends_with("source"))
+        })
         .map(|path| said(path))
         .collect();
     none("a table without a source column", &breaches);

@@ -28,7 +28,9 @@ fn the_top_level_holds_what_the_layout_says_and_nothing_else() {
         .filter(|name| !MUST.contains(&name.as_str()) && !name.starts_with("LICENSE"))
         .map(|name| format!("{name} has no place there"))
         .collect();
-    breaches.extend(MUST.iter().filter(|name| !there.iter().any(|other| other == *name)).map(|name| format!("{name} is missing")));
+    breaches.extend(
+        MUST.iter().filter(|name| !there.iter().any(|other| other == *name)).map(|name| format!("{name} is missing")),
+    );
     if !there.iter().any(|name| name.starts_with("LICENSE")) {
         breaches.push("LICENSE is missing".to_owned());
     }
@@ -54,7 +56,8 @@ fn no_file_is_a_drawer() {
 /// Words are put together here, or this file would break its own rule.
 #[test]
 fn no_file_says_what_does_not_belong_there() {
-    let unfinished = [["TO", "DO"].concat(), ["FIX", "ME"].concat(), ["unimplemented", "!"].concat(), ["to", "do!("].concat()];
+    let unfinished =
+        [["TO", "DO"].concat(), ["FIX", "ME"].concat(), ["unimplemented", "!"].concat(), ["to", "do!("].concat()];
     let elsewhere = [
         ["trans", "cript"].concat(),
         ["helper", "-"].concat(),
@@ -96,8 +99,14 @@ fn nothing_that_ships_is_fetched_from_elsewhere() {
         }
         for (number, line) in text(&path).lines().enumerate() {
             // Names of formats look like addresses and are never fetched.
-            let named = ["http://www.w3.org/", "https://json-schema.org/"].iter().fold(line.to_owned(), |line, known| line.replace(known, ""));
-            if named.contains("http://") || named.contains("https://") || named.contains("@import") || named.contains("url(//") {
+            let named = ["http://www.w3.org/", "https://json-schema.org/"]
+                .iter()
+                .fold(line.to_owned(), |line, known| line.replace(known, ""));
+            if named.contains("http://")
+                || named.contains("https://")
+                || named.contains("@import")
+                || named.contains("url(//")
+            {
                 breaches.push(format!("{name}:{}: {}", number + 1, line.trim()));
             }
         }

@@ -97,7 +97,11 @@ fn no_sentence_is_made_in_calc() {
         let code = source.split("#[cfg(test)]").next().unwrap_or_default();
         for (number, line) in code.lines().enumerate() {
             let line = line.trim();
-            if line.starts_with("//") || line.starts_with("#[") || line.starts_with("#![") || line.starts_with("include") {
+            if line.starts_with("//")
+                || line.starts_with("#[")
+                || line.starts_with("#![")
+                || line.starts_with("include")
+            {
                 continue;
             }
             for (index, part) in line.split('"').enumerate() {

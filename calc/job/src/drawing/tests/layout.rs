@@ -30,7 +30,8 @@ fn layout_fault(drawing: &Drawing) -> Option<String> {
     let all = texts(drawing);
     let view = Extent { left: -0.01, top: -0.01, right: drawing.width + 0.01, bottom: drawing.height + 0.01 };
     for (k, (room, text)) in all.iter().enumerate() {
-        let inside = room.left >= view.left && room.top >= view.top && room.right <= view.right && room.bottom <= view.bottom;
+        let inside =
+            room.left >= view.left && room.top >= view.top && room.right <= view.right && room.bottom <= view.bottom;
         if !inside {
             return Some(format!("“{text}” {room:?} leaves {view:?}"));
         }
@@ -45,7 +46,8 @@ fn layout_fault(drawing: &Drawing) -> Option<String> {
                 *x <= room.left && *y <= room.top + 3.0 && x + width >= room.right && y + height >= room.bottom - 3.0
             }
             (Class::Badge | Class::OpenBadge, Geometry::Circle { cx, cy, .. }) => {
-                (cx - f64::midpoint(room.left, room.right)).abs() < 1.0 && (cy - f64::midpoint(room.top, room.bottom)).abs() < 3.0
+                (cx - f64::midpoint(room.left, room.right)).abs() < 1.0
+                    && (cy - f64::midpoint(room.top, room.bottom)).abs() < 3.0
             }
             _ => false,
         });
@@ -53,8 +55,15 @@ fn layout_fault(drawing: &Drawing) -> Option<String> {
             continue;
         }
         for shape in &drawing.shapes {
-            if let (Class::Dimension | Class::Extension, Geometry::Line { x1, y1, x2, y2 }) = (shape.class, &shape.geometry) {
-                let line = Extent { left: x1.min(*x2), top: y1.min(*y2), right: x1.max(*x2) + 0.01, bottom: y1.max(*y2) + 0.01 };
+            if let (Class::Dimension | Class::Extension, Geometry::Line { x1, y1, x2, y2 }) =
+                (shape.class, &shape.geometry)
+            {
+                let line = Extent {
+                    left: x1.min(*x2),
+                    top: y1.min(*y2),
+                    right: x1.max(*x2) + 0.01,
+                    bottom: y1.max(*y2) + 0.01,
+                };
                 if room.meets(&line) {
                     return Some(format!("a line {line:?} runs through “{text}” {room:?}"));
                 }
@@ -216,7 +225,11 @@ fn known_vessels_are_clean_at_every_size() {
 fn sizes_that_are_none_still_give_a_drawing() {
     let vessel = vessels::small_carbon();
     for (width, height) in [(0.0, 0.0), (f64::NAN, f64::INFINITY), (-5.0, 1e9), (1e9, 1.0)] {
-        for form in [Form::Strip { width, height }, Form::Full { width, height }, Form::Paper { width_mm: width, height_mm: height }] {
+        for form in [
+            Form::Strip { width, height },
+            Form::Full { width, height },
+            Form::Paper { width_mm: width, height_mm: height },
+        ] {
             let drawing = section(&vessel, &Manner::default(), form);
             assert!(drawing.width.is_finite() && drawing.height > 0.0 && !drawing.shapes.is_empty(), "{form:?}");
         }
@@ -225,8 +238,18 @@ fn sizes_that_are_none_still_give_a_drawing() {
 
 #[test]
 fn thirty_layers_still_do_not_meet() {
-    let survey = survey(&[(F::InsideDiameter, 47.0), (F::InsideDepth, 80.0), (F::NeckHeight, 1.0), (F::ClearBore, 4.0), (F::RiserOutsideDiameter, 1.9), (F::RiserSeat, 0.0), (F::RiserAllowance, 0.0)]);
-    let layers = (0..30).map(|k| layer("sand_20x30", Role::Media, TargetKind::Depth, 0.5 + 0.01 * f64::from(k), Unit::Inch)).collect();
+    let survey = survey(&[
+        (F::InsideDiameter, 47.0),
+        (F::InsideDepth, 80.0),
+        (F::NeckHeight, 1.0),
+        (F::ClearBore, 4.0),
+        (F::RiserOutsideDiameter, 1.9),
+        (F::RiserSeat, 0.0),
+        (F::RiserAllowance, 0.0),
+    ]);
+    let layers = (0..30)
+        .map(|k| layer("sand_20x30", Role::Media, TargetKind::Depth, 0.5 + 0.01 * f64::from(k), Unit::Inch))
+        .collect();
     let vessel = answers(&survey, layers);
     for form in [Form::Strip { width: 110.0, height: 400.0 }, Form::Full { width: 380.0, height: 600.0 }] {
         assert_eq!(check(&vessel, &Manner::default(), form), Ok(()));

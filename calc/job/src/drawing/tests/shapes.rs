@@ -43,8 +43,10 @@ fn texts(drawing: &Drawing) -> Vec<&str> {
 #[test]
 fn height_and_width_have_one_scale() {
     let points = outline(&drawn(&vessels::small_carbon()));
-    let width = points.iter().map(|p| p.0).fold(f64::MIN, f64::max) - points.iter().map(|p| p.0).fold(f64::MAX, f64::min);
-    let height = points.iter().map(|p| p.1).fold(f64::MIN, f64::max) - points.iter().map(|p| p.1).fold(f64::MAX, f64::min);
+    let width =
+        points.iter().map(|p| p.0).fold(f64::MIN, f64::max) - points.iter().map(|p| p.0).fold(f64::MAX, f64::min);
+    let height =
+        points.iter().map(|p| p.1).fold(f64::MIN, f64::max) - points.iter().map(|p| p.1).fold(f64::MAX, f64::min);
     assert!((height / width - 51.0 / 11.75).abs() < 1e-3, "{height} × {width}");
 }
 
@@ -53,7 +55,8 @@ fn height_and_width_have_one_scale() {
 fn a_two_to_one_head_lies_on_its_ellipse() {
     let points = outline(&drawn(&vessels::small_carbon()));
     let floor = points.iter().map(|p| p.1).fold(f64::MIN, f64::max);
-    let (left, right) = (points.iter().map(|p| p.0).fold(f64::MAX, f64::min), points.iter().map(|p| p.0).fold(f64::MIN, f64::max));
+    let (left, right) =
+        (points.iter().map(|p| p.0).fold(f64::MAX, f64::min), points.iter().map(|p| p.0).fold(f64::MIN, f64::max));
     let (axis, a) = (f64::midpoint(left, right), (right - left) / 2.0);
     let b = a / 2.0;
     let head: Vec<_> = points.iter().filter(|p| p.1 > floor - b + 0.01).collect();
@@ -69,7 +72,8 @@ fn a_two_to_one_head_lies_on_its_ellipse() {
 fn a_hemisphere_lies_on_its_circle() {
     let points = outline(&drawn(&vessels::hemispherical()));
     let floor = points.iter().map(|p| p.1).fold(f64::MIN, f64::max);
-    let (left, right) = (points.iter().map(|p| p.0).fold(f64::MAX, f64::min), points.iter().map(|p| p.0).fold(f64::MIN, f64::max));
+    let (left, right) =
+        (points.iter().map(|p| p.0).fold(f64::MAX, f64::min), points.iter().map(|p| p.0).fold(f64::MIN, f64::max));
     let (axis, r) = (f64::midpoint(left, right), (right - left) / 2.0);
     for (x, y) in points.iter().filter(|p| p.1 > floor - r + 0.01) {
         assert!(((x - axis).hypot(y - (floor - r)) - r).abs() < 0.05, "{x} {y}");
@@ -82,7 +86,8 @@ fn surfaces_stand_at_their_tape_readings() {
     let answers = vessels::large_layered();
     let drawing = drawn(&answers);
     let points = outline(&drawing);
-    let (rim, floor) = (points.iter().map(|p| p.1).fold(f64::MAX, f64::min), points.iter().map(|p| p.1).fold(f64::MIN, f64::max));
+    let (rim, floor) =
+        (points.iter().map(|p| p.1).fold(f64::MAX, f64::min), points.iter().map(|p| p.1).fold(f64::MIN, f64::max));
     for (index, reading) in [(0, 65.0), (1, 62.0), (2, 59.0), (3, 47.0)] {
         let y = drawing.shapes.iter().find_map(|shape| match (&shape.class, &shape.geometry) {
             (Class::Surface, Geometry::Line { y1, .. }) if shape.layer == Some(index) => Some(*y1),
@@ -146,7 +151,10 @@ fn what_is_not_known_is_not_drawn_as_if_it_were() {
 #[test]
 fn the_description_names_every_layer_with_its_reading() {
     let description = drawn(&vessels::large_layered()).description;
-    assert!(description.contains("Layer 2, Gravel 1/4 × 1/2 in: the tape reads 62 in down to its surface"), "{description}");
+    assert!(
+        description.contains("Layer 2, Gravel 1/4 × 1/2 in: the tape reads 62 in down to its surface"),
+        "{description}"
+    );
     assert_eq!(description.matches("the tape reads").count(), 5);
 }
 

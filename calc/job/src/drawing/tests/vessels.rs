@@ -69,7 +69,13 @@ pub(crate) fn small_carbon() -> VesselAnswers {
     let mut survey = survey(&fields);
     survey.collector = CollectorKind::Basket;
     survey.upper_collector = true;
-    answers(&survey, vec![layer("gravel_1_8x1_4", Role::Underbed, TargetKind::Cover, 0.75, Unit::Inch), packs("carbon_coconut_12x40", 2.0)])
+    answers(
+        &survey,
+        vec![
+            layer("gravel_1_8x1_4", Role::Underbed, TargetKind::Cover, 0.75, Unit::Inch),
+            packs("carbon_coconut_12x40", 2.0),
+        ],
+    )
 }
 
 /// A large one with laterals, three graded gravels, sand and anthracite.
@@ -113,7 +119,15 @@ pub(crate) fn wide_flat() -> VesselAnswers {
     survey.collector = CollectorKind::NozzlePlate;
     survey.opening = Opening::Flange;
     survey.riser = false;
-    answers(&survey, vec![gravel("gravel_1_8x1_4", 4.0), media("garnet_30x60", 4.0), media("calcite_16x40", 14.0), media("zeolite_14x40", 16.0)])
+    answers(
+        &survey,
+        vec![
+            gravel("gravel_1_8x1_4", 4.0),
+            media("garnet_30x60", 4.0),
+            media("calcite_16x40", 14.0),
+            media("zeolite_14x40", 16.0),
+        ],
+    )
 }
 
 /// A conical bottom, F&D top, resin.
@@ -134,12 +148,16 @@ pub(crate) fn conical() -> VesselAnswers {
 
 /// Hemispherical heads and side ports; a shallow bed of two.
 pub(crate) fn hemispherical() -> VesselAnswers {
-    let mut survey = survey(&[(F::InsideDiameter, 36.0), (F::InsideDepth, 84.0), (F::NeckHeight, 2.0), (F::ClearBore, 16.0)]);
+    let mut survey =
+        survey(&[(F::InsideDiameter, 36.0), (F::InsideDepth, 84.0), (F::NeckHeight, 2.0), (F::ClearBore, 16.0)]);
     survey.bottom_head = HeadShape::Hemispherical;
     survey.top_head = HeadShape::Hemispherical;
     survey.opening = Opening::SidePorts;
     survey.riser = false;
-    answers(&survey, vec![gravel("gravel_1_4x1_2", 5.0), media("manganese_dioxide_20x40", 3.0), media("alumina_14x28", 2.0)])
+    answers(
+        &survey,
+        vec![gravel("gravel_1_4x1_2", 5.0), media("manganese_dioxide_20x40", 3.0), media("alumina_14x28", 2.0)],
+    )
 }
 
 /// Torispherical heads on a slotted plate, the last layer more than goes in.
@@ -157,12 +175,30 @@ pub(crate) fn overfull() -> VesselAnswers {
     survey.bottom_head = HeadShape::AsmeFd;
     survey.top_head = HeadShape::Din28013;
     survey.collector = CollectorKind::SlottedPlate;
-    answers(&survey, vec![media("sand_filter_045_055", 20.0), packs("carbon_bituminous_12x40", 4.0), packs("carbon_coconut_8x30", 60.0)])
+    answers(
+        &survey,
+        vec![
+            media("sand_filter_045_055", 20.0),
+            packs("carbon_bituminous_12x40", 4.0),
+            packs("carbon_coconut_8x30", 60.0),
+        ],
+    )
 }
 
 /// Known inside, nothing in it.
 pub(crate) fn empty() -> VesselAnswers {
-    answers(&survey(&[(F::InsideDiameter, 15.5), (F::InsideDepth, 64.0), (F::NeckHeight, 1.0), (F::ClearBore, 2.5), (F::RiserOutsideDiameter, 1.05), (F::RiserSeat, 0.0), (F::RiserAllowance, -0.5)]), Vec::new())
+    answers(
+        &survey(&[
+            (F::InsideDiameter, 15.5),
+            (F::InsideDepth, 64.0),
+            (F::NeckHeight, 1.0),
+            (F::ClearBore, 2.5),
+            (F::RiserOutsideDiameter, 1.05),
+            (F::RiserSeat, 0.0),
+            (F::RiserAllowance, -0.5),
+        ]),
+        Vec::new(),
+    )
 }
 
 /// Nothing known.

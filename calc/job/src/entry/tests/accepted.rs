@@ -8,8 +8,8 @@ type Row = (&'static str, Unit, f64, Unit);
 
 fn check(rows: &[Row]) {
     for &(text, unit, value, written) in rows {
-        let understood = understand(text, unit, None)
-            .unwrap_or_else(|misread| panic!("{text:?} in {unit:?}: {misread:?}"));
+        let understood =
+            understand(text, unit, None).unwrap_or_else(|misread| panic!("{text:?} in {unit:?}: {misread:?}"));
         assert_eq!(understood.value, value, "{text:?}");
         assert_eq!(understood.written, written, "{text:?}");
         assert_eq!(understood.dimension, unit.dimension(), "{text:?}");
@@ -233,18 +233,8 @@ fn units_go_by_the_names_people_use() {
         ("8 oz.", Kilogram, 8.0, Ounce),
         ("250 g", Pound, 250.0, Gram),
         ("50 lb/ft³", KilogramPerCubicMetre, 50.0, PoundPerCubicFoot),
-        (
-            "50 lb / cu ft",
-            KilogramPerCubicMetre,
-            50.0,
-            PoundPerCubicFoot,
-        ),
-        (
-            "50 lbs per cubic foot",
-            PoundPerCubicFoot,
-            50.0,
-            PoundPerCubicFoot,
-        ),
+        ("50 lb / cu ft", KilogramPerCubicMetre, 50.0, PoundPerCubicFoot),
+        ("50 lbs per cubic foot", PoundPerCubicFoot, 50.0, PoundPerCubicFoot),
         ("800 kg/m3", PoundPerCubicFoot, 800.0, KilogramPerCubicMetre),
         ("800 g/L", PoundPerCubicFoot, 800.0, GramPerLitre),
         ("0.8 kg/L", PoundPerCubicFoot, 0.8, KilogramPerLitre),
@@ -257,18 +247,8 @@ fn units_go_by_the_names_people_use() {
         ("20 L/min", UsGallonPerMinute, 20.0, LitrePerMinute),
         ("1,5 m³/h", UsGallonPerMinute, 1.5, CubicMetrePerHour),
         ("900 l/h", UsGallonPerMinute, 900.0, LitrePerHour),
-        (
-            "10 gpm/ft²",
-            MetrePerHour,
-            10.0,
-            UsGallonPerMinuteSquareFoot,
-        ),
-        (
-            "10 gpm per sq ft",
-            MetrePerHour,
-            10.0,
-            UsGallonPerMinuteSquareFoot,
-        ),
+        ("10 gpm/ft²", MetrePerHour, 10.0, UsGallonPerMinuteSquareFoot),
+        ("10 gpm per sq ft", MetrePerHour, 10.0, UsGallonPerMinuteSquareFoot),
         ("25 m/h", UsGallonPerMinuteSquareFoot, 25.0, MetrePerHour),
         ("60 psi", Bar, 60.0, Psi),
         ("4 bar", Psi, 4.0, Bar),
@@ -293,10 +273,7 @@ fn a_text_is_its_quantity_in_si() {
         let si = understand(text, Millimetre, None).unwrap().si;
         assert!((si - 0.3048).abs() < 6e-17, "{text}: {si}");
     }
-    assert_eq!(
-        understand("12 in", Millimetre, None).unwrap().si,
-        12.0 * 0.0254
-    );
+    assert_eq!(understand("12 in", Millimetre, None).unwrap().si, 12.0 * 0.0254);
     assert_eq!(understand("1 ft", Millimetre, None).unwrap().si, 0.3048);
     // 50 °F is 10 °C is 283.15 K; 50 % is a half.
     assert_eq!(understand("50 F", Celsius, None).unwrap().si, 283.15);

@@ -23,26 +23,15 @@ const IN_DOUBT: &[(&str, f64, f64)] = &[
 #[test]
 fn without_a_meaning_both_readings_are_offered() {
     for &(text, as_decimal, as_thousands) in IN_DOUBT {
-        let expected = Misread::Ambiguous {
-            as_decimal,
-            as_thousands,
-            written: Millimetre,
-        };
-        assert_eq!(
-            understand(text, Millimetre, None),
-            Err(expected),
-            "{text:?}"
-        );
+        let expected = Misread::Ambiguous { as_decimal, as_thousands, written: Millimetre };
+        assert_eq!(understand(text, Millimetre, None), Err(expected), "{text:?}");
     }
 }
 
 #[test]
 fn the_stored_meaning_decides_for_ever() {
     for &(text, as_decimal, as_thousands) in IN_DOUBT {
-        for (meaning, value) in [
-            (Meaning::DecimalPoint, as_decimal),
-            (Meaning::Thousands, as_thousands),
-        ] {
+        for (meaning, value) in [(Meaning::DecimalPoint, as_decimal), (Meaning::Thousands, as_thousands)] {
             let understood = understand(text, Millimetre, Some(meaning)).unwrap();
             assert_eq!(understood.value, value, "{text:?}");
             let (entry, _) = answered(text, Millimetre, meaning).unwrap();
@@ -54,27 +43,17 @@ fn the_stored_meaning_decides_for_ever() {
 
 #[test]
 fn ones_own_decimal_mark_is_decimal_and_the_other_is_asked() {
-    for (text, own, other) in [
-        ("2.375", POINT, COMMA),
-        ("2,375", COMMA, POINT),
-        ("12.500 in", POINT, COMMA),
-    ] {
+    for (text, own, other) in [("2.375", POINT, COMMA), ("2,375", COMMA, POINT), ("12.500 in", POINT, COMMA)] {
         let (entry, understood) = typed(text, Inch, own).unwrap();
         assert_eq!(entry.meaning, Some(Meaning::DecimalPoint), "{text:?}");
         assert!(understood.value < 13.0, "{text:?}");
         assert_eq!(entry.understood(), Ok(understood));
-        assert!(
-            matches!(typed(text, Inch, other), Err(Misread::Ambiguous { .. })),
-            "{text:?}"
-        );
+        assert!(matches!(typed(text, Inch, other), Err(Misread::Ambiguous { .. })), "{text:?}");
     }
     // Somebody used to a third mark is asked about both.
     let third = Marks { decimal: '٫' };
     for text in ["1,234", "1.234"] {
-        assert!(matches!(
-            typed(text, Inch, third),
-            Err(Misread::Ambiguous { .. })
-        ));
+        assert!(matches!(typed(text, Inch, third), Err(Misread::Ambiguous { .. })));
     }
 }
 
@@ -92,17 +71,10 @@ fn one_possible_reading_is_no_question_but_is_kept() {
         let (entry, understood) = typed(text, unit, marks).unwrap();
         assert_eq!(entry.meaning, Some(meaning), "{text:?}");
         assert_eq!(understood.value, value, "{text:?}");
-        assert_eq!(
-            understand(text, unit, None).unwrap().value,
-            value,
-            "{text:?}"
-        );
+        assert_eq!(understand(text, unit, None).unwrap().value, value, "{text:?}");
     }
     // The own mark stays decimal even where only thousands would make a number.
-    assert!(matches!(
-        typed("1,300 1/2", Inch, COMMA),
-        Err(Misread::NotANumber { .. })
-    ));
+    assert!(matches!(typed("1,300 1/2", Inch, COMMA), Err(Misread::NotANumber { .. })));
 }
 
 #[test]

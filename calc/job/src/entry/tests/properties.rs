@@ -2,9 +2,7 @@
 
 use proptest::prelude::*;
 
-use crate::entry::{
-    Entry, Marks, Meaning, Misread, Unit, fraction_text, nominal_size, typed, understand,
-};
+use crate::entry::{Entry, Marks, Meaning, Misread, Unit, fraction_text, nominal_size, typed, understand};
 
 fn unit() -> impl Strategy<Value = Unit> {
     proptest::sample::select(Unit::ALL)
@@ -17,13 +15,11 @@ fn marks() -> impl Strategy<Value = Marks> {
 /// Texts made of what numbers are made of, which get further than arbitrary ones.
 fn nearly() -> impl Strategy<Value = String> {
     let parts = vec![
-        "0", "1", "2", "12", "300", "000", "52", "4", ".", ",", " ", "\u{a0}", "\u{202f}", "'",
-        "’", "\"", "″", "/", "⁄", "-", "−", "+", "½", "⅛", "↉", "⅟", "¹", "²", "³", "₂", "e", "E",
-        "in", "ft", "ft3", "mm", "m", "lb", "oz", "h", "min", "%", "°F", "gpm", "x", "×", "by",
-        "５", "．", "ß", "İ", "\u{200b}", "\u{301}", "🙂",
+        "0", "1", "2", "12", "300", "000", "52", "4", ".", ",", " ", "\u{a0}", "\u{202f}", "'", "’", "\"", "″", "/",
+        "⁄", "-", "−", "+", "½", "⅛", "↉", "⅟", "¹", "²", "³", "₂", "e", "E", "in", "ft", "ft3", "mm", "m", "lb", "oz",
+        "h", "min", "%", "°F", "gpm", "x", "×", "by", "５", "．", "ß", "İ", "\u{200b}", "\u{301}", "🙂",
     ];
-    proptest::collection::vec(proptest::sample::select(parts), 0..12)
-        .prop_map(|parts| parts.concat())
+    proptest::collection::vec(proptest::sample::select(parts), 0..12).prop_map(|parts| parts.concat())
 }
 
 fn never_panics(text: &str, unit: Unit, marks: Marks) -> Result<(), TestCaseError> {

@@ -71,10 +71,7 @@ fn what_is_no_number_says_where() {
         ("inf", 0, "inf"),
     ];
     for &(text, at, found) in rows {
-        let expected = NotANumber {
-            at,
-            found: found.to_owned(),
-        };
+        let expected = NotANumber { at, found: found.to_owned() };
         assert_eq!(refusal(text, Inch), expected, "{text:?}");
     }
 }
@@ -95,21 +92,12 @@ fn a_unit_nobody_knows_is_named() {
         if name.is_empty() {
             assert!(matches!(refusal(text, Inch), NotANumber { at: 2, .. }));
         } else {
-            assert_eq!(
-                refusal(text, Inch),
-                UnknownUnit(name.to_owned()),
-                "{text:?}"
-            );
+            assert_eq!(refusal(text, Inch), UnknownUnit(name.to_owned()), "{text:?}");
         }
     }
     // Which ton, which ounce, which gallon: not guessed.
-    for (text, unit) in [
-        ("1 ton", Pound),
-        ("1 fl oz", Litre),
-        ("1 imp gal", Litre),
-        ("5 gr", Gram),
-        ("5 lb 3", Pound),
-    ] {
+    for (text, unit) in [("1 ton", Pound), ("1 fl oz", Litre), ("1 imp gal", Litre), ("5 gr", Gram), ("5 lb 3", Pound)]
+    {
         assert!(matches!(refusal(text, unit), UnknownUnit(_)), "{text:?}");
     }
 }
@@ -133,11 +121,7 @@ fn a_unit_of_another_kind_is_refused() {
         ("3 bags", Litre, Each),
     ] {
         let wanted = unit.dimension();
-        assert_eq!(
-            refusal(text, unit),
-            WrongDimension { found, wanted },
-            "{text:?}"
-        );
+        assert_eq!(refusal(text, unit), WrongDimension { found, wanted }, "{text:?}");
     }
     assert_eq!(Inch.dimension(), Dimension::Length);
 }
@@ -163,11 +147,7 @@ fn nothing_and_too_much_are_refused() {
 #[test]
 fn a_foot_of_inches_is_another_foot() {
     for (text, value) in [("4' 12\"", 12.0), ("4 ft 14 in", 14.0), ("4' 60", 60.0)] {
-        let expected = PartTooLarge {
-            value,
-            unit: Inch,
-            below: 12.0,
-        };
+        let expected = PartTooLarge { value, unit: Inch, below: 12.0 };
         assert_eq!(refusal(text, Inch), expected, "{text:?}");
     }
 }

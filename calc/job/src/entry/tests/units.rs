@@ -47,45 +47,24 @@ fn masses_rest_on_the_pound_of_1959() {
 
 #[test]
 fn densities_are_masses_by_volumes() {
-    same(
-        PoundPerCubicFoot.factor(),
-        Pound.factor() / CubicFoot.factor(),
-    );
+    same(PoundPerCubicFoot.factor(), Pound.factor() / CubicFoot.factor());
     // NIST SP 811 B.8: lb/ft³ = 1.601 846 E+01 kg/m³, seven digits.
     assert!((PoundPerCubicFoot.factor() - 16.018_46).abs() < 5e-6);
-    same(
-        KilogramPerLitre.factor(),
-        Kilogram.factor() / Litre.factor(),
-    );
+    same(KilogramPerLitre.factor(), Kilogram.factor() / Litre.factor());
     same(GramPerLitre.factor(), Gram.factor() / Litre.factor());
-    same(
-        KilogramPerCubicMetre.factor(),
-        Kilogram.factor() / CubicMetre.factor(),
-    );
+    same(KilogramPerCubicMetre.factor(), Kilogram.factor() / CubicMetre.factor());
 }
 
 #[test]
 fn flows_are_volumes_by_times() {
-    same(
-        UsGallonPerMinute.factor(),
-        UsGallon.factor() / Minute.factor(),
-    );
+    same(UsGallonPerMinute.factor(), UsGallon.factor() / Minute.factor());
     // NIST SP 811 B.8: gallon (US) per minute = 6.309 020 E-05 m³/s, seven digits.
     assert!((UsGallonPerMinute.factor() - 6.309_020e-5).abs() < 5e-12);
     same(LitrePerMinute.factor(), Litre.factor() / Minute.factor());
     same(LitrePerHour.factor(), Litre.factor() / Hour.factor());
-    same(
-        CubicMetrePerHour.factor(),
-        CubicMetre.factor() / Hour.factor(),
-    );
-    same(
-        MetrePerHour.factor(),
-        CubicMetrePerHour.factor() / SquareMetre.factor(),
-    );
-    same(
-        UsGallonPerMinuteSquareFoot.factor(),
-        UsGallonPerMinute.factor() / SquareFoot.factor(),
-    );
+    same(CubicMetrePerHour.factor(), CubicMetre.factor() / Hour.factor());
+    same(MetrePerHour.factor(), CubicMetrePerHour.factor() / SquareMetre.factor());
+    same(UsGallonPerMinuteSquareFoot.factor(), UsGallonPerMinute.factor() / SquareFoot.factor());
     same(Hour.factor(), 60.0 * Minute.factor());
     same(Day.factor(), 24.0 * Hour.factor());
     assert_eq!(Minute.factor(), 60.0 * Second.factor());
@@ -125,20 +104,8 @@ fn parts_of_one() {
 
 #[test]
 fn every_unit_is_listed_once_under_its_dimension() {
-    let dimensions: [Dimension; 12] = [
-        Length,
-        Area,
-        Volume,
-        Mass,
-        Density,
-        Temperature,
-        VolumeFlow,
-        FlowPerArea,
-        Pressure,
-        Time,
-        Ratio,
-        Count,
-    ];
+    let dimensions: [Dimension; 12] =
+        [Length, Area, Volume, Mass, Density, Temperature, VolumeFlow, FlowPerArea, Pressure, Time, Ratio, Count];
     let mut listed: Vec<Unit> = Vec::new();
     for dimension in dimensions {
         for unit in Unit::of(dimension) {
