@@ -7,7 +7,7 @@ use super::shape::{Geometry, Shape, number};
 const STYLE: &str = include_str!("section.css");
 
 /// Colours for a file that stands alone: ink on white, as it would be printed.
-const ALONE: &str = "svg{--ink:#14171a;--paper:#fff;--accent:#0b4f7d;--faint:#5c6166;background:#fff;\
+const ALONE: &str = "svg{--ink:#14171a;--paper:#fff;--accent:#0b4f7d;--quiet:#5c6166;background:#fff;\
 font-family:system-ui,sans-serif;font-variant-numeric:tabular-nums}";
 
 /// A stand-alone SVG file.
