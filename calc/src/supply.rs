@@ -1,5 +1,7 @@
 //! What a job takes from the shelf: packs and parts, per vessel and pooled.
 
 pub mod bill;
+pub mod money;
 
 pub use bill::{Bill, BillLine, BillPart, CountUnit, Fitting, Item, JobKind, VesselBill, bill};
+pub use money::Money;

@@ -162,6 +162,11 @@ pub enum Misread {
     TooSmall,
     /// A fraction over nothing.
     DivideByZero,
+    /// It counts things and isn't whole, or is less than one.
+    NotWhole {
+        /// The number as read.
+        value: f64,
+    },
     /// No vessel has this nominal size.
     NoSuchSize {
         /// Nominal diameter as read, inches.

@@ -10,37 +10,35 @@ pub const DEPTH: usize = 50;
 pub struct History {
     done: Vec<Edit>,
     undone: Vec<Edit>,
+    /// Whether typing has paused: the next change is one of its own even in the same field.
+    paused: bool,
 }
 
 impl History {
     /// Remembers how to take a change back. Typing on in the same field is one change.
     pub fn push(&mut self, edit: &Edit, inverse: Edit) {
         self.undone.clear();
-        if let Some(last) = self.done.last()
-            && same_place(last, edit)
-        {
-            return;
-        }
-        self.done.push(inverse);
-        if self.done.len() > DEPTH {
-            self.done.remove(0);
+        let goes_on = !std::mem::take(&mut self.paused) && self.done.last().is_some_and(|last| same_place(last, edit));
+        if !goes_on {
+            self.remember(inverse);
         }
     }
 
     /// Ends a run of typing: the next change in the same field is one of its own.
     pub fn pause(&mut self) {
-        if self.done.last() != Some(&Edit::All(Vec::new())) && !self.done.is_empty() {
-            self.done.push(Edit::All(Vec::new()));
-        }
+        self.paused = true;
     }
 
     /// The change that takes the last one back.
     pub fn undo(&mut self) -> Option<Edit> {
-        loop {
-            match self.done.pop()? {
-                Edit::All(edits) if edits.is_empty() => {}
-                edit => return Some(edit),
-            }
+        self.paused = true;
+        self.done.pop()
+    }
+
+    fn remember(&mut self, inverse: Edit) {
+        self.done.push(inverse);
+        if self.done.len() > DEPTH {
+            self.done.remove(0);
         }
     }
 
@@ -56,13 +54,14 @@ impl History {
 
     /// Remembers how to take back what was just done again.
     pub fn redone(&mut self, inverse: Edit) {
-        self.done.push(inverse);
+        self.paused = true;
+        self.remember(inverse);
     }
 
     /// Whether there is anything to take back.
     #[must_use]
     pub fn can_undo(&self) -> bool {
-        self.done.iter().any(|edit| !matches!(edit, Edit::All(edits) if edits.is_empty()))
+        !self.done.is_empty()
     }
 
     /// Whether there is anything to do again.
@@ -83,5 +82,51 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
         _ => false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{DEPTH, History};
+    use crate::edit::Edit;
+    use crate::sections::head::TextField;
+
+    fn text(field: TextField, text: &str) -> Edit {
+        Edit::Text { field, text: text.to_owned() }
+    }
+
+    #[test]
+    fn typing_on_in_one_field_is_one_change() {
+        let mut history = History::default();
+        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""));
+        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"));
+        assert_eq!(history.undo(), Some(text(TextField::Title, "")));
+        assert_eq!(history.undo(), None);
+    }
+
+    #[test]
+    fn a_pause_or_another_field_starts_a_change_of_its_own() {
+        let mut history = History::default();
+        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""));
+        history.pause();
+        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"));
+        history.push(&text(TextField::Site, "S"), text(TextField::Site, ""));
+        assert_eq!(history.undo(), Some(text(TextField::Site, "")));
+        assert_eq!(history.undo(), Some(text(TextField::Title, "M")));
+        assert_eq!(history.undo(), Some(text(TextField::Title, "")));
+    }
+
+    #[test]
+    fn fifty_changes_can_be_taken_back_however_often_typing_paused() {
+        let mut history = History::default();
+        for k in 0..200 {
+            history.push(&text(TextField::Title, "x"), text(TextField::Title, &k.to_string()));
+            history.pause();
+        }
+        let mut count = 0;
+        while history.undo().is_some() {
+            count += 1;
+        }
+        assert_eq!(count, DEPTH);
     }
 }

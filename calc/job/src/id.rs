@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 /// A name made once from random bytes, and never reused.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(transparent)]
+#[serde(from = "String", into = "String")]
 pub struct Id(String);
 
 impl Id {
@@ -25,6 +25,18 @@ impl Id {
     #[must_use]
     pub fn as_str(&self) -> &str {
         &self.0
+    }
+}
+
+impl From<String> for Id {
+    fn from(text: String) -> Id {
+        Id::new(&text)
+    }
+}
+
+impl From<Id> for String {
+    fn from(id: Id) -> String {
+        id.0
     }
 }
 

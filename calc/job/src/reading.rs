@@ -274,7 +274,13 @@ impl Reader<'_> {
                 })
             }
             CollectorKind::HubAndLaterals => {
-                let count = self.typed(F::LateralCount);
+                let mut count = self.typed(F::LateralCount);
+                if let Some(Known { value, .. }) = count
+                    && !(value.fract() == 0.0 && (0.0..=1e6).contains(&value))
+                {
+                    self.reading.misread.insert(F::LateralCount, Misread::NotWhole { value });
+                    count = None;
+                }
                 if count.is_none() && !self.reading.misread.contains_key(&F::LateralCount) {
                     self.reading.missing.push(F::LateralCount);
                 }
@@ -288,9 +294,7 @@ impl Reader<'_> {
                 });
                 let top_slot = self.length(F::TopSlot, assumed_slot);
                 let slot_width = self.length(F::SlotWidth, None);
-                // A part of a lateral, or more than there can be, is judged as a count by the cavity.
-                let count = count?.value;
-                let count = if count.fract() == 0.0 && (0.0..=1e6).contains(&count) { count as u32 } else { 0 };
+                let count = count?.value as u32;
                 Some(BottomCollector::HubAndLaterals {
                     count,
                     diameter: diameter?,
@@ -361,13 +365,8 @@ pub fn field_of(term: Term, survey: &VesselSurvey) -> Option<SurveyField> {
         Term::RiserSeat => F::RiserSeat,
         Term::RiserAllowance => F::RiserAllowance,
         Term::CollectorDiameter => F::CollectorDiameter,
-        Term::CollectorBottom => {
-            if survey.collector == CollectorKind::HubAndLaterals {
-                F::LateralAxis
-            } else {
-                F::CollectorBottom
-            }
-        }
+        Term::CollectorBottom => F::CollectorBottom,
+        Term::LateralAxis => F::LateralAxis,
         Term::CollectorTop => F::CollectorTop,
         Term::LateralCount => F::LateralCount,
         Term::LateralLength => F::LateralLength,

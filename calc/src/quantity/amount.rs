@@ -111,6 +111,8 @@ pub enum Term {
     CollectorTop,
     /// Number of laterals.
     LateralCount,
+    /// Height of the laterals' centre line.
+    LateralAxis,
     /// Length of one lateral.
     LateralLength,
     /// Height of the collector's top slot.
@@ -145,4 +147,6 @@ pub enum Term {
     TapeReading,
     /// Number of packs.
     Packs,
+    /// What something costs.
+    Price,
 }

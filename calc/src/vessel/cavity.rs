@@ -474,7 +474,7 @@ fn laterals(inside: &Inside, profile: &Profile) -> Result<Option<Laterals>, Prob
     plausible(Term::LateralLength, length.value)?;
     let radius = diameter.value.value / 2.0;
     if !(radius..profile.crown() - radius).contains(&axis.value.value) {
-        return Err(out_of_range(Term::CollectorBottom, axis.value, radius, (profile.crown() - radius).max(radius)));
+        return Err(out_of_range(Term::LateralAxis, axis.value, radius, (profile.crown() - radius).max(radius)));
     }
     let reach = (profile.area_at(axis.value.value) / PI).sqrt();
     if length.value.value > reach {

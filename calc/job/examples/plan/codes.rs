@@ -108,6 +108,7 @@ fn misread_code(misread: &Misread) -> (&'static str, Value) {
         Misread::TooLarge => ("too_large", json!({})),
         Misread::TooSmall => ("too_small", json!({})),
         Misread::DivideByZero => ("divide_by_zero", json!({})),
+        Misread::NotWhole { value } => ("not_whole", json!({ "value": value })),
         Misread::NoSuchSize { diameter_in, height_in } => {
             ("no_such_size", json!({ "diameter_in": diameter_in, "height_in": height_in }))
         }

@@ -80,6 +80,7 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::CollectorBottom => "collector lower end",
         Term::CollectorTop => "collector upper end",
         Term::LateralCount => "number of laterals",
+        Term::LateralAxis => "laterals' centre",
         Term::LateralLength => "length of a lateral",
         Term::TopSlot => "height of the top slot",
         Term::SlotWidth => "slot width",
@@ -97,6 +98,7 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::MediaDepth => "depth of the media bed",
         Term::TapeReading => "tape reading",
         Term::Packs => "packs",
+        Term::Price => "price",
     }
 }
 
@@ -164,6 +166,9 @@ pub(super) fn misread(manner: Manner, misread: &Misread, unit: Unit) -> String {
         Misread::TooLarge => "This is larger than anything in this trade. Check the number and its unit.".to_owned(),
         Misread::TooSmall => "This is smaller than anything in this trade. Check the number and its unit.".to_owned(),
         Misread::DivideByZero => "A fraction over 0 is no number.".to_owned(),
+        Misread::NotWhole { value } => {
+            format!("{} is no number of things. It must be a whole number from 1, like 8.", manner.decimal(*value, 3))
+        }
         Misread::NoSuchSize { diameter_in, height_in } => format!(
             "{} × {} in is no vessel's size. Type the diameter, then the height: 12x52.",
             manner.decimal(*diameter_in, 2),
@@ -210,6 +215,12 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
             format!("{what} can't be below 0; it is {}.", manner.amount(value))
         }
         Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
+        // A lower limit so small that it would be shown as nothing.
+        Fault::OutOfRange { value, low, high }
+            if low.si() != 0.0 && (amount(low).starts_with("0 ") || amount(low).starts_with("0.00 ")) =>
+        {
+            format!("{what} must be more than 0 and at most {}; it is {}.", amount(high), amount(value))
+        }
         Fault::OutOfRange { value, low, high } => {
             format!("{what} must be from {} to {}; it is {}.", amount(low), amount(high), amount(value))
         }

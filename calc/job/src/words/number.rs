@@ -5,7 +5,8 @@ pub(super) fn fixed(value: f64, places: usize, mark: char) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
-    let text = format!("{value:.places$}");
+    // Half a unit goes away from zero even where binary holds it a hair below: 3.175 is shown as 3.18.
+    let text = format!("{:.places$}", value * (1.0 + 1e-12));
     let text = match text.strip_prefix('-') {
         // Nothing rounds to minus nought.
         Some(rest) if rest.chars().all(|c| c == '0' || c == '.') => rest.to_owned(),
@@ -31,7 +32,8 @@ mod tests {
             (2.0, 2, '.', "2"),
             (2.5, 2, ',', "2,5"),
             (-0.001, 2, '.', "0"),
-            (-1.25, 1, '.', "−1.2"),
+            (-1.25, 1, '.', "−1.3"),
+            (3.175, 2, '.', "3.18"),
             (100.0, 0, '.', "100"),
             (f64::NAN, 2, '.', "–"),
         ] {

@@ -12,12 +12,12 @@ use bedwright_calc::quantity::{
 use bedwright_job::Job;
 use bedwright_job::answers::{LayerOutcome, VesselAnswers, vessel_answers};
 use bedwright_job::edit::{Choice, Edit, LayerChoice};
-use bedwright_job::entry::{Misread, Unit, nominal_size, understand};
+use bedwright_job::entry::{Entry, Misread, Unit, nominal_size, understand};
 use bedwright_job::field::{LayerField, PlanField, SurveyField};
 use bedwright_job::id::Id;
-use bedwright_job::reading::LayerFault;
+use bedwright_job::reading::{LayerFault, read_survey};
 use bedwright_job::sections::plan::TargetKind;
-use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape};
+use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Standing, SurveyEntry, VesselSurvey};
 use bedwright_job::words::{Manner, VerdictWords};
 
 use crate::jobs;
@@ -406,12 +406,12 @@ fn what_is_said_when_slots_and_neighbours_are_judged() {
     );
     assert_eq!(
         verdict(at, Mark::Caution, slot(0.000_4, 0.000_425), mends()),
-        "Collector slots, Coconut carbon 12×40: caution | Slots of 0.4 mm are close to the smallest grains, 0.42 mm; up to 0.7 of \
+        "Collector slots, Coconut carbon 12×40: caution | Slots of 0.4 mm are close to the smallest grains, 0.43 mm; up to 0.7 of \
          a grain is safe. | Take grains of at least 0.71 mm, or finer slots. Or put a coarser layer against the slots."
     );
     assert_eq!(
         verdict(at, Mark::Stop, slot(0.000_5, 0.000_425), mends()),
-        "Collector slots, Coconut carbon 12×40: stop | Slots of 0.5 mm let the smallest grains through, 0.42 mm. | Take grains of \
+        "Collector slots, Coconut carbon 12×40: stop | Slots of 0.5 mm let the smallest grains through, 0.43 mm. | Take grains of \
          at least 0.71 mm, or finer slots. Or put a coarser layer against the slots."
     );
     let lower = Subject::Neighbours { lower: 0 };
@@ -490,4 +490,18 @@ fn texts(value: &serde_json::Value, into: &mut BTreeSet<String>) {
         serde_json::Value::Array(list) => list.iter().for_each(|inner| texts(inner, into)),
         _ => {}
     }
+}
+
+#[test]
+fn a_part_of_a_lateral_is_no_number_of_laterals() {
+    let survey = |count: &str| {
+        let mut survey = VesselSurvey::new(Id::new("v"));
+        survey.collector = CollectorKind::HubAndLaterals;
+        let entry = Entry { text: count.to_owned(), unit: Unit::Each, meaning: None };
+        survey.entries.insert(SurveyField::LateralCount, SurveyEntry { entry, standing: Standing::Measured });
+        read_survey(&survey).misread.get(&SurveyField::LateralCount).cloned()
+    };
+    let said = |count: &str| survey(count).map(|found| Manner::default().misread(&found, Unit::Each));
+    assert_eq!(said("2.5").as_deref(), Some("2.5 is no number of things. It must be a whole number from 1, like 8."));
+    assert_eq!(said("8"), None);
 }
