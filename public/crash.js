@@ -98,8 +98,10 @@
     build = meta ? meta.content : "";
     var page = element("main", "", "notice-page");
     page.id = "bedwright-crash";
-    page.setAttribute("role", "alert");
-    page.appendChild(element("h1", atStart ? "Bedwright could not start" : "Bedwright has stopped"));
+    var told = element("div");
+    told.setAttribute("role", "alert");
+    page.appendChild(told);
+    told.appendChild(element("h1", atStart ? "Bedwright could not start" : "Bedwright has stopped"));
     page.appendChild(
       element(
         "p",

@@ -3,130 +3,123 @@
 use bedwright_job::words::Label;
 use leptos::prelude::*;
 
-use crate::bill::BillPage;
+use crate::bill::bill_page;
 use crate::desk::{Desk, Opened};
-use crate::job::JobPage;
-use crate::jobs::JobsPage;
-use crate::notices::Notices;
+use crate::job::job_page;
+use crate::jobs::jobs_page;
+use crate::notices::notices;
+use crate::parts::live::{El, button, el, follow, page};
 use crate::person::Theme;
-use crate::picking::PickingPage;
+use crate::picking::picking_page;
 use crate::route::Route;
-use crate::settings::SettingsPage;
-use crate::survey_sheet::SurveySheetPage;
-use crate::vessel::VesselPage;
+use crate::settings::settings_page;
+use crate::survey_sheet::survey_sheet_page;
+use crate::vessel::vessel_page;
 
 /// The whole page.
-#[component]
-pub fn App(opened: Opened) -> impl IntoView {
+pub fn app(opened: Opened) {
     let desk = Desk::lay(opened);
-    provide_context(desk);
     desk.empty_bin();
     // The theme is a mark on the root that the style sheet follows.
-    Effect::new(move |_| {
+    follow(move || {
         let theme = desk.person.with(|person| match person.theme {
             Theme::System => "system",
             Theme::Light => "light",
             Theme::Dark => "dark",
         });
-        let root =
-            web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
-        if let Some(root) = root
-            && root.set_attribute("data-theme", theme).is_err()
-        {
-            leptos::logging::warn!("theme not set");
-        }
+        mark_root("data-theme", theme);
     });
-    let found = move || desk.job.with(Option::is_some);
-    let screen = move || match desk.route.get() {
-        Route::Jobs => view! { <JobsPage /> }.into_any(),
-        Route::Settings => view! { <SettingsPage /> }.into_any(),
-        _ if !found() => view! {
-            <main class="page">
-                <p>{desk.label(Label::JobNotFound)}</p>
-                <p><a class="action" href=Route::Jobs.address()>{desk.label(Label::BackToJobs)}</a></p>
-            </main>
-        }
-        .into_any(),
-        Route::Job(_) => view! { <JobPage /> }.into_any(),
-        Route::Vessel(_, vessel) => view! { <VesselPage id=vessel /> }.into_any(),
-        Route::Bill(_) => view! { <BillPage /> }.into_any(),
-        Route::Picking(_) => view! { <PickingPage /> }.into_any(),
-        Route::SurveySheet(_) => view! { <SurveySheetPage /> }.into_any(),
-    };
-    // The screen changes with the address and with which job is open, not with every edit.
-    let which = Memo::new(move |_| (desk.route.get(), found()));
-    view! {
-        <TopBar />
-        <Notices />
-        {move || {
-            which.get();
-            untrack(screen)
-        }}
-        <Foot />
-    }
-}
-
-#[component]
-fn TopBar() -> impl IntoView {
-    let desk = Desk::of();
-    let title = move || {
-        desk.job.with(|job| {
-            job.as_ref().map(|job| {
-                let title = job.head.body.title.clone();
-                if title.is_empty() { desk.label(Label::Untitled).to_owned() } else { title }
-            })
+    // The screen changes with the address and with which job is open, not with every edit. Its texts, and the units and
+    // marks they are in, are those of the moment it is drawn: only the settings change them.
+    let which = Memo::new(move |_| (desk.route.get(), desk.job.with(Option::is_some)));
+    page()
+        .kid(top_bar(desk))
+        .kid(notices(desk))
+        .live(move || {
+            let (route, found) = which.get();
+            vec![screen(desk, &route, found)]
         })
-    };
-    let in_job = move || desk.route.with(|route| route.job().cloned());
-    let link = move |route: Route, label: Label| {
-        let address = route.address();
-        let here = move || desk.route.get() == route;
-        view! { <a href=address aria-current=move || here().then_some("page")>{desk.label(label)}</a> }
-    };
-    view! {
-        <header class="top">
-            <nav class="top-jobs" aria-label=move || desk.label(Label::Jobs)>
-                {link(Route::Jobs, Label::Jobs)}
-            </nav>
-            {move || in_job().zip(title()).map(|(id, title)| view! {
-                <a class="top-title" href=Route::Job(id.clone()).address()>{title}</a>
-                <nav class="top-papers" aria-label=move || desk.label(Label::Paper)>
-                    {link(Route::Bill(id.clone()), Label::BillOfMaterials)}
-                    {link(Route::Picking(id.clone()), Label::PickList)}
-                    {link(Route::SurveySheet(id), Label::SurveySheet)}
-                </nav>
-            })}
-            <span class="top-tools">
-                <Show when=move || in_job().is_some()>
-                    <button type="button" class="quiet" disabled=move || !desk.can_undo() on:click=move |_| desk.undo()>
-                        {move || desk.label(Label::Undo)}
-                    </button>
-                    <button type="button" class="quiet" disabled=move || !desk.can_redo() on:click=move |_| desk.redo()>
-                        {move || desk.label(Label::Redo)}
-                    </button>
-                </Show>
-                {link(Route::Settings, Label::Settings)}
-            </span>
-        </header>
+        .kid(foot(desk));
+}
+
+/// A mark on the page's root; a page that can't carry it works all the same.
+pub fn mark_root(name: &str, value: &str) {
+    if let Some(root) = window().document().and_then(|document| document.document_element()) {
+        let _ = root.set_attribute(name, value);
     }
 }
 
-#[component]
-fn Foot() -> impl IntoView {
-    let desk = Desk::of();
-    let build = web_sys::window()
-        .and_then(|window| window.document())
+fn screen(desk: Desk, route: &Route, found: bool) -> El {
+    untrack(|| match route {
+        Route::Jobs => jobs_page(desk),
+        Route::Settings => settings_page(desk),
+        _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
+            el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),
+        ),
+        Route::Job(_) => job_page(desk),
+        Route::Vessel(_, vessel) => vessel_page(desk, vessel),
+        Route::Bill(_) => bill_page(desk),
+        Route::Picking(_) => picking_page(desk),
+        Route::SurveySheet(_) => survey_sheet_page(desk),
+    })
+}
+
+fn top_bar(desk: Desk) -> El {
+    let link = move |route: Route, label: Label| {
+        el("a", "")
+            .set("href", &route.address())
+            .tells("aria-current", move || (desk.route.get() == route).then(|| "page".to_owned()))
+            .text(desk.label(label))
+    };
+    let jobs = el("nav", "top-jobs").set("aria-label", desk.label(Label::Jobs)).kid(link(Route::Jobs, Label::Jobs));
+    let tools = el("span", "top-tools")
+        .when(
+            move || desk.route.with(|route| route.job().is_some()),
+            move || {
+                let undo = button("quiet", desk.label(Label::Undo), move || desk.undo());
+                let redo = button("quiet", desk.label(Label::Redo), move || desk.redo());
+                vec![undo.holds("disabled", move || !desk.can_undo()), redo.holds("disabled", move || !desk.can_redo())]
+            },
+        )
+        .kid(link(Route::Settings, Label::Settings));
+    // The job the address is about, once it is open.
+    let open = move || {
+        let job = desk.route.with(|route| route.job().cloned()).filter(|_| desk.job.with(Option::is_some));
+        job.map(|job| job.to_string()).into_iter().collect()
+    };
+    let title = move || {
+        let title = desk.of_job(|job| job.head.body.title.clone());
+        if title.is_empty() { desk.label(Label::Untitled).to_owned() } else { title }
+    };
+    let of_job = move |id: &str| {
+        let id = bedwright_job::id::Id::new(id);
+        vec![
+            el("a", "top-title").set("href", &Route::Job(id.clone()).address()).says(title),
+            el("nav", "top-papers")
+                .set("aria-label", desk.label(Label::Paper))
+                .kid(link(Route::Bill(id.clone()), Label::BillOfMaterials))
+                .kid(link(Route::Picking(id.clone()), Label::PickList))
+                .kid(link(Route::SurveySheet(id), Label::SurveySheet)),
+        ]
+    };
+    let which = Memo::new(move |_| -> Vec<String> { open() });
+    el("header", "top")
+        .kid(jobs)
+        .live(move || which.with(|open| open.first().map(|id| of_job(id))).unwrap_or_default())
+        .kid(tools)
+}
+
+fn foot(desk: Desk) -> El {
+    let build = window()
+        .document()
         .and_then(|document| document.query_selector("meta[name=bedwright-build]").ok().flatten())
         .and_then(|meta| meta.get_attribute("content"))
         .unwrap_or_default();
-    view! {
-        <footer class="foot">
-            <span class="foot-offline">
-                {move || desk.label(if desk.offline.get() { Label::ReadyOffline } else { Label::NotReadyOffline })}
-            </span>
-            <span>{move || desk.label(Label::KeptHere)}</span>
-            <span>{move || desk.label(Label::PlanningAid)}</span>
-            <span class="foot-build">{move || desk.label(Label::Build)}" "{build.clone()}</span>
-        </footer>
-    }
+    let offline =
+        move || desk.label(if desk.offline.get() { Label::ReadyOffline } else { Label::NotReadyOffline }).to_owned();
+    el("footer", "foot")
+        .kid(el("span", "foot-offline").says(offline))
+        .kid(el("span", "").text(desk.label(Label::KeptHere)))
+        .kid(el("span", "").text(desk.label(Label::PlanningAid)))
+        .kid(el("span", "foot-build").text(desk.label(Label::Build)).text(" ").text(&build))
 }

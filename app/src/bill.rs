@@ -2,4 +2,4 @@
 
 mod page;
 
-pub use page::BillPage;
+pub use page::bill_page;

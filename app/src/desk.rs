@@ -62,8 +62,20 @@ impl Opened {
             } else {
                 saved::read_section(job, section, &entry.text)
             };
+            // Where one place holds a damaged text the other may hold it whole; the damaged one is kept aside all the same.
+            let mended = taken.is_err()
+                && entry.other.as_deref().is_some_and(|other| {
+                    let taken = if section == RECORDS {
+                        saved::read_records(job, other)
+                    } else {
+                        saved::read_section(job, section, other)
+                    };
+                    taken.is_ok()
+                });
             if taken.is_err() {
                 keeper.protect(&entry.key);
+            }
+            if taken.is_err() && !mended {
                 unread.push(entry.key);
             }
         }
@@ -96,11 +108,23 @@ pub fn days_between(from: &str, to: &str) -> Option<i64> {
     Some(days(to)? - days(from)?)
 }
 
-type Answers = Memo<Option<Arc<VesselAnswers>>>;
+/// What a vessel says, kept up to date.
+pub type Answers = Memo<Option<Arc<VesselAnswers>>>;
 
-/// The desk. A handle: copying it copies nothing.
+/// The desk. A handle: there is one desk for the life of the page, and copying this copies nothing.
 #[derive(Clone, Copy)]
-pub struct Desk {
+pub struct Desk(&'static Parts);
+
+impl std::ops::Deref for Desk {
+    type Target = Parts;
+
+    fn deref(&self) -> &Parts {
+        self.0
+    }
+}
+
+/// What lies on the desk.
+pub struct Parts {
     keeper: StoredValue<Keeper, LocalStorage>,
     owner: StoredValue<Owner>,
     /// Where the person is.
@@ -112,8 +136,6 @@ pub struct Desk {
     history: RwSignal<History>,
     /// The person's ways.
     pub person: RwSignal<Person>,
-    /// How the person reads.
-    pub manner: Memo<Manner>,
     /// What must be seen.
     pub notices: RwSignal<Vec<Notice>>,
     /// Whether what is typed is kept.
@@ -135,18 +157,13 @@ struct Counts {
 }
 
 impl Desk {
-    /// The desk of this page.
-    pub fn of() -> Desk {
-        expect_context::<Desk>()
-    }
-
     /// Lays the desk out, once.
     pub fn lay(opened: Opened) -> Desk {
         let Opened { keeper, person, jobs, unread } = opened;
         let person = RwSignal::new(person);
         let status = RwSignal::new(keeper.status());
         let found = RwSignal::new(Vec::new());
-        let desk = Desk {
+        let desk = Desk(Box::leak(Box::new(Parts {
             keeper: StoredValue::new_local(keeper.clone()),
             owner: StoredValue::new(Owner::current().unwrap_or_default()),
             route: RwSignal::new(Route::of(&bedwright_edge::address::hash())),
@@ -154,7 +171,6 @@ impl Desk {
             job: RwSignal::new(None),
             history: RwSignal::new(History::default()),
             person,
-            manner: Memo::new(move |_| person.with(Person::manner)),
             notices: found,
             status,
             offline: RwSignal::new(update::offline() == update::Offline::Ready),
@@ -162,7 +178,7 @@ impl Desk {
             answers: StoredValue::new(HashMap::new()),
             bill: StoredValue::new(None),
             counts: StoredValue::new(Counts::default()),
-        };
+        })));
         if !unread.is_empty() {
             notices::put(found, Notice::SetAside(unread));
         }
@@ -251,9 +267,31 @@ impl Desk {
         bedwright_edge::address::go(route.address().trim_start_matches('#'));
     }
 
+    /// How the person reads. Only the settings change it, and every other screen is drawn after them.
+    pub fn manner(self) -> Manner {
+        self.person.with_untracked(Person::manner)
+    }
+
     /// A fixed text, in the person's language.
     pub fn label(self, label: Label) -> &'static str {
-        self.manner.with(|manner| manner.label(label))
+        self.manner().label(label)
+    }
+
+    /// Reads something of the open job; its usual value where none is open.
+    pub fn of_job<T: Default>(self, read: impl FnOnce(&Job) -> T) -> T {
+        self.open().map(|job| read(&job)).unwrap_or_default()
+    }
+
+    /// The open job. One compiled copy for all who read it.
+    #[inline(never)]
+    pub fn open(self) -> Option<Arc<Job>> {
+        self.job.get()
+    }
+
+    /// The open job as it is now, whatever becomes of it.
+    #[inline(never)]
+    pub fn open_now(self) -> Option<Arc<Job>> {
+        self.job.get_untracked()
     }
 
     /// Changes the open job.
@@ -269,7 +307,7 @@ impl Desk {
     }
 
     fn change(self, edit: Edit) -> Option<Edit> {
-        let before = self.job.get_untracked()?;
+        let before = self.open_now()?;
         let mut job = (*before).clone();
         let device = self.person.with_untracked(|person| person.device.clone());
         match apply(&mut job, edit, &device) {
@@ -382,7 +420,7 @@ impl Desk {
         let Some(from) = self.shelf.with_untracked(|shelf| shelf.get(id).cloned()) else { return };
         let mut job = (*from).clone();
         job.id = new_id();
-        let copy_of = self.manner.with_untracked(|manner| manner.label(Label::CopyOf));
+        let copy_of = self.label(Label::CopyOf);
         job.head.body.title = format!("{copy_of} {}", job.head.body.title).trim().to_owned();
         job.head.body.created = today();
         job.head.body.binned = None;
@@ -413,8 +451,11 @@ impl Desk {
     pub fn erase(self, id: &Id) {
         let names = self.shelf.with_untracked(|shelf| {
             shelf.get(id).map(|job| {
-                let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
-                known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
+                // The head goes last: while any of it is left, the job still lies in the bin.
+                let others =
+                    SectionName::ALL.iter().filter(|name| **name != SectionName::Head).map(|name| name.id().to_owned());
+                let head = SectionName::Head.id().to_owned();
+                others.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned(), head]).collect::<Vec<_>>()
             })
         });
         let keeper = self.keeper.with_value(Clone::clone);
@@ -422,7 +463,7 @@ impl Desk {
         self.shelf.update(|shelf| {
             shelf.remove(&id);
         });
-        leptos::task::spawn_local(async move {
+        wasm_bindgen_futures::spawn_local(async move {
             for name in names.unwrap_or_default() {
                 // A key that can't be removed now comes back with its job at the next start, still in the bin.
                 let _ = keeper.remove(&format!("{JOBS}{id}/{name}")).await;
@@ -450,23 +491,24 @@ impl Desk {
 
     /// Saves the open job as a file: shared where the device does it that way, else downloaded.
     pub fn save_file(self) {
-        let Some(job) = self.job.get_untracked() else { return };
+        let Some(job) = self.open_now() else { return };
         let title: String =
             job.head.body.title.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(40).collect();
         let name = format!("{}.bedwright.json", if title.is_empty() { job.id.to_string() } else { title });
         let text = saved::job_text(&job);
-        leptos::task::spawn_local(async move {
+        wasm_bindgen_futures::spawn_local(async move {
             if files::should_share() && files::can_share_file(&name, "application/json") {
                 files::share_file(&name, "application/json", text.as_bytes()).await;
-            } else if files::download(&name, "application/json", text.as_bytes()).is_err() {
-                leptos::logging::warn!("download refused");
+            } else {
+                // A browser that refuses says so itself.
+                let _ = files::download(&name, "application/json", text.as_bytes());
             }
         });
     }
 
     /// Opens a job file a person picks: always as a job of its own.
     pub fn open_file(self) {
-        leptos::task::spawn_local(async move {
+        wasm_bindgen_futures::spawn_local(async move {
             match files::pick_file(".json,application/json", saved::LONGEST as u64).await {
                 Ok(None) => {}
                 Ok(Some((_, bytes))) => self.take_file(&bytes),
@@ -502,9 +544,8 @@ impl Desk {
             .iter()
             .filter_map(|key| bedwright_edge::storage::read(key).ok().flatten().map(|text| format!("{key}\n{text}\n")))
             .collect();
-        if files::download("bedwright-set-aside.txt", "text/plain", texts.join("\n").as_bytes()).is_err() {
-            leptos::logging::warn!("download refused");
-        }
+        // A browser that refuses says so itself.
+        let _ = files::download("bedwright-set-aside.txt", "text/plain", texts.join("\n").as_bytes());
     }
 
     /// Changes the person's ways and keeps them.
@@ -524,11 +565,8 @@ impl Desk {
     /// Writes everything now, then reloads.
     pub fn reload(self) {
         self.keeper.with_value(Keeper::flush);
-        if let Some(window) = web_sys::window()
-            && window.location().reload().is_err()
-        {
-            leptos::logging::warn!("reload refused");
-        }
+        // Refused only while the page is already being left.
+        let _ = window().location().reload();
     }
 
     /// What a vessel of the open job says; worked out again only when that vessel changes.
@@ -582,7 +620,7 @@ impl Desk {
                         ids.iter().filter_map(|id| self.answers(id).get()).collect()
                     });
                     self.count(|counts| counts.bills += 1);
-                    let job = self.job.get_untracked();
+                    let job = self.open_now();
                     Arc::new(match job {
                         Some(job) => job_bill(&job, &answers),
                         None => job_bill(&Job::new(Id::new("none"), ""), &[]),
@@ -599,14 +637,29 @@ impl Desk {
             add(counts);
             *counts
         });
-        let root =
-            web_sys::window().and_then(|window| window.document()).and_then(|document| document.document_element());
-        if let (Some(counts), Some(root)) = (counts, root) {
-            // For tests only; a page that can't carry it works all the same.
-            let _ =
-                root.set_attribute("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
+        // For tests only.
+        if let Some(counts) = counts {
+            crate::app::mark_root("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
         }
     }
+}
+
+/// Reads what a vessel says. One compiled copy of the reading for all who ask.
+pub fn with_answers<T>(answers: Answers, read: impl FnOnce(Option<&VesselAnswers>) -> T) -> T {
+    #[inline(never)]
+    fn now(answers: Answers) -> Option<Arc<VesselAnswers>> {
+        answers.get()
+    }
+    read(now(answers).as_deref())
+}
+
+/// Reads the bill. One compiled copy of the reading for all who ask.
+pub fn with_bill<T>(bill: Memo<Arc<JobBill>>, read: impl FnOnce(&JobBill) -> T) -> T {
+    #[inline(never)]
+    fn now(bill: Memo<Arc<JobBill>>) -> Arc<JobBill> {
+        bill.get()
+    }
+    read(&now(bill))
 }
 
 /// Shared content, compared by place first and by value only where places differ.

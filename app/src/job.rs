@@ -2,4 +2,4 @@
 
 mod page;
 
-pub use page::JobPage;
+pub use page::job_page;

@@ -2,4 +2,4 @@
 
 mod page;
 
-pub use page::JobsPage;
+pub use page::jobs_page;

@@ -1,8 +1,5 @@
 //! The page: what is shown and tapped. Engineering, documents and words come from elsewhere.
 
-// Components are generated functions whose props document themselves.
-#![allow(missing_docs)]
-
 mod app;
 mod bill;
 mod desk;
@@ -22,6 +19,6 @@ fn main() {
     // Leptos has no executor before the first mount.
     wasm_bindgen_futures::spawn_local(async {
         let opened = desk::Opened::load().await;
-        leptos::mount::mount_to_body(move || leptos::view! { <app::App opened /> });
+        leptos::mount::mount_to_body(move || app::app(opened));
     });
 }

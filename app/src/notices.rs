@@ -5,9 +5,10 @@ use bedwright_job::words::Label;
 use leptos::prelude::*;
 
 use crate::desk::Desk;
+use crate::parts::live::{El, button, el};
 
 /// A notice.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, PartialEq)]
 pub enum Notice {
     /// Texts that could not be read and were set aside; by key.
     SetAside(Vec<String>),
@@ -52,10 +53,8 @@ pub fn take(notices: RwSignal<Vec<Notice>>, kind: &Notice) {
 }
 
 /// The notices at the top of the page.
-#[component]
-pub fn Notices() -> impl IntoView {
-    let desk = Desk::of();
-    let trouble = move || {
+pub fn notices(desk: Desk) -> El {
+    let trouble = Memo::new(move |_| {
         desk.status.with(|status| {
             let full =
                 matches!(status.local, Err(Fault::Full { .. })) || matches!(status.journal, Err(Fault::Full { .. }));
@@ -66,77 +65,55 @@ pub fn Notices() -> impl IntoView {
                 _ => None,
             }
         })
-    };
-    view! {
-        <div class="notices" role="region" aria-live="polite">
-            {move || trouble().map(|label| view! {
-                <div class="notice notice-stop" role="alert">
-                    <span class="notice-text">{desk.label(label)}</span>
-                    <Show when=move || desk.job.with(Option::is_some)>
-                        <button type="button" on:click=move |_| desk.save_file()>{desk.label(Label::SaveFile)}</button>
-                    </Show>
-                </div>
-            })}
-            <For each=move || desk.notices.get() key=|notice| format!("{notice:?}") let:notice>
-                <NoticeLine notice />
-            </For>
-        </div>
-    }
+    });
+    el("div", "notices")
+        .set("role", "region")
+        .set("aria-live", "polite")
+        .live(move || {
+            let Some(label) = trouble.get() else { return Vec::new() };
+            vec![notice("notice notice-stop").kid(said(desk.label(label))).when(
+                move || desk.job.with(Option::is_some),
+                move || vec![button("", desk.label(Label::SaveFile), move || desk.save_file())],
+            )]
+        })
+        .live(move || desk.notices.with(|all| all.iter().map(|notice| line(desk, notice)).collect()))
 }
 
-#[component]
-fn NoticeLine(notice: Notice) -> impl IntoView {
-    let desk = Desk::of();
-    let kind = notice.clone();
-    let dismiss = move |_| take(desk.notices, &kind);
-    let say = |label: Label| desk.label(label);
-    match notice {
+fn notice(class: &str) -> El {
+    el("div", class).set("role", "alert")
+}
+
+fn said(text: &str) -> El {
+    el("span", "notice-text").text(text)
+}
+
+fn line(desk: Desk, about: &Notice) -> El {
+    let kind = about.clone();
+    let caution = || notice("notice notice-caution");
+    let text = |label: Label| said(desk.label(label));
+    let dismiss = move |label: Label| button("", desk.label(label), move || take(desk.notices, &kind));
+    match about {
         Notice::SetAside(keys) => {
             let asked = keys.clone();
-            view! {
-                <div class="notice notice-caution" role="alert">
-                    <span class="notice-text">{say(Label::SetAside)}</span>
-                    <span class="notice-detail">{keys.join(", ")}</span>
-                    <button type="button" on:click=move |_| desk.download_aside(&asked)>{say(Label::DownloadIt)}</button>
-                    <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
-                </div>
-            }.into_any()
+            caution()
+                .kid(text(Label::SetAside))
+                .kid(el("span", "notice-detail").text(&keys.join(", ")))
+                .kid(button("", desk.label(Label::DownloadIt), move || desk.download_aside(&asked)))
+                .kid(dismiss(Label::Dismiss))
         }
-        Notice::ChangedElsewhere => view! {
-            <div class="notice" role="alert">
-                <span class="notice-text">{say(Label::ChangedElsewhere)}</span>
-                <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
-            </div>
+        Notice::ChangedElsewhere => notice("notice").kid(text(Label::ChangedElsewhere)).kid(dismiss(Label::Dismiss)),
+        Notice::UpdateWaiting => notice("notice")
+            .kid(text(Label::UpdateWaiting))
+            .kid(button("", desk.label(Label::UpdateNow), move || desk.take_update()))
+            .kid(dismiss(Label::UpdateLater)),
+        Notice::UpdateElsewhere => {
+            caution()
+                .kid(text(Label::UpdateElsewhere))
+                .kid(button("", desk.label(Label::Reload), move || desk.reload()))
         }
-        .into_any(),
-        Notice::UpdateWaiting => view! {
-            <div class="notice" role="alert">
-                <span class="notice-text">{say(Label::UpdateWaiting)}</span>
-                <button type="button" on:click=move |_| desk.take_update()>{say(Label::UpdateNow)}</button>
-                <button type="button" on:click=dismiss>{say(Label::UpdateLater)}</button>
-            </div>
+        Notice::FileNotRead(why) => {
+            caution().kid(text(Label::FileNotRead).text(" ").text(desk.label(*why))).kid(dismiss(Label::Dismiss))
         }
-        .into_any(),
-        Notice::UpdateElsewhere => view! {
-            <div class="notice notice-caution" role="alert">
-                <span class="notice-text">{say(Label::UpdateElsewhere)}</span>
-                <button type="button" on:click=move |_| desk.reload()>{say(Label::Reload)}</button>
-            </div>
-        }
-        .into_any(),
-        Notice::FileNotRead(why) => view! {
-            <div class="notice notice-caution" role="alert">
-                <span class="notice-text">{say(Label::FileNotRead)}" "{say(why)}</span>
-                <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
-            </div>
-        }
-        .into_any(),
-        Notice::Locked => view! {
-            <div class="notice notice-caution" role="alert">
-                <span class="notice-text">{say(Label::LockedSection)}</span>
-                <button type="button" on:click=dismiss>{say(Label::Dismiss)}</button>
-            </div>
-        }
-        .into_any(),
+        Notice::Locked => caution().kid(text(Label::LockedSection)).kid(dismiss(Label::Dismiss)),
     }
 }

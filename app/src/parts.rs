@@ -4,5 +4,7 @@ pub mod choice;
 pub mod drawing;
 pub mod entry;
 pub mod how;
+pub mod live;
 pub mod sheet;
+pub mod typing;
 pub mod verdicts;

@@ -3,4 +3,4 @@
 mod line;
 mod page;
 
-pub use page::PickingPage;
+pub use page::picking_page;

@@ -2,4 +2,4 @@
 
 mod page;
 
-pub use page::SettingsPage;
+pub use page::settings_page;

@@ -2,4 +2,4 @@
 
 mod page;
 
-pub use page::SurveySheetPage;
+pub use page::survey_sheet_page;

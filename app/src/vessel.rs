@@ -1,5 +1,6 @@
 //! One vessel: a drawing you can type on.
 
+mod doubt;
 mod layers;
 mod page;
 mod results;
@@ -8,17 +9,14 @@ mod survey;
 use bedwright_job::id::Id;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
-use leptos::prelude::*;
 
-pub use page::VesselPage;
+pub use page::vessel_page;
 
 use crate::desk::Desk;
 
 /// What a vessel is called: its tags and its nominal size.
 pub fn name_of(desk: Desk, id: &Id) -> String {
-    desk.job
-        .with(|job| job.as_ref().and_then(|job| job.vessel(id).map(|vessel| name(desk, vessel))))
-        .unwrap_or_default()
+    desk.of_job(|job| job.vessel(id).map(|vessel| name(desk, vessel)).unwrap_or_default())
 }
 
 fn name(desk: Desk, vessel: &VesselSurvey) -> String {

@@ -132,7 +132,14 @@ pub fn examples() -> Vec<(Vessel, Vec<Layer>)> {
             ],
         ),
         (
-            with(0.4, 1.8, Head::Conical { depth: metres(0.3) }, Head::Flat, BottomCollector::None, false),
+            with(
+                0.4,
+                1.8,
+                Head::Conical { depth: Known::measured(metres(0.3)) },
+                Head::Flat,
+                BottomCollector::None,
+                false,
+            ),
             vec![layer("resin_anion", Role::Media, Target::Volume(Known::typed(cubic_metres(0.11))))],
         ),
     ];

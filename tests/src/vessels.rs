@@ -22,7 +22,7 @@ pub fn head(name: &str, cone_depth_m: Option<f64>) -> Head {
         ("asme_fd", _) => Head::AsmeFd,
         ("din_28011", _) => Head::Din28011,
         ("din_28013", _) => Head::Din28013,
-        ("conical", Some(depth)) => Head::Conical { depth: metres(depth) },
+        ("conical", Some(depth)) => Head::Conical { depth: Known::measured(metres(depth)) },
         _ => panic!("no head is called {name}"),
     }
 }

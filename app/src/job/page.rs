@@ -4,116 +4,96 @@ use std::sync::Arc;
 
 use bedwright_calc::supply::JobKind;
 use bedwright_job::Edit;
+use bedwright_job::id::Id;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::plan::VesselPlan;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
-use leptos::prelude::*;
 
-use crate::desk::{Desk, new_id};
-use crate::parts::choice::Pick;
+use crate::desk::{Desk, new_id, with_answers};
+use crate::parts::choice::pick;
+use crate::parts::live::{El, button, el};
+use crate::parts::typing::{text_line, typing};
 use crate::route::Route;
 
+const KINDS: [(JobKind, Label); 4] = [
+    (JobKind::New, Label::KindNew),
+    (JobKind::Changeout, Label::KindChangeout),
+    (JobKind::Partial, Label::KindPartial),
+    (JobKind::TopUp, Label::KindTopUp),
+];
+
 /// The job.
-#[component]
-pub fn JobPage() -> impl IntoView {
-    let desk = Desk::of();
-    let say = move |label: Label| move || desk.label(label);
-    let kind = Memo::new(move |_| desk.job.with(|job| job.as_ref().map_or(JobKind::New, |job| job.head.body.kind)));
-    let sample = Memo::new(move |_| desk.job.with(|job| job.as_ref().is_some_and(|job| job.head.body.sample)));
-    let vessels = Memo::new(move |_| {
-        desk.job.with(|job| {
-            job.as_ref()
-                .map(|job| {
-                    job.survey.body.vessels.iter().map(|vessel| (job.id.clone(), vessel.id.clone())).collect::<Vec<_>>()
-                })
-                .unwrap_or_default()
-        })
-    });
-    let kinds = [
-        (JobKind::New, Label::KindNew),
-        (JobKind::Changeout, Label::KindChangeout),
-        (JobKind::Partial, Label::KindPartial),
-        (JobKind::TopUp, Label::KindTopUp),
-    ]
-    .map(|(kind, label)| (kind, desk.label(label).to_owned()))
-    .to_vec();
-    let add = move |_| {
-        let Some(job) = desk.job.get_untracked() else { return };
+pub fn job_page(desk: Desk) -> El {
+    let say = move |label: Label| desk.label(label);
+    let vessels = move || {
+        desk.of_job(|job| job.survey.body.vessels.iter().map(|vessel| vessel.id.to_string()).collect::<Vec<_>>())
+    };
+    let kind = move || desk.of_job(|job| KINDS.iter().position(|(kind, _)| *kind == job.head.body.kind));
+    let take_kind = move |at: usize| {
+        if let Some((kind, _)) = KINDS.get(at) {
+            desk.edit(Edit::Kind(*kind));
+        }
+    };
+    let add = move || {
+        let Some(job) = desk.open_now() else { return };
         let vessel = VesselSurvey::new(new_id());
         let (at, id) = (job.survey.body.vessels.len(), vessel.id.clone());
         desk.edit(Edit::InsertVessel { at, vessel: Arc::new(vessel), plan: Arc::new(VesselPlan::default()) });
         desk.go(&Route::Vessel(job.id.clone(), id));
     };
-    view! {
-        <main class="page job">
-            <Show when=move || sample.get()>
-                <p class="sample-mark">{say(Label::SampleMark)}</p>
-            </Show>
-            <section class="job-head">
-                <TextLine field=TextField::Title label=Label::Title />
-                <TextLine field=TextField::Customer label=Label::Customer />
-                <TextLine field=TextField::Site label=Label::Site />
-                <TextLine field=TextField::Number label=Label::JobNumber />
-                <TextLine field=TextField::Owner label=Label::Owner />
-                <Pick label=desk.label(Label::KindOfJob) group="kind" options=kinds value=kind on_choose=Callback::new(move |kind| desk.edit(Edit::Kind(kind))) />
-                <TextLine field=TextField::Notes label=Label::Notes />
-            </section>
-            <section aria-labelledby="vessels">
-                <h2 class="rule" id="vessels">{say(Label::Vessels)}</h2>
-                <Show when=move || vessels.with(Vec::is_empty)>
-                    <p>{say(Label::NoVessels)}</p>
-                </Show>
-                <ul class="job-list">
-                    <For each=move || vessels.get() key=|ids| ids.clone() let:ids>
-                        <VesselLine job=ids.0 vessel=ids.1 />
-                    </For>
-                </ul>
-                <div class="actions">
-                    <button type="button" class="primary" on:click=add>{say(Label::AddVessel)}</button>
-                    <button type="button" on:click=move |_| desk.save_file()>{say(Label::SaveFile)}</button>
-                </div>
-            </section>
-        </main>
-    }
+    let head = el("section", "job-head")
+        .kid(line(desk, TextField::Title, Label::Title))
+        .kid(line(desk, TextField::Customer, Label::Customer))
+        .kid(line(desk, TextField::Site, Label::Site))
+        .kid(line(desk, TextField::Number, Label::JobNumber))
+        .kid(line(desk, TextField::Owner, Label::Owner))
+        .kid(pick(say(Label::KindOfJob), "kind", &KINDS.map(|(_, label)| say(label)), kind, take_kind))
+        .kid(line(desk, TextField::Notes, Label::Notes));
+    let actions = el("div", "actions").kid(button("primary", say(Label::AddVessel), add)).kid(button(
+        "",
+        say(Label::SaveFile),
+        move || desk.save_file(),
+    ));
+    let title = move || {
+        let title = desk.of_job(|job| job.head.body.title.clone());
+        if title.is_empty() { say(Label::Untitled).to_owned() } else { title }
+    };
+    el("main", "page job")
+        .kid(el("h1", "page-title").says(title))
+        .when(
+            move || desk.of_job(|job| job.head.body.sample),
+            move || vec![el("p", "sample-mark").text(say(Label::SampleMark))],
+        )
+        .kid(head)
+        .kid(
+            el("section", "")
+                .set("aria-labelledby", "vessels")
+                .kid(el("h2", "rule").set("id", "vessels").text(say(Label::Vessels)))
+                .when(move || vessels().is_empty(), move || vec![el("p", "").text(say(Label::NoVessels))])
+                .kid(el("ul", "job-list").each(vessels, move |id| vessel_line(desk, Id::new(id))))
+                .kid(actions),
+        )
 }
 
-#[component]
-fn TextLine(field: TextField, label: Label) -> impl IntoView {
-    let desk = Desk::of();
-    let now = Memo::new(move |_| {
-        desk.job.with(|job| job.as_ref().map(|job| job.head.body.text(field).to_owned()).unwrap_or_default())
-    });
-    let input: NodeRef<leptos::html::Input> = NodeRef::new();
-    Effect::new(move |_| {
-        desk.turned.track();
-        if let Some(input) = input.get() {
-            let text = now.get_untracked();
-            if input.value() != text {
-                input.set_value(&text);
-            }
-        }
-    });
-    view! {
-        <label class="text-line">
-            <span class="text-label">{move || desk.label(label)}</span>
-            <input type="text" autocomplete="off" node_ref=input
-                on:input=move |event| desk.edit(Edit::Text { field, text: event_target_value(&event) })
-                on:blur=move |_| desk.pause() />
-        </label>
-    }
+fn line(desk: Desk, field: TextField, label: Label) -> El {
+    let field = typing(
+        desk.turned,
+        move || desk.of_job(|job| job.head.body.text(field).to_owned()),
+        move |text| desk.edit(Edit::Text { field, text }),
+        move || desk.pause(),
+    );
+    text_line(desk.label(label), field)
 }
 
-#[component]
-fn VesselLine(job: bedwright_job::id::Id, vessel: bedwright_job::id::Id) -> impl IntoView {
-    let desk = Desk::of();
+fn vessel_line(desk: Desk, vessel: Id) -> El {
     let answers = desk.answers(&vessel);
-    let id = vessel.clone();
-    let name = move || crate::vessel::name_of(desk, &id);
+    let job = desk.open_now().map(|job| job.id.clone());
+    let address = job.map(|job| Route::Vessel(job, vessel.clone()).address()).unwrap_or_default();
+    let manner = desk.manner();
     let summary = move || {
-        let manner = desk.manner.get();
-        answers.with(|answers| {
-            let answers = answers.as_ref()?;
+        with_answers(answers, |answers| {
+            let Some(answers) = answers else { return String::new() };
             let layers: Vec<String> = answers
                 .layers
                 .iter()
@@ -124,15 +104,13 @@ fn VesselLine(job: bedwright_job::id::Id, vessel: bedwright_job::id::Id) -> impl
                     Some(format!("{} {packs} {}", fill.packs_to_buy, manner.material(&layer.material.id)))
                 })
                 .collect();
-            Some(layers.join(" · "))
+            layers.join(" · ")
         })
     };
-    view! {
-        <li class="job-line">
-            <a class="job-link" href=Route::Vessel(job, vessel).address()>
-                <span class="job-title">{name}</span>
-                <span class="job-about">{summary}</span>
-            </a>
-        </li>
-    }
+    el("li", "job-line").kid(
+        el("a", "job-link")
+            .set("href", &address)
+            .kid(el("span", "job-title").says(move || crate::vessel::name_of(desk, &vessel)))
+            .kid(el("span", "job-about").says(summary)),
+    )
 }

@@ -8,6 +8,7 @@ use bedwright_job::words::Label;
 use leptos::prelude::*;
 
 use crate::desk::Desk;
+use crate::parts::live::{El, button, el, small_letters, value_of};
 use crate::route::Route;
 
 /// What the list shows of a job; a row is drawn again only when this changes.
@@ -43,18 +44,16 @@ fn matches(job: &Job, search: &str) -> bool {
     let text = [&head.title, &head.customer, &head.site, &head.number, &head.notes]
         .into_iter()
         .chain(tags)
-        .map(|text| text.to_lowercase())
+        .map(|text| small_letters(text))
         .collect::<Vec<_>>()
         .join(" ");
-    search.to_lowercase().split_whitespace().all(|word| text.contains(word))
+    small_letters(search).split_whitespace().all(|word| text.contains(word))
 }
 
 /// The list.
-#[component]
-pub fn JobsPage() -> impl IntoView {
-    let desk = Desk::of();
+pub fn jobs_page(desk: Desk) -> El {
     let search = RwSignal::new(String::new());
-    let say = move |label: Label| move || desk.label(label);
+    let say = move |label: Label| desk.label(label);
     let rows = move |binned: bool| {
         Memo::new(move |_| {
             let search = search.get();
@@ -64,86 +63,96 @@ pub fn JobsPage() -> impl IntoView {
                     .filter(|job| job.head.body.binned.is_some() == binned)
                     .filter(|job| binned || matches(job, &search))
                     .collect();
-                jobs.sort_by(|a, b| (&b.head.body.created, &b.id).cmp(&(&a.head.body.created, &a.id)));
+                jobs.sort_unstable_by(|a, b| (&b.head.body.created, &b.id).cmp(&(&a.head.body.created, &a.id)));
                 jobs.into_iter().map(|job| row(job)).collect::<Vec<Row>>()
             })
         })
     };
     let (there, bin) = (rows(false), rows(true));
-    let empty = Memo::new(move |_| desk.shelf.with(|shelf| shelf.values().all(|job| job.head.body.binned.is_some())));
-    view! {
-        <main class="page jobs">
-            <h1 class="page-title">{say(Label::Jobs)}</h1>
-            <Show when=move || empty.get()>
-                <div class="empty">
-                    <p class="empty-head">{say(Label::NoJobs)}</p>
-                    <p>{say(Label::NoJobsHint)}</p>
-                </div>
-            </Show>
-            <div class="actions">
-                <button type="button" class="primary" on:click=move |_| desk.new_job()>{say(Label::NewJob)}</button>
-                <button type="button" on:click=move |_| desk.new_sample()>{say(Label::SampleJob)}</button>
-                <button type="button" on:click=move |_| desk.open_file()>{say(Label::OpenFile)}</button>
-            </div>
-            <Show when=move || !empty.get()>
-                <input class="search" type="search" aria-label=say(Label::Search) placeholder=say(Label::Search)
-                    on:input=move |event| search.set(event_target_value(&event)) />
-            </Show>
-            <Show when=move || !empty.get() && there.with(Vec::is_empty)>
-                <p>{say(Label::NothingFound)}</p>
-            </Show>
-            <ul class="job-list">
-                <For each=move || there.get() key=|row| (row.id.clone(), row.title.clone(), row.about.clone(), row.vessels) let:row>
-                    <JobLine row />
-                </For>
-            </ul>
-            <Show when=move || !bin.with(Vec::is_empty)>
-                <section class="bin" aria-labelledby="bin">
-                    <h2 class="rule" id="bin">{say(Label::Bin)}</h2>
-                    <p>{say(Label::BinHint)}</p>
-                    <ul class="job-list">
-                        <For each=move || bin.get() key=|row| row.id.clone() let:row>
-                            <BinLine row />
-                        </For>
-                    </ul>
-                </section>
-            </Show>
-        </main>
-    }
+    let empty = move || desk.shelf.with(|shelf| shelf.values().all(|job| job.head.body.binned.is_some()));
+    let actions = el("div", "actions")
+        .kid(button("primary", say(Label::NewJob), move || desk.new_job()))
+        .kid(button("", say(Label::SampleJob), move || desk.new_sample()))
+        .kid(button("", say(Label::OpenFile), move || desk.open_file()));
+    el("main", "page jobs")
+        .kid(el("h1", "page-title").text(say(Label::Jobs)))
+        .when(empty, move || {
+            vec![
+                el("div", "empty")
+                    .kid(el("p", "empty-head").text(say(Label::NoJobs)))
+                    .kid(el("p", "").text(say(Label::NoJobsHint))),
+            ]
+        })
+        .kid(actions)
+        .when(
+            move || !empty(),
+            move || {
+                vec![
+                    el("input", "search")
+                        .set("type", "search")
+                        .set("aria-label", say(Label::Search))
+                        .set("placeholder", say(Label::Search))
+                        .on("input", move |event| search.set(value_of(&event))),
+                ]
+            },
+        )
+        .when(move || !empty() && there.with(Vec::is_empty), move || vec![el("p", "").text(say(Label::NothingFound))])
+        .kid(list(there, move |row| job_line(desk, row)))
+        .when(
+            move || !bin.with(Vec::is_empty),
+            move || {
+                vec![
+                    el("section", "bin")
+                        .set("aria-labelledby", "bin")
+                        .kid(el("h2", "rule").set("id", "bin").text(say(Label::Bin)))
+                        .kid(el("p", "").text(say(Label::BinHint)))
+                        .kid(list(bin, move |row| bin_line(desk, row))),
+                ]
+            },
+        )
 }
 
-#[component]
-fn JobLine(row: Row) -> impl IntoView {
-    let desk = Desk::of();
-    let title = if row.title.is_empty() { desk.label(Label::Untitled).to_owned() } else { row.title };
+/// A line for each job.
+fn list(rows: Memo<Vec<Row>>, line: impl Fn(&Row) -> El + 'static) -> El {
+    // What a line says is part of its key, so that a line that says something else is drawn anew.
+    let key = |row: &Row| format!("{}\n{}\n{}\n{}", row.id, row.title, row.about, row.vessels);
+    el("ul", "job-list").each(
+        move || rows.with(|rows| rows.iter().map(key).collect()),
+        move |wanted| {
+            rows.with_untracked(|rows| rows.iter().find(|row| key(row) == wanted).map(&line))
+                .unwrap_or_else(|| el("li", "job-line"))
+        },
+    )
+}
+
+fn title(desk: Desk, row: &Row) -> El {
+    let title = if row.title.is_empty() { desk.label(Label::Untitled) } else { &row.title };
+    el("span", "job-title").text(title)
+}
+
+fn job_line(desk: Desk, row: &Row) -> El {
     let (copy, bin) = (row.id.clone(), row.id.clone());
-    view! {
-        <li class="job-line">
-            <a class="job-link" href=Route::Job(row.id).address()>
-                <span class="job-title">{title}</span>
-                <span class="job-about">{row.about}</span>
-                {row.sample.then(|| view! { <span class="job-about">{desk.label(Label::SampleMark)}</span> })}
-            </a>
-            <span class="job-tools">
-                <button type="button" class="quiet" on:click=move |_| desk.duplicate(&copy)>{desk.label(Label::Duplicate)}</button>
-                <button type="button" class="quiet" on:click=move |_| desk.bin(&bin, true)>{desk.label(Label::Delete)}</button>
-            </span>
-        </li>
+    let mut link = el("a", "job-link")
+        .set("href", &Route::Job(row.id.clone()).address())
+        .kid(title(desk, row))
+        .kid(el("span", "job-about").text(&row.about));
+    if row.sample {
+        link = link.kid(el("span", "job-about").text(desk.label(Label::SampleMark)));
     }
+    el("li", "job-line").kid(link).kid(
+        el("span", "job-tools")
+            .kid(button("quiet", desk.label(Label::Duplicate), move || desk.duplicate(&copy)))
+            .kid(button("quiet", desk.label(Label::Delete), move || desk.bin(&bin, true))),
+    )
 }
 
-#[component]
-fn BinLine(row: Row) -> impl IntoView {
-    let desk = Desk::of();
-    let title = if row.title.is_empty() { desk.label(Label::Untitled).to_owned() } else { row.title };
-    let (back, gone) = (row.id.clone(), row.id);
-    view! {
-        <li class="job-line">
-            <span class="job-link"><span class="job-title">{title}</span><span class="job-about">{row.about}</span></span>
-            <span class="job-tools">
-                <button type="button" class="quiet" on:click=move |_| desk.bin(&back, false)>{desk.label(Label::Restore)}</button>
-                <button type="button" class="quiet" on:click=move |_| desk.erase(&gone)>{desk.label(Label::EraseForGood)}</button>
-            </span>
-        </li>
-    }
+fn bin_line(desk: Desk, row: &Row) -> El {
+    let (back, gone) = (row.id.clone(), row.id.clone());
+    el("li", "job-line")
+        .kid(el("span", "job-link").kid(title(desk, row)).kid(el("span", "job-about").text(&row.about)))
+        .kid(
+            el("span", "job-tools")
+                .kid(button("quiet", desk.label(Label::Restore), move || desk.bin(&back, false)))
+                .kid(button("quiet", desk.label(Label::EraseForGood), move || desk.erase(&gone))),
+        )
 }

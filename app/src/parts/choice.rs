@@ -1,83 +1,79 @@
 //! One of several, by a native control.
 
-use leptos::prelude::*;
-use wasm_bindgen::JsCast;
+use std::rc::Rc;
 
-/// One of several, as a list that drops down.
-#[component]
-pub fn Choice<T>(
-    /// What is chosen.
-    #[prop(into)]
-    label: String,
-    /// What there is, with its name.
-    #[prop(into)]
-    options: Signal<Vec<(T, String)>>,
-    /// What is chosen now.
-    #[prop(into)]
-    value: Signal<T>,
-    /// Told when another is chosen.
-    on_choose: Callback<T>,
-) -> impl IntoView
-where
-    T: Clone + PartialEq + Send + Sync + 'static,
-{
-    let chosen = move |event: web_sys::Event| {
-        let index = event
-            .target()
-            .and_then(|target| target.dyn_into::<web_sys::HtmlSelectElement>().ok())
-            .map(|select| select.selected_index());
-        let picked = index
-            .and_then(|index| usize::try_from(index).ok())
-            .and_then(|index| options.with_untracked(|all| all.get(index).map(|(option, _)| option.clone())));
-        if let Some(option) = picked {
-            on_choose.run(option);
-        }
-    };
-    view! {
-        <label class="choice">
-            <span class="choice-label">{label}</span>
-            <select on:change=chosen>
-                {move || options.get().into_iter().map(|(option, name)| {
-                    view! { <option prop:selected=move || value.with(|value| *value == option)>{name}</option> }
-                }).collect_view()}
-            </select>
-        </label>
-    }
+use wasm_bindgen::JsCast;
+use web_sys::HtmlSelectElement;
+
+use super::live::{El, Shared, chosen, el, follow};
+
+/// One of several, as a list that drops down: its name, what there is, which is chosen; told when another is.
+pub fn choice(
+    label: &str,
+    options: impl Fn() -> Vec<String> + 'static,
+    value: impl Fn() -> Option<usize> + 'static,
+    on_choose: impl Fn(usize) + 'static,
+) -> El {
+    el("label", "choice").kid(el("span", "choice-label").text(label)).kid(select(
+        "",
+        Box::new(options),
+        Box::new(value),
+        Box::new(on_choose),
+    ))
 }
 
-/// One of a few, side by side.
-#[component]
-pub fn Pick<T>(
-    /// What is chosen; unseen where the options say it.
-    #[prop(into)]
-    label: String,
-    /// A name no other group on the screen has.
-    #[prop(into)]
-    group: String,
-    /// What there is, with its name.
-    options: Vec<(T, String)>,
-    /// What is chosen now.
-    #[prop(into)]
-    value: Signal<T>,
-    /// Told when another is chosen.
-    on_choose: Callback<T>,
-) -> impl IntoView
-where
-    T: Clone + PartialEq + Send + Sync + 'static,
-{
-    view! {
-        <fieldset class="pick">
-            <legend class="pick-legend">{label}</legend>
-            {options.into_iter().map(|(option, name)| {
-                let (here, this) = (option.clone(), option);
-                view! {
-                    <label class="pick-option">
-                        <input type="radio" name=group.clone() prop:checked=move || value.with(|value| *value == here)
-                            on:change=move |_| on_choose.run(this.clone()) />
-                        <span>{name}</span>
-                    </label>
-                }
-            }).collect_view()}
-        </fieldset>
-    }
+/// The list alone. The first of all where nothing is chosen.
+pub fn select(
+    class: &str,
+    options: Box<dyn Fn() -> Vec<String>>,
+    value: Box<dyn Fn() -> Option<usize>>,
+    on_choose: Box<dyn Fn(usize)>,
+) -> El {
+    let list = el("select", class);
+    let node = list.node().clone().unchecked_into::<HtmlSelectElement>();
+    let mut there = Vec::new();
+    follow(move || {
+        let now = options();
+        if now != there {
+            node.set_inner_html("");
+            for name in &now {
+                // None of these can fail: an option inside a list.
+                let _ = node.append_child(el("option", "").text(name).node());
+            }
+            there = now;
+        }
+        let at = value().and_then(|at| i32::try_from(at).ok()).unwrap_or(0);
+        if node.selected_index() != at {
+            node.set_selected_index(at);
+        }
+    });
+    list.on("change", move |event| {
+        if let Some(at) = chosen(&event) {
+            on_choose(at);
+        }
+    })
+}
+
+/// One of a few, side by side. `group` is a name no other group on the screen has.
+pub fn pick(
+    label: &str,
+    group: &str,
+    options: &[&str],
+    value: impl Fn() -> Option<usize> + 'static,
+    on_choose: impl Fn(usize) + 'static,
+) -> El {
+    let value: Shared<Option<usize>> = Rc::new(value);
+    let on_choose: Rc<dyn Fn(usize)> = Rc::new(on_choose);
+    let option = |(at, name): (usize, &&str)| {
+        let (value, on_choose) = (value.clone(), on_choose.clone());
+        let radio = el("input", "")
+            .set("type", "radio")
+            .set("name", group)
+            .holds("checked", move || value() == Some(at))
+            .on("change", move |_| on_choose(at));
+        el("label", "pick-option").kid(radio).kid(el("span", "").text(name))
+    };
+    el("fieldset", "pick")
+        .kid(el("legend", "pick-legend").text(label))
+        .kids(options.iter().enumerate().map(option).collect())
 }

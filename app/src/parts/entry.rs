@@ -1,10 +1,17 @@
 //! A field a number is typed into: text as typed, unit beside it, what was understood, what is wrong.
 
-use leptos::html::Input;
+use std::rc::Rc;
+
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlElement;
+
+use super::choice::select;
+use super::live::{El, Shared, button, el};
+use super::typing::typing;
 
 /// What stands in a field: the text and its unit's place in the list.
-#[derive(Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, PartialEq, Eq, Default)]
 pub struct Written {
     /// As typed.
     pub text: String,
@@ -13,7 +20,7 @@ pub struct Written {
 }
 
 /// Two ways a text can be meant, offered as buttons.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq)]
 pub struct Doubt {
     /// The first way.
     pub first: String,
@@ -22,144 +29,121 @@ pub struct Doubt {
 }
 
 /// A field. The text is never changed while somebody types; it is set only when `turned` counts up.
-#[component]
-pub fn EntryField(
+pub struct EntryField {
     /// What is asked for.
-    #[prop(into)]
-    label: String,
+    pub label: String,
     /// How to take it, in a few words.
-    #[prop(into, optional)]
-    hint: String,
+    pub hint: String,
     /// An id no other field on the screen has.
-    #[prop(into)]
-    id: String,
+    pub id: String,
     /// The units it may be typed in, by symbol; one of none for a bare number.
-    units: Vec<&'static str>,
+    pub units: Vec<&'static str>,
     /// What stands in it.
-    #[prop(into)]
-    written: Signal<Written>,
+    pub written: Shared<Written>,
     /// Told at every change of text or unit.
-    on_write: Callback<Written>,
+    pub on_write: Rc<dyn Fn(Written)>,
     /// Told when the field is left.
-    #[prop(optional, into)]
-    on_leave: Option<Callback<()>>,
+    pub on_leave: Box<dyn Fn()>,
     /// What was understood, beside the field.
-    #[prop(into)]
-    echo: Signal<Option<String>>,
+    pub echo: Shared<Option<String>>,
     /// What is wrong, under the field, once it was left.
-    #[prop(into)]
-    wrong: Signal<Option<String>>,
+    pub wrong: Shared<Option<String>>,
     /// Two ways the text can be meant.
-    #[prop(optional, into)]
-    doubt: Option<Signal<Option<Doubt>>>,
+    pub doubt: Shared<Option<Doubt>>,
     /// Told which of the two: `false` the first, `true` the second.
-    #[prop(optional, into)]
-    on_settle: Option<Callback<bool>>,
+    pub on_settle: Rc<dyn Fn(bool)>,
     /// What stands in the empty field: what is assumed.
-    #[prop(into, optional)]
-    assumed: Signal<Option<String>>,
+    pub assumed: Shared<Option<String>>,
     /// Counted up when the text was changed by something else than typing.
-    #[prop(into)]
-    turned: Signal<u32>,
+    pub turned: RwSignal<u32>,
     /// Names of the two keypads, digits and letters.
-    keypads: (&'static str, &'static str),
-    /// Letters from the start, where a bare number is rare.
-    #[prop(optional)]
-    letters: bool,
-    /// What stands at the field's right: its standing, a choice.
-    #[prop(optional)]
-    children: Option<Children>,
-) -> impl IntoView {
-    let input: NodeRef<Input> = NodeRef::new();
-    let left = RwSignal::new(!written.with_untracked(|w| w.text.is_empty()));
-    let by_letters = RwSignal::new(letters);
-    let shows = Memo::new(move |_| if left.get() { wrong.get() } else { None });
-    Effect::new(move |_| {
-        turned.track();
-        if let Some(input) = input.get() {
-            let text = written.with_untracked(|w| w.text.clone());
-            if input.value() != text {
-                input.set_value(&text);
-            }
-        }
-    });
-    let typed = move |_| {
-        if let Some(input) = input.get_untracked() {
-            let unit = written.with_untracked(|w| w.unit);
-            on_write.run(Written { text: input.value(), unit });
-        }
-    };
-    let switched = move |event: web_sys::Event| {
-        use wasm_bindgen::JsCast;
-        let index = event
-            .target()
-            .and_then(|target| target.dyn_into::<web_sys::HtmlSelectElement>().ok())
-            .map(|select| select.selected_index());
-        if let Some(unit) = index.and_then(|index| usize::try_from(index).ok()) {
-            let text = written.with_untracked(|w| w.text.clone());
-            on_write.run(Written { text, unit });
-        }
-    };
-    let leave = move |_| {
-        left.set(true);
-        if let Some(on_leave) = on_leave {
-            on_leave.run(());
-        }
-    };
-    let (wrong_id, hint_id) = (format!("{id}-wrong"), format!("{id}-hint"));
-    let described = {
-        let (wrong_id, hint_id) = (wrong_id.clone(), hint_id.clone());
-        move || if shows.with(Option::is_some) { format!("{wrong_id} {hint_id}") } else { hint_id.clone() }
-    };
-    let (digits, abc) = keypads;
-    let single = units.len() < 2;
-    let symbol = units.first().copied().unwrap_or_default();
-    view! {
-        <div class="entry" class:entry-wrong=move || shows.with(Option::is_some)>
-            <label class="entry-label" for=id.clone()>{label.clone()}</label>
-            <div class="entry-frame">
-                <input type="text" id=id autocomplete="off" autocapitalize="off" spellcheck="false" enterkeyhint="next"
-                    inputmode=move || if by_letters.get() { "text" } else { "decimal" }
-                    node_ref=input
-                    placeholder=move || assumed.get().unwrap_or_default()
-                    aria-invalid=move || shows.with(Option::is_some).then_some("true")
-                    aria-describedby=described
-                    on:input=typed on:blur=leave />
-                <button type="button" class="entry-keys" tabindex="-1" aria-hidden="true"
-                    on:click=move |_| {
-                        by_letters.update(|letters| *letters = !*letters);
-                        if let Some(input) = input.get_untracked() && input.focus().is_err() {
-                            leptos::logging::warn!("focus refused");
-                        }
-                    }>
-                    {move || if by_letters.get() { digits } else { abc }}
-                </button>
-                {if single {
-                    view! { <span class="entry-unit">{symbol}</span> }.into_any()
-                } else {
-                    view! {
-                        <select class="entry-unit" aria-label=label on:change=switched>
-                            {units.iter().enumerate().map(|(index, symbol)| {
-                                view! { <option prop:selected=move || written.with(|w| w.unit == index)>{*symbol}</option> }
-                            }).collect_view()}
-                        </select>
-                    }.into_any()
-                }}
-            </div>
-            <div class="entry-after">
-                {children.map(|children| children())}
-                <span class="entry-echo">{move || echo.get()}</span>
-            </div>
-            <p class="entry-hint" id=hint_id>{hint}</p>
-            <p class="entry-message" id=wrong_id>{move || shows.get()}</p>
-            {doubt.zip(on_settle).map(|(doubt, on_settle)| view! {
-                {move || doubt.get().map(|two| view! {
-                    <p class="entry-doubt">
-                        <button type="button" on:click=move |_| on_settle.run(false)>{two.first}</button>
-                        <button type="button" on:click=move |_| on_settle.run(true)>{two.second}</button>
-                    </p>
-                })}
-            })}
-        </div>
+    pub keypads: (&'static str, &'static str),
+}
+
+impl EntryField {
+    /// The field on the page; `standing` adds what stands before what was understood.
+    pub fn show(self, standing: impl FnOnce(El) -> El) -> El {
+        let after = standing(el("div", "entry-after"));
+        self.around(after)
+    }
+
+    fn around(self, after: El) -> El {
+        let EntryField { label, hint, id, units, written, on_write, on_leave, echo, wrong, doubt, on_settle, .. } =
+            self;
+        let (assumed, turned, (digits, abc)) = (self.assumed, self.turned, self.keypads);
+        let left = RwSignal::new(!untrack(|| written().text.is_empty()));
+        let by_letters = RwSignal::new(false);
+        let shows: Shared<Option<String>> = Rc::new(move || if left.get() { wrong() } else { None });
+        let (now, write) = (written.clone(), on_write.clone());
+        let input = typing(
+            turned,
+            move || now().text,
+            {
+                let written = written.clone();
+                move |text| write(Written { text, unit: untrack(|| written().unit) })
+            },
+            move || {
+                // A field taken away while it has the focus is left after its signals are gone.
+                if left.try_set(true).is_some() {
+                    return;
+                }
+                on_leave();
+            },
+        );
+        let field = input.node().clone().unchecked_into::<HtmlElement>();
+        let (wrong_id, hint_id) = (format!("{id}-wrong"), format!("{id}-hint"));
+        let described = {
+            let (wrong_id, hint_id, shows) = (wrong_id.clone(), hint_id.clone(), shows.clone());
+            move || Some(if shows().is_some() { format!("{wrong_id} {hint_id}") } else { hint_id.clone() })
+        };
+        let (is_wrong, invalid, message) = (shows.clone(), shows.clone(), shows);
+        let input = input
+            .set("id", &id)
+            .set("autocapitalize", "off")
+            .set("spellcheck", "false")
+            .set("enterkeyhint", "next")
+            .tells("inputmode", move || Some(if by_letters.get() { "text" } else { "decimal" }.to_owned()))
+            .tells("placeholder", move || Some(assumed().unwrap_or_default()))
+            .tells("aria-invalid", move || invalid().map(|_| "true".to_owned()))
+            .tells("aria-describedby", described);
+        let keys = el("button", "entry-keys")
+            .set("type", "button")
+            .set("tabindex", "-1")
+            .set("aria-hidden", "true")
+            .says(move || if by_letters.get() { digits } else { abc }.to_owned())
+            .on("click", move |_| {
+                by_letters.update(|letters| *letters = !*letters);
+                // A field that can't be focused can still be tapped.
+                let _ = field.focus();
+            });
+        let unit = if units.len() < 2 {
+            el("span", "entry-unit").text(units.first().copied().unwrap_or_default())
+        } else {
+            let names: Vec<String> = units.iter().map(|&unit| unit.to_owned()).collect();
+            let now = written.clone();
+            select(
+                "entry-unit",
+                Box::new(move || names.clone()),
+                Box::new(move || Some(now().unit)),
+                Box::new(move |unit| on_write(Written { text: untrack(|| written().text), unit })),
+            )
+            .set("aria-label", &label)
+        };
+        el("div", "entry")
+            .marks("entry-wrong", move || is_wrong().is_some())
+            .kid(el("label", "entry-label").set("for", &id).text(&label))
+            .kid(el("div", "entry-frame").kid(input).kid(keys).kid(unit))
+            .kid(after.kid(el("span", "entry-echo").says(move || echo().unwrap_or_default())))
+            .kid(el("p", "entry-hint").set("id", &hint_id).text(&hint))
+            .kid(el("p", "entry-message").set("id", &wrong_id).says(move || message().unwrap_or_default()))
+            .live(move || {
+                let Some(two) = doubt() else { return Vec::new() };
+                let (first, second) = (on_settle.clone(), on_settle.clone());
+                vec![el("p", "entry-doubt").kid(button("", &two.first, move || first(false))).kid(button(
+                    "",
+                    &two.second,
+                    move || second(true),
+                ))]
+            })
     }
 }

@@ -1,9 +1,11 @@
 //! How a figure knows: opened on a tap.
 
-use leptos::prelude::*;
+use std::rc::Rc;
+
+use super::live::{El, el};
 
 /// A figure's grounds, in words.
-#[derive(Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, PartialEq, Eq, Default)]
 pub struct Grounds {
     /// The equation.
     pub formula: String,
@@ -15,30 +17,39 @@ pub struct Grounds {
     pub cautions: Vec<String>,
 }
 
-/// A figure in a line; its grounds open on a tap.
-#[component]
-pub fn FigureLine(
-    /// What it is.
-    name: &'static str,
-    /// The figure as shown, and its grounds; nothing where there is no answer.
-    #[prop(into)]
-    figure: Signal<Option<(String, Grounds)>>,
-) -> impl IntoView {
-    view! {
-        {move || figure.get().map(|(value, grounds)| view! {
-            <details class="how">
-                <summary><span class="how-name">{name}</span> <span class="figure how-value">{value}</span></summary>
-                <p class="how-formula">{grounds.formula}</p>
-                <table>
-                    <tbody>
-                        {grounds.inputs.into_iter().map(|(name, value, basis)| view! {
-                            <tr><th scope="row">{name}</th><td class="figure">{value}</td><td>{basis}</td></tr>
-                        }).collect_view()}
-                    </tbody>
-                </table>
-                <p>{grounds.source}</p>
-                {grounds.cautions.into_iter().map(|caution| view! { <p>{caution}</p> }).collect_view()}
-            </details>
-        })}
-    }
+/// Adds a figure in a line, once there is one; its grounds open on a tap, and stay open while the figure changes.
+pub fn figure_line(into: El, name: &'static str, figure: impl Fn() -> Option<(String, Grounds)> + 'static) -> El {
+    let figure: Rc<dyn Fn() -> Option<(String, Grounds)>> = Rc::new(figure);
+    let there = figure.clone();
+    into.when(
+        move || there().is_some(),
+        move || {
+            let (value, grounds) = (figure.clone(), figure.clone());
+            let head = el("summary", "")
+                .kid(el("span", "how-name").text(name))
+                .text(" ")
+                .kid(el("span", "figure how-value").says(move || value().map(|(value, _)| value).unwrap_or_default()));
+            vec![
+                el("details", "how")
+                    .kid(head)
+                    .live(move || grounds().map(|(_, known)| open(&known)).unwrap_or_default()),
+            ]
+        },
+    )
+}
+
+fn open(grounds: &Grounds) -> Vec<El> {
+    let row = |(name, value, basis): &(String, String, String)| {
+        el("tr", "")
+            .kid(el("th", "").set("scope", "row").text(name))
+            .kid(el("td", "figure").text(value))
+            .kid(el("td", "").text(basis))
+    };
+    let mut all = vec![
+        el("p", "how-formula").text(&grounds.formula),
+        el("table", "").kid(el("tbody", "").kids(grounds.inputs.iter().map(row).collect())),
+        el("p", "").text(&grounds.source),
+    ];
+    all.extend(grounds.cautions.iter().map(|caution| el("p", "").text(caution)));
+    all
 }

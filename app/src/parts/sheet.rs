@@ -1,13 +1,17 @@
 //! Papers on sheets: measured at the paper's width, laid out row by row, shown and printed as the same sheets.
 
+use bedwright_edge::listen::Listener;
 use bedwright_job::papers::{Align, Cell, Column, Field, Paper, PaperKind, Row, RowKind};
 use bedwright_job::sheets::{PageSize, Room, RowHeight, Sheet, fill};
-use bedwright_job::words::{Label, Manner};
-use leptos::html::Div;
-use leptos::{ev, prelude::*};
+use bedwright_job::words::Label;
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
 use web_sys::Element;
 
-use super::choice::Pick;
+use super::choice::pick;
+use super::live::{El, Shared, button, el, follow, svg};
+use crate::desk::Desk;
 use crate::person::PaperSize;
 
 /// Less than this, in CSS pixels, is left free on every sheet: printers round.
@@ -21,118 +25,103 @@ pub fn page_size(paper: PaperSize) -> PageSize {
     }
 }
 
-/// The paper in a person's printer, from the sheets chosen.
-pub fn paper_size(size: PageSize) -> PaperSize {
-    match size {
-        PageSize::Letter => PaperSize::Letter,
-        PageSize::A4 => PaperSize::A4,
-    }
-}
-
 /// Choice of paper, the button that prints, and the sheets as they will come out.
-#[component]
-pub fn Printing(
-    /// What is printed, one after the other.
-    #[prop(into)]
-    papers: Signal<Vec<Paper>>,
-    /// On what.
-    #[prop(into)]
-    size: Signal<PageSize>,
-    /// Told when another paper is chosen.
-    on_size: Callback<PageSize>,
-    /// How the person reads.
-    #[prop(into)]
-    manner: Signal<Manner>,
-) -> impl IntoView {
-    let say = move |label: Label| manner.with(|manner| manner.label(label));
+pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
     let silent = RwSignal::new(false);
-    let sizes = [(PageSize::Letter, Label::PaperLetter), (PageSize::A4, Label::PaperA4)]
-        .map(|(size, label)| (size, say(label).to_owned()))
-        .to_vec();
-    let print = move |_| {
+    let sizes = [(PaperSize::Letter, Label::PaperLetter), (PaperSize::A4, Label::PaperA4)];
+    let print = move || {
         silent.set(false);
         bedwright_edge::print::print(move |begun| {
             // The screen may have been left before the dialog was.
             let _ = silent.try_set(!begun);
         });
     };
-    view! {
-        <section class="printing" aria-labelledby="on-paper">
-            <h2 class="rule" id="on-paper">{move || say(Label::OnPaper)}</h2>
-            <div class="printing-tools">
-                <Pick label=say(Label::Paper) group="sheet-size" options=sizes value=size on_choose=on_size />
-                <button type="button" class="primary" on:click=print>{move || say(Label::Print)}</button>
-                <p class="printing-hint" class:printing-silent=move || silent.get() role="status">
-                    {move || say(Label::PrintHint)}
-                </p>
-            </div>
-            <Sheets papers size />
-        </section>
-    }
+    let paper = Memo::new(move |_| desk.person.with(|person| person.paper));
+    let tools = el("div", "printing-tools")
+        .kid(pick(
+            desk.label(Label::Paper),
+            "sheet-size",
+            &sizes.map(|(_, label)| desk.label(label)),
+            move || sizes.iter().position(|(size, _)| *size == paper.get()),
+            move |at| {
+                if let Some((size, _)) = sizes.get(at) {
+                    desk.prefer(|person| person.paper = *size);
+                }
+            },
+        ))
+        .kid(button("primary", desk.label(Label::Print), print))
+        .kid(
+            el("p", "printing-hint")
+                .set("role", "status")
+                .marks("printing-silent", move || silent.get())
+                .text(desk.label(Label::PrintHint)),
+        );
+    el("section", "printing")
+        .set("aria-labelledby", "on-paper")
+        .kid(el("h2", "rule").set("id", "on-paper").text(desk.label(Label::OnPaper)))
+        .kid(tools)
+        .kid(sheets(std::rc::Rc::new(papers), paper))
 }
 
 /// The sheets of some papers.
-#[component]
-pub fn Sheets(
-    /// What stands on them.
-    papers: Signal<Vec<Paper>>,
-    /// How large they are.
-    size: Signal<PageSize>,
-) -> impl IntoView {
-    let measured: NodeRef<Div> = NodeRef::new();
-    let shown: NodeRef<Div> = NodeRef::new();
+fn sheets(papers: Shared<Vec<Paper>>, paper: Memo<PaperSize>) -> El {
+    let size = move || page_size(paper.get());
     // Each paper with its sheets; what was measured goes with what was drawn, so that rows never change under a layout.
     let laid: RwSignal<Vec<(Paper, Vec<Sheet>)>> = RwSignal::new(Vec::new());
-    let scale = RwSignal::new(1.0_f64);
-    let lay_out = move || {
-        let (Some(papers), Some(size)) = (papers.try_get_untracked(), size.try_get_untracked()) else { return };
-        if let Some(view) = measured.try_get_untracked().flatten() {
-            let measured = by_class(&view, "sheet");
-            let all = papers.into_iter().zip(measured).map(|(paper, element)| {
+    let scale = RwSignal::new("1.0000".to_owned());
+    let (drawn, watched) = (papers.clone(), papers.clone());
+    let measured = el("div", "sheets-measured").set("aria-hidden", "true").live(move || {
+        let size = size();
+        drawn().iter().map(|paper| whole_sheet(paper, size)).collect()
+    });
+    let shown =
+        el("div", "sheets-shown").kid(el("div", "sheets-scale").styles("zoom", move || scale.get()).live(move || {
+            let size = size();
+            laid.with(|laid| {
+                laid.iter()
+                    .flat_map(|(paper, sheets)| sheets.iter().map(move |sheet| one_sheet(paper, sheet, size)))
+                    .collect()
+            })
+        }));
+    let (column, room) = (measured.node().clone(), shown.node().clone());
+    let lay_out: std::rc::Rc<dyn Fn()> = std::rc::Rc::new(move || {
+        // The screen may have been left since this was asked for.
+        let Some(size) = paper.try_get_untracked().map(page_size) else { return };
+        let papers = untrack(|| papers());
+        let measured = by_class(&column, "sheet");
+        let all: Vec<(Paper, Vec<Sheet>)> = papers
+            .into_iter()
+            .zip(measured)
+            .map(|(paper, element)| {
                 let sheets = fill_measured(&paper, &element);
                 (paper, sheets)
-            });
-            let all: Vec<_> = all.collect();
-            if laid.with_untracked(|there| *there != all) {
-                laid.set(all);
+            })
+            .collect();
+        if laid.with_untracked(|there| *there != all) {
+            laid.set(all);
+        }
+        let wide = size.width_mm() / 25.4 * 96.0;
+        let room = f64::from(room.client_width());
+        if room > 0.0 {
+            let zoom = format!("{:.4}", (room / wide).min(1.0));
+            if scale.with_untracked(|there| *there != zoom) {
+                scale.set(zoom);
             }
         }
-        if let Some(view) = shown.try_get_untracked().flatten() {
-            let wide = size.width_mm() / 25.4 * 96.0;
-            let room = f64::from(view.client_width());
-            if room > 0.0 {
-                scale.set((room / wide).min(1.0));
-            }
-        }
-    };
-    Effect::new(move |_| {
-        papers.with(|_| ());
-        size.with(|_| ());
-        // After the browser has put the measured column in place.
-        request_animation_frame(lay_out);
     });
-    let resized = window_event_listener(ev::resize, move |_| lay_out());
-    on_cleanup(move || resized.remove());
-    view! {
-        <div class="sheets">
-            <div class="sheets-measured" aria-hidden="true" node_ref=measured>
-                {move || {
-                    let size = size.get();
-                    papers.get().iter().map(|paper| whole_sheet(paper, size)).collect_view()
-                }}
-            </div>
-            <div class="sheets-shown" node_ref=shown>
-                <div class="sheets-scale" style:zoom=move || format!("{:.4}", scale.get())>
-                    {move || {
-                        let size = size.get();
-                        laid.get().iter().flat_map(|(paper, sheets)| {
-                            sheets.iter().map(|sheet| one_sheet(paper, sheet, size)).collect::<Vec<_>>()
-                        }).collect_view()
-                    }}
-                </div>
-            </div>
-        </div>
-    }
+    let (asked, resized) = (lay_out.clone(), lay_out);
+    follow(move || {
+        watched();
+        paper.track();
+        // After the browser has put the measured column in place.
+        let asked = asked.clone();
+        let call = Closure::once_into_js(move || asked());
+        // A page that draws no frames shows no sheets either.
+        let _ = window().request_animation_frame(call.unchecked_ref());
+    });
+    let listener = StoredValue::new_local(Listener::on_window("resize", move |_| resized()));
+    on_cleanup(move || listener.dispose());
+    el("div", "sheets").kid(measured).kid(shown)
 }
 
 /// The elements of a class inside another, in order.
@@ -166,88 +155,70 @@ fn kind_class(kind: PaperKind) -> &'static str {
 }
 
 /// A sheet with every row on it, to be measured.
-fn whole_sheet(paper: &Paper, size: PageSize) -> AnyView {
+fn whole_sheet(paper: &Paper, size: PageSize) -> El {
     let all = Sheet { rows: 0..paper.rows.len(), number: 1, of: 1 };
     one_sheet(paper, &all, size)
 }
 
-fn one_sheet(paper: &Paper, sheet: &Sheet, size: PageSize) -> AnyView {
-    let class = format!("sheet sheet-{} {}", size.id(), kind_class(paper.kind));
+fn one_sheet(paper: &Paper, sheet: &Sheet, size: PageSize) -> El {
     let block = &paper.title_block;
     let number = block.sheet_number(sheet.number, sheet.of);
-    let label = format!("{}, {} {number}", paper.title, block.sheet);
     let rows = paper.rows.get(sheet.rows.clone()).unwrap_or_default();
     let columns = paper.columns.len();
-    let totals = (sheet.is_last() && !paper.totals.is_empty()).then(|| {
-        view! {
-            <tfoot>
-                <tr class="sheet-totals">{cells(&paper.totals, &paper.columns)}</tr>
-            </tfoot>
-        }
-    });
-    view! {
-        <article class=class aria-label=label>
-            <div class="sheet-frame">
-                {(sheet.number == 1).then(|| view! {
-                    <header class="sheet-head">
-                        <p class="sheet-title">{paper.title.clone()}</p>
-                        <p class="sheet-subtitle">{paper.subtitle.clone()}</p>
-                    </header>
-                })}
-                <div class="sheet-body">
-                    <table class="sheet-table">
-                        {column_widths(&paper.columns)}
-                        <thead>
-                            <tr class="sheet-columns">
-                                {paper.columns.iter().map(|column| view! {
-                                    <th scope="col" class=cell_class(column)>{column.heading.clone()}</th>
-                                }).collect_view()}
-                            </tr>
-                        </thead>
-                        <tbody>
-                            {rows.iter().map(|row| sheet_row(row, &paper.columns, columns)).collect_view()}
-                        </tbody>
-                        {totals}
-                    </table>
-                </div>
-                <footer class="sheet-foot">
-                    <div class="sheet-notes">
-                        {paper.notes.iter().map(|note| view! { <p>{note.clone()}</p> }).collect_view()}
-                    </div>
-                    <dl class="title-block">
-                        {block_field("owner", &block.owner)}
-                        {block_field("signed", &block.signed)}
-                        {block_field("title", &block.title)}
-                        {block_field("document", &block.document)}
-                        {block_field("date", &block.date)}
-                        {block_field("revision", &block.revision)}
-                        {block_field("job", &block.job)}
-                        {block_field("sheet", &Field { label: block.sheet.clone(), value: number })}
-                    </dl>
-                </footer>
-            </div>
-        </article>
+    let headings = paper
+        .columns
+        .iter()
+        .map(|column| match column.heading.as_str() {
+            "" => el("td", &cell_class(column)),
+            heading => el("th", &cell_class(column)).set("scope", "col").text(heading),
+        })
+        .collect();
+    let mut table = el("table", "sheet-table")
+        .kid(column_widths(&paper.columns))
+        .kid(el("thead", "").kid(el("tr", "sheet-columns").kids(headings)))
+        .kid(el("tbody", "").kids(rows.iter().map(|row| sheet_row(row, &paper.columns, columns)).collect()));
+    if sheet.is_last() && !paper.totals.is_empty() {
+        table = table.kid(el("tfoot", "").kid(el("tr", "sheet-totals").kids(cells(&paper.totals, &paper.columns))));
     }
-    .into_any()
+    let mut frame = el("div", "sheet-frame");
+    if sheet.number == 1 {
+        frame = frame.kid(
+            el("header", "sheet-head")
+                .kid(el("p", "sheet-title").text(&paper.title))
+                .kid(el("p", "sheet-subtitle").text(&paper.subtitle)),
+        );
+    }
+    let fields = vec![
+        block_field("owner", &block.owner),
+        block_field("signed", &block.signed),
+        block_field("title", &block.title),
+        block_field("document", &block.document),
+        block_field("date", &block.date),
+        block_field("revision", &block.revision),
+        block_field("job", &block.job),
+        block_field("sheet", &Field { label: block.sheet.clone(), value: number.clone() }),
+    ];
+    let foot = el("footer", "sheet-foot")
+        .kid(el("div", "sheet-notes").kids(paper.notes.iter().map(|note| el("p", "").text(note)).collect()))
+        .kid(el("dl", "title-block").kids(fields));
+    el("article", &format!("sheet sheet-{} {}", size.id(), kind_class(paper.kind)))
+        .set("aria-label", &format!("{}, {} {number}", paper.title, block.sheet))
+        .kid(frame.kid(el("div", "sheet-body").kid(table)).kid(foot))
 }
 
-fn block_field(id: &'static str, field: &Field) -> AnyView {
-    view! {
-        <div class=format!("block-field block-{id}")>
-            <dt>{field.label.clone()}</dt>
-            <dd>{field.value.clone()}</dd>
-        </div>
-    }
-    .into_any()
+fn block_field(id: &'static str, field: &Field) -> El {
+    el("div", &format!("block-field block-{id}"))
+        .kid(el("dt", "").text(&field.label))
+        .kid(el("dd", "").text(&field.value))
 }
 
-fn column_widths(columns: &[Column]) -> AnyView {
+fn column_widths(columns: &[Column]) -> El {
     let all: u32 = columns.iter().map(|column| column.weight).sum::<u32>().max(1);
     let widths = columns.iter().map(|column| {
         let width = format!("{:.3}%", f64::from(column.weight) / f64::from(all) * 100.0);
-        view! { <col style:width=width /> }
+        el("col", "").styled("width", &width)
     });
-    view! { <colgroup>{widths.collect_view()}</colgroup> }.into_any()
+    el("colgroup", "").kids(widths.collect())
 }
 
 fn cell_class(column: &Column) -> String {
@@ -258,7 +229,7 @@ fn cell_class(column: &Column) -> String {
     format!("cell cell-{}{align}", column.id)
 }
 
-fn sheet_row(row: &Row, columns: &[Column], count: usize) -> AnyView {
+fn sheet_row(row: &Row, columns: &[Column], count: usize) -> El {
     let class = match row.kind {
         RowKind::Heading => "sheet-row row-heading",
         RowKind::Item => "sheet-row",
@@ -266,17 +237,19 @@ fn sheet_row(row: &Row, columns: &[Column], count: usize) -> AnyView {
         RowKind::Writing => "sheet-row row-writing",
         RowKind::Sketch => "sheet-row row-sketch",
     };
-    let wide = row.cells.len() == 1;
-    if wide && row.kind != RowKind::Item {
-        let inside = row.cells.first().map(cell_inside);
-        return view! { <tr class=class><td class="cell cell-wide" colspan=count.to_string()>{inside}</td></tr> }
-            .into_any();
+    let drawn = el("tr", class);
+    if row.cells.len() == 1 && row.kind != RowKind::Item {
+        let mut wide = el("td", "cell cell-wide").set("colspan", &count.to_string());
+        if let Some(cell) = row.cells.first() {
+            wide = cell_inside(wide, cell);
+        }
+        return drawn.kid(wide);
     }
-    view! { <tr class=class>{cells(&row.cells, columns)}</tr> }.into_any()
+    drawn.kids(cells(&row.cells, columns))
 }
 
 /// The cells of a row; where they are fewer than the columns the last one reaches to the right edge.
-fn cells(cells: &[Cell], columns: &[Column]) -> AnyView {
+fn cells(cells: &[Cell], columns: &[Column]) -> Vec<El> {
     let last = cells.len().saturating_sub(1);
     cells
         .iter()
@@ -285,46 +258,43 @@ fn cells(cells: &[Cell], columns: &[Column]) -> AnyView {
         .map(|(at, (cell, column))| {
             let span = if at == last { columns.len().saturating_sub(at) } else { 1 };
             let class = if span > 1 { "cell cell-wide".to_owned() } else { cell_class(column) };
-            view! { <td class=class colspan=span.to_string()>{cell_inside(cell)}</td> }
+            cell_inside(el("td", &class).set("colspan", &span.to_string()), cell)
         })
-        .collect_view()
-        .into_any()
+        .collect()
 }
 
-fn cell_inside(cell: &Cell) -> AnyView {
+/// Fills a cell.
+fn cell_inside(drawn: El, cell: &Cell) -> El {
     match cell {
-        Cell::Empty => ().into_any(),
-        Cell::Text(text) => text.clone().into_any(),
-        Cell::Large(text) => view! { <span class="cell-large">{text.clone()}</span> }.into_any(),
+        Cell::Empty => drawn,
+        Cell::Text(text) => drawn.text(text),
+        Cell::Large(text) => drawn.kid(el("span", "cell-large").text(text)),
         Cell::Lines(lines) => {
-            view! { <span class="cell-lines">{lines.iter().map(|line| view! { <span>{line.clone()}</span> }).collect_view()}</span> }
-                .into_any()
+            drawn.kid(el("span", "cell-lines").kids(lines.iter().map(|line| el("span", "").text(line)).collect()))
         }
-        Cell::Named { name, hint } => view! {
-            <span class="cell-name">{name.clone()}</span>
-            {(!hint.is_empty()).then(|| view! { <span class="cell-hint">{hint.clone()}</span> })}
+        Cell::Named { name, hint } => {
+            let drawn = drawn.kid(el("span", "cell-name").text(name));
+            if hint.is_empty() { drawn } else { drawn.kid(el("span", "cell-hint").text(hint)) }
         }
-        .into_any(),
-        Cell::Tick(ticked) => tick(*ticked),
-        Cell::Choice(choices) => view! {
-            <span class="cell-choices">
-                {choices.iter().map(|(ticked, name)| view! {
-                    <span class="cell-choice">{tick(*ticked)}<span>{name.clone()}</span></span>
-                }).collect_view()}
-            </span>
+        Cell::Tick(ticked) => drawn.kid(tick(*ticked)),
+        Cell::Choice(choices) => {
+            let one =
+                |ticked: bool, name: &str| el("span", "cell-choice").kid(tick(ticked)).kid(el("span", "").text(name));
+            drawn
+                .kid(el("span", "cell-choices").kids(choices.iter().map(|(ticked, name)| one(*ticked, name)).collect()))
         }
-        .into_any(),
-        Cell::Pen(text) => view! { <span class="cell-pen">{text.clone()}</span> }.into_any(),
+        Cell::Pen(text) => drawn.kid(el("span", "cell-pen").text(text)),
     }
 }
 
 /// A box, drawn, so that it prints where backgrounds don't.
-fn tick(ticked: bool) -> AnyView {
-    view! {
-        <svg class="cell-tick" viewBox="0 0 16 16" aria-hidden="true">
-            <rect x="1" y="1" width="14" height="14" fill="none" stroke="currentColor" stroke-width="1.4" />
-            {ticked.then(|| view! { <path d="M3.5 8.5l3 3.5 6-8" fill="none" stroke="currentColor" stroke-width="2" /> })}
-        </svg>
+fn tick(ticked: bool) -> El {
+    let line =
+        |drawn: El, width: &str| drawn.set("fill", "none").set("stroke", "currentColor").set("stroke-width", width);
+    let frame = svg("rect", "").set("x", "1").set("y", "1").set("width", "14").set("height", "14");
+    let mut marks = vec![line(frame, "1.4")];
+    if ticked {
+        marks.push(line(svg("path", "").set("d", "M3.5 8.5l3 3.5 6-8"), "2"));
     }
-    .into_any()
+    svg("svg", "cell-tick").set("viewBox", "0 0 16 16").set("aria-hidden", "true").kids(marks)
 }

@@ -1,10 +1,11 @@
 //! Verdicts: a mark that survives a photocopy, a sentence, and what would mend it.
 
 use bedwright_job::words::VerdictWords;
-use leptos::prelude::*;
+
+use super::live::{El, Shared, el, svg};
 
 /// Which mark stands before a verdict.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub enum Sign {
     /// A filled circle.
     Fine,
@@ -27,45 +28,45 @@ impl Sign {
     }
 }
 
-/// A list of verdicts: those that ask for something first, the fine ones folded below them.
-#[component]
-pub fn Verdicts(
-    /// Each with its mark, the gravest first.
-    #[prop(into)]
-    verdicts: Signal<Vec<(Sign, VerdictWords)>>,
-    /// What the fold of fine ones is called.
-    fine: &'static str,
-) -> impl IntoView {
-    view! {
-        {move || {
-            let (good, asking): (Vec<_>, Vec<_>) = verdicts.get().into_iter().partition(|(sign, _)| *sign == Sign::Fine);
-            let count = good.len();
-            view! {
-                <ul class="verdicts">{asking.into_iter().map(line).collect_view()}</ul>
-                {(count > 0).then(|| view! {
-                    <details class="verdicts-fine">
-                        <summary><svg class="verdict-sign" viewBox="0 0 24 24" aria-hidden="true"><path d=Sign::Fine.path() /></svg>{fine}": "{count}</summary>
-                        <ul class="verdicts">{good.into_iter().map(line).collect_view()}</ul>
-                    </details>
-                })}
-            }
-        }}
-    }
+/// A list of verdicts, each with its mark: those that ask for something first, the fine ones folded below them.
+/// `fine` is what the fold is called; it stays open while verdicts change.
+pub fn verdicts(into: El, verdicts: Shared<Vec<(Sign, VerdictWords)>>, fine: &'static str) -> El {
+    let of = move |good: bool| {
+        let verdicts = verdicts.clone();
+        move || -> Vec<(Sign, VerdictWords)> {
+            verdicts().into_iter().filter(|(sign, _)| (*sign == Sign::Fine) == good).collect()
+        }
+    };
+    let asking = of(false);
+    into.kid(el("ul", "verdicts").live(move || asking().iter().map(line).collect())).when(
+        {
+            let good = of(true);
+            move || !good().is_empty()
+        },
+        move || {
+            let (count, good) = (of(true), of(true));
+            let head = el("summary", "").kid(sign(Sign::Fine)).text(fine).text(": ");
+            vec![
+                el("details", "verdicts-fine")
+                    .kid(head.says(move || count().len().to_string()))
+                    .kid(el("ul", "verdicts").live(move || good().iter().map(line).collect())),
+            ]
+        },
+    )
 }
 
-fn line((sign, words): (Sign, VerdictWords)) -> AnyView {
-    let remedies: Vec<String> = words.remedies;
-    view! {
-        <li class="verdict" class:verdict-fine=sign == Sign::Fine>
-            <svg class="verdict-sign" viewBox="0 0 24 24" aria-hidden="true">
-                {(sign == Sign::SetOnSite).then(|| view! { <circle class="verdict-ring" cx="12" cy="12" r="8.5" /> })}
-                <path d=sign.path() />
-            </svg>
-            <div>
-                <p class="verdict-head">{words.headline}</p>
-                <p>{words.reason} " " <span class="verdict-remedy">{remedies.join(" ")}</span></p>
-            </div>
-        </li>
+fn sign(sign: Sign) -> El {
+    let mut marks = Vec::new();
+    if sign == Sign::SetOnSite {
+        marks.push(svg("circle", "verdict-ring").set("cx", "12").set("cy", "12").set("r", "8.5"));
     }
-    .into_any()
+    marks.push(svg("path", "").set("d", sign.path()));
+    svg("svg", "verdict-sign").set("viewBox", "0 0 24 24").set("aria-hidden", "true").kids(marks)
+}
+
+fn line((mark, words): &(Sign, VerdictWords)) -> El {
+    let class = if *mark == Sign::Fine { "verdict verdict-fine" } else { "verdict" };
+    let reason =
+        el("p", "").text(&words.reason).text(" ").kid(el("span", "verdict-remedy").text(&words.remedies.join(" ")));
+    el("li", class).kid(sign(*mark)).kid(el("div", "").kid(el("p", "verdict-head").text(&words.headline)).kid(reason))
 }

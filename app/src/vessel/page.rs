@@ -1,5 +1,6 @@
 //! The drawing beside the entries; verdicts first.
 
+use std::rc::Rc;
 use std::sync::Arc;
 
 use bedwright_calc::quantity::Mark;
@@ -9,66 +10,50 @@ use bedwright_job::id::Id;
 use bedwright_job::words::{Label, VerdictWords};
 use leptos::prelude::*;
 
-use super::layers::Layers;
-use super::results::Results;
-use super::survey::Survey;
-use crate::desk::Desk;
-use crate::parts::drawing::SectionDrawing;
-use crate::parts::verdicts::{Sign, Verdicts};
+use super::layers::layers;
+use super::results::results;
+use super::survey::survey;
+use crate::desk::{Answers, Desk, with_answers};
+use crate::parts::drawing::section_drawing;
+use crate::parts::live::{El, Shared, button, el};
+use crate::parts::verdicts::{Sign, verdicts};
 use crate::route::Route;
 
+/// From this width on the drawing is drawn in full.
+const WIDE: &str = "(min-width: 60rem)";
+
 /// The vessel of this id.
-#[component]
-pub fn VesselPage(id: Id) -> impl IntoView {
-    let desk = Desk::of();
-    let say = move |label: Label| move || desk.label(label);
-    let answers = desk.answers(&id);
+pub fn vessel_page(desk: Desk, id: &Id) -> El {
+    let answers = desk.answers(id);
+    let there = id.clone();
+    let id = id.clone();
+    let is_there = move || desk.of_job(|job| job.vessel(&there).is_some());
+    let gone = is_there.clone();
+    el("main", "vessel")
+        .when(is_there, move || screen(desk, &id, answers))
+        .when(move || !gone(), move || vec![el("p", "page").text(desk.label(Label::JobNotFound))])
+}
+
+fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
     let selected = RwSignal::new(None::<usize>);
-    let there = {
-        let id = id.clone();
-        Memo::new(move |_| desk.job.with(|job| job.as_ref().is_some_and(|job| job.vessel(&id).is_some())))
-    };
-    let wide = RwSignal::new(bedwright_edge::display::matches("(min-width: 60rem)"));
-    let watch =
-        StoredValue::new_local(bedwright_edge::display::on_match("(min-width: 60rem)", move |now| wide.set(now)));
+    let wide = RwSignal::new(bedwright_edge::display::matches(WIDE));
+    let watch = StoredValue::new_local(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
     on_cleanup(move || watch.dispose());
+    let manner = desk.manner();
     let drawing = Memo::new(move |_| {
         let form = if wide.get() {
             Form::Full { width: 420.0, height: 640.0 }
         } else {
             Form::Strip { width: 104.0, height: 520.0 }
         };
-        let manner = desk.manner.get();
-        answers.with(|answers| answers.as_ref().map(|answers| Arc::new(section(answers, &manner, form))))
+        with_answers(answers, |answers| answers.map(|answers| Arc::new(section(answers, &manner, form))))
     });
-    let drawn = Memo::new(move |_| drawing.with(Option::is_some));
-    let verdicts = Memo::new(move |_| {
-        let manner = desk.manner.get();
-        answers.with(|answers| {
-            let Some(answers) = answers else { return Vec::new() };
-            let names: Vec<String> = answers.planned.iter().map(|layer| manner.material(&layer.material.id)).collect();
-            let plan = answers.plan.as_ref();
-            plan.map(|plan| {
-                plan.verdicts
-                    .iter()
-                    .map(|verdict| {
-                        let sign = match verdict.mark {
-                            Mark::Fine => Sign::Fine,
-                            Mark::SetOnSite => Sign::SetOnSite,
-                            Mark::Caution => Sign::Caution,
-                            Mark::Stop => Sign::Stop,
-                        };
-                        (sign, manner.verdict(verdict, &names))
-                    })
-                    .collect::<Vec<(Sign, VerdictWords)>>()
-            })
-            .unwrap_or_default()
-        })
-    });
+    let found: Shared<Vec<(Sign, VerdictWords)>> = Rc::new(move || said(desk, answers));
+    let any = found.clone();
     let remove = {
         let id = id.clone();
-        move |_| {
-            let back = desk.job.with_untracked(|job| job.as_ref().map(|job| job.id.clone()));
+        move || {
+            let back = desk.open_now().map(|job| job.id.clone());
             desk.edit(Edit::RemoveVessel(id.clone()));
             if let Some(job) = back {
                 desk.go(&Route::Job(job));
@@ -79,30 +64,43 @@ pub fn VesselPage(id: Id) -> impl IntoView {
         let id = id.clone();
         move || super::name_of(desk, &id)
     };
-    let (for_survey, for_layers) = (id.clone(), id);
-    view! {
-        <main class="vessel">
-            <Show when=move || there.get() fallback=move || view! { <p class="page">{say(Label::JobNotFound)}</p> }>
-                <aside class="vessel-drawing">
-                    {move || drawn.get().then(|| drawing.get_untracked()).flatten().map(|first| {
-                        let drawing = Signal::derive(move || drawing.get().unwrap_or_else(|| first.clone()));
-                        view! { <SectionDrawing drawing selected on_select=Callback::new(move |layer| selected.set(Some(layer))) /> }
-                    })}
-                </aside>
-                <div class="vessel-entries">
-                    <h1 class="page-title">{name.clone()}</h1>
-                    <Show when=move || !verdicts.with(Vec::is_empty)>
-                        <section aria-labelledby="verdicts">
-                            <h2 class="rule" id="verdicts">{say(Label::Verdicts)}</h2>
-                            <Verdicts verdicts fine=desk.label(Label::AllFine) />
-                        </section>
-                    </Show>
-                    <Survey vessel=for_survey.clone() answers />
-                    <Layers vessel=for_layers.clone() answers selected />
-                    <Results answers />
-                    <div class="actions"><button type="button" class="quiet" on:click=remove.clone()>{say(Label::RemoveVessel)}</button></div>
-                </div>
-            </Show>
-        </main>
-    }
+    let verdict_part = move || {
+        let part = el("section", "")
+            .set("aria-labelledby", "verdicts")
+            .kid(el("h2", "rule").set("id", "verdicts").text(desk.label(Label::Verdicts)));
+        vec![verdicts(part, found.clone(), desk.label(Label::AllFine))]
+    };
+    let aside = el("aside", "vessel-drawing")
+        .when(move || drawing.with(Option::is_some), move || vec![section_drawing(move || drawing.get(), selected)]);
+    let entries = el("div", "vessel-entries")
+        .kid(el("h1", "page-title").says(name))
+        .when(move || !any().is_empty(), verdict_part)
+        .kid(survey(desk, id, answers))
+        .kid(layers(desk, id, answers, selected))
+        .kid(results(desk, answers))
+        .kid(el("div", "actions").kid(button("quiet", desk.label(Label::RemoveVessel), remove)));
+    vec![aside, entries]
+}
+
+/// The verdicts of a vessel in words.
+fn said(desk: Desk, answers: Answers) -> Vec<(Sign, VerdictWords)> {
+    let manner = desk.manner();
+    with_answers(answers, |answers| {
+        let Some((answers, plan)) = answers.and_then(|answers| Some((answers, answers.plan.as_ref()?))) else {
+            return Vec::new();
+        };
+        let names: Vec<String> = answers.planned.iter().map(|layer| manner.material(&layer.material.id)).collect();
+        plan.verdicts
+            .iter()
+            .map(|verdict| {
+                let sign = match verdict.mark {
+                    Mark::Fine => Sign::Fine,
+                    Mark::SetOnSite => Sign::SetOnSite,
+                    Mark::Caution => Sign::Caution,
+                    Mark::Stop => Sign::Stop,
+                };
+                (sign, manner.verdict(verdict, &names))
+            })
+            .collect()
+    })
 }

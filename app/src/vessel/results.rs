@@ -1,19 +1,19 @@
 //! The figures of the whole vessel, each with how it knows.
 
-use std::sync::Arc;
-
 use bedwright_calc::quantity::{Amount, Figure};
 use bedwright_job::answers::{VesselAnswers, depth_rows};
 use bedwright_job::words::{Label, Manner};
 use leptos::prelude::*;
 
-use crate::desk::Desk;
-use crate::parts::how::{FigureLine, Grounds};
+use crate::desk::{Answers, Desk, with_answers};
+use crate::parts::how::{Grounds, figure_line};
+use crate::parts::live::{El, el};
 
-type Answers = Memo<Option<Arc<VesselAnswers>>>;
+/// A figure as shown, with its grounds.
+type Shown = Option<(String, Grounds)>;
 
 /// A figure's grounds in the person's words.
-pub fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {
+fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {
     Grounds {
         formula: figure.formula.statement().to_owned(),
         source: manner.source(figure.formula.source()),
@@ -33,71 +33,99 @@ pub fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Gr
     }
 }
 
+/// Finds a figure among a vessel's answers.
+type Reads = fn(&VesselAnswers, Manner) -> Shown;
+
+/// What is shown, in this order.
+const SHOWN: [(Label, Reads); 6] = [
+    (Label::Freeboard, |answers, manner| {
+        let freeboard = answers.plan.as_ref()?.freeboard.as_ref().ok()?;
+        let share = freeboard.ratio.as_ref().map(|ratio| format!(" = {}", manner.percent(ratio.value)));
+        let shown = format!("{}{}", manner.tape(freeboard.length.value), share.unwrap_or_default());
+        Some((shown, grounds(manner, &freeboard.length)))
+    }),
+    (Label::RiserCut, |answers, manner| {
+        let cut = answers.riser_cut.as_ref()?;
+        Some((manner.tape(cut.value), grounds(manner, cut)))
+    }),
+    (Label::Weight, |answers, manner| {
+        let weight = answers.plan.as_ref()?.dry_weight.as_ref().ok().filter(|weight| weight.value.value > 0.0)?;
+        Some((manner.mass(weight.value), grounds(manner, weight)))
+    }),
+    (Label::InsideDiameter, |answers, manner| {
+        let diameter = &answers.vessel.as_ref()?.inside_diameter;
+        Some((manner.length(diameter.value), grounds(manner, diameter)))
+    }),
+    (Label::StraightSide, |answers, manner| {
+        let side = answers.vessel.as_ref()?.straight_side();
+        Some((manner.tape(side.value), grounds(manner, &side)))
+    }),
+    (Label::Capacity, |answers, manner| {
+        let capacity = answers.vessel.as_ref()?.capacity();
+        Some((manner.volume(capacity.value), grounds(manner, &capacity)))
+    }),
+];
+
 /// Inside diameter, freeboard, riser, weight, depth table.
-#[component]
-pub fn Results(answers: Answers) -> impl IntoView {
-    let desk = Desk::of();
-    let manner = desk.manner;
-    let say = move |label: Label| move || desk.label(label);
-    let figure = move |label: Label, figure: Signal<Option<(String, Grounds)>>| view! { <FigureLine name=desk.label(label) figure /> };
-    let with = move |read: fn(&VesselAnswers, Manner) -> Option<(String, Grounds)>| {
-        Signal::derive(move || answers.with(|answers| answers.as_ref().and_then(|answers| read(answers, manner.get()))))
-    };
-    let rows = Memo::new(move |_| {
-        let metric = manner.get().metric;
-        answers.with(|answers| answers.as_ref().map(|answers| depth_rows(answers, metric)).unwrap_or_default())
-    });
-    let open = RwSignal::new(false);
+pub fn results(desk: Desk, answers: Answers) -> El {
+    let manner = desk.manner();
     let problem = move || {
-        answers.with(|answers| {
-            answers.as_ref().and_then(|answers| answers.problem.map(|problem| manner.get().problem(&problem)))
+        with_answers(answers, |answers| {
+            answers.and_then(|answers| answers.problem.map(|problem| manner.problem(&problem)))
         })
+        .unwrap_or_default()
     };
-    view! {
-        <section class="results" aria-labelledby="results">
-            <h2 class="rule" id="results">{say(Label::Results)}</h2>
-            <p class="layer-trouble">{problem}</p>
-            {figure(Label::Freeboard, with(|answers, manner| {
-                let freeboard = answers.plan.as_ref()?.freeboard.as_ref().ok()?;
-                let share = freeboard.ratio.as_ref().map(|ratio| format!(" = {}", manner.percent(ratio.value))).unwrap_or_default();
-                Some((format!("{}{share}", manner.tape(freeboard.length.value)), grounds(manner, &freeboard.length)))
-            }))}
-            {figure(Label::RiserCut, with(|answers, manner| {
-                let cut = answers.riser_cut.as_ref()?;
-                Some((manner.tape(cut.value), grounds(manner, cut)))
-            }))}
-            {figure(Label::Weight, with(|answers, manner| {
-                let weight = answers.plan.as_ref()?.dry_weight.as_ref().ok().filter(|weight| weight.value.value > 0.0)?;
-                Some((manner.mass(weight.value), grounds(manner, weight)))
-            }))}
-            {figure(Label::InsideDiameter, with(|answers, manner| {
-                let diameter = &answers.vessel.as_ref()?.inside_diameter;
-                Some((manner.length(diameter.value), grounds(manner, diameter)))
-            }))}
-            {figure(Label::StraightSide, with(|answers, manner| {
-                let side = answers.vessel.as_ref()?.straight_side();
-                Some((manner.tape(side.value), grounds(manner, &side)))
-            }))}
-            {figure(Label::Capacity, with(|answers, manner| {
-                let capacity = answers.vessel.as_ref()?.capacity();
-                Some((manner.volume(capacity.value), grounds(manner, &capacity)))
-            }))}
-            <Show when=move || !rows.with(Vec::is_empty)>
-                <details class="how" on:toggle=move |_| open.set(true)>
-                    <summary><span class="how-name">{say(Label::DepthTable)}</span></summary>
-                    <Show when=move || open.get()>
-                        <table class="depth-table">
-                            <thead><tr><th scope="col">{say(Label::TapeReads)}</th><th scope="col">{say(Label::Height)}</th><th scope="col">{say(Label::Volume)}</th></tr></thead>
-                            <tbody>
-                                {move || rows.get().into_iter().map(|row| {
-                                    let manner = manner.get();
-                                    view! { <tr><td class="figure">{manner.tape(row.tape)}</td><td class="figure">{manner.tape(row.height)}</td><td class="figure">{manner.volume(row.volume)}</td></tr> }
-                                }).collect_view()}
-                            </tbody>
-                        </table>
-                    </Show>
-                </details>
-            </Show>
-        </section>
-    }
+    let part = el("section", "results")
+        .set("aria-labelledby", "results")
+        .kid(el("h2", "rule").set("id", "results").text(desk.label(Label::Results)))
+        .kid(el("p", "layer-trouble").says(problem));
+    SHOWN
+        .into_iter()
+        .fold(part, |part, (label, read)| {
+            figure_line(part, desk.label(label), move || {
+                with_answers(answers, |answers| answers.and_then(|answers| read(answers, manner)))
+            })
+        })
+        .when(
+            move || {
+                with_answers(answers, |answers| {
+                    answers.is_some_and(|answers| !depth_rows(answers, manner.metric).is_empty())
+                })
+            },
+            move || vec![depth_table(desk, answers)],
+        )
+}
+
+/// Depth against volume; worked out once it is opened.
+fn depth_table(desk: Desk, answers: Answers) -> El {
+    let manner = desk.manner();
+    let open = RwSignal::new(false);
+    let head = move |label: Label| el("th", "").set("scope", "col").text(desk.label(label));
+    let heads = [Label::TapeReads, Label::Height, Label::Volume];
+    let cell = |text: String| el("td", "figure").text(&text);
+    let rows = move || {
+        let rows = with_answers(answers, |answers| answers.map(|answers| depth_rows(answers, manner.metric)));
+        rows.unwrap_or_default()
+            .into_iter()
+            .map(|row| {
+                el("tr", "")
+                    .kid(cell(manner.tape(row.tape)))
+                    .kid(cell(manner.tape(row.height)))
+                    .kid(cell(manner.volume(row.volume)))
+            })
+            .collect()
+    };
+    el("details", "how")
+        .on("toggle", move |_| open.set(true))
+        .kid(el("summary", "").kid(el("span", "how-name").text(desk.label(Label::DepthTable))))
+        .when(
+            move || open.get(),
+            move || {
+                vec![
+                    el("table", "depth-table")
+                        .kid(el("thead", "").kid(el("tr", "").kids(heads.map(head).into_iter().collect())))
+                        .kid(el("tbody", "").live(rows)),
+                ]
+            },
+        )
 }

@@ -1,12 +1,13 @@
 //! What the vessel is: choices, and entries with what was understood of each.
 
+use std::rc::Rc;
 use std::sync::Arc;
 
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Edit;
 use bedwright_job::answers::VesselAnswers;
 use bedwright_job::edit::Choice as Chosen;
-use bedwright_job::entry::{Entry, Meaning, Misread, Unit, answered, typed};
+use bedwright_job::entry::{Entry, Meaning, Unit, answered, typed};
 use bedwright_job::field::SurveyField;
 use bedwright_job::id::Id;
 use bedwright_job::reading::asked;
@@ -16,245 +17,205 @@ use bedwright_job::sections::survey::{
 use bedwright_job::words::Label;
 use leptos::prelude::*;
 
-use crate::desk::Desk;
-use crate::parts::choice::{Choice, Pick};
-use crate::parts::entry::{Doubt, EntryField, Written};
+use super::doubt::doubt_of;
+use crate::desk::{Answers, Desk, with_answers};
+use crate::parts::choice::{choice, pick};
+use crate::parts::entry::{EntryField, Written};
+use crate::parts::live::{El, Shared, el, small_letters};
+use crate::parts::typing::{text_line, typing};
 
-type Answers = Memo<Option<Arc<VesselAnswers>>>;
+/// A vessel of the open job, and how it is read and changed.
+#[derive(Clone, Copy)]
+struct There {
+    desk: Desk,
+    id: StoredValue<Id>,
+    answers: Answers,
+}
+
+impl There {
+    /// Reads something of it; nothing where it was removed.
+    fn read<T>(self, read: impl FnOnce(&VesselSurvey) -> T) -> Option<T> {
+        self.vessel().map(|vessel| read(&vessel))
+    }
+
+    #[inline(never)]
+    fn vessel(self) -> Option<Arc<VesselSurvey>> {
+        let job = self.desk.open()?;
+        self.id.with_value(|id| job.vessel(id).cloned())
+    }
+
+    fn choose(self, choice: Chosen) {
+        self.desk.edit(Edit::Choose { vessel: self.id.get_value(), choice });
+    }
+
+    fn answer<T>(self, read: impl FnOnce(&VesselAnswers) -> Option<T>) -> Option<T> {
+        with_answers(self.answers, |answers| answers.and_then(read))
+    }
+}
 
 /// The survey of one vessel.
-#[component]
-pub fn Survey(vessel: Id, answers: Answers) -> impl IntoView {
-    let desk = Desk::of();
-    let say = move |label: Label| move || desk.label(label);
-    let there = StoredValue::new(vessel.clone());
-    let of = move |read: fn(&VesselSurvey) -> Chosen| {
-        Memo::new(move |_| {
-            there.with_value(|id| {
-                desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).map(|vessel| read(vessel))))
-            })
-        })
-    };
-    let choose = move |choice: Chosen| desk.edit(Edit::Choose { vessel: there.get_value(), choice });
+pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
+    let there = There { desk, id: StoredValue::new(vessel.clone()), answers };
+    let say = move |label: Label| desk.label(label);
     let select = move |label: Label, all: Vec<(Chosen, Label)>, read: fn(&VesselSurvey) -> Chosen| {
-        let now = of(read);
-        let first = all.first().map(|(choice, _)| *choice);
-        let options = Signal::derive(move || {
-            all.iter().map(|(choice, label)| (Some(*choice), desk.label(*label).to_owned())).collect::<Vec<_>>()
-        });
-        let value = Signal::derive(move || now.get().or(first));
-        view! {
-            <Choice label=desk.label(label) options value
-                on_choose=Callback::new(move |choice: Option<Chosen>| if let Some(choice) = choice { choose(choice) }) />
-        }
+        let all = Rc::new(all);
+        let (names, places) = (all.clone(), all.clone());
+        choice(
+            say(label),
+            move || names.iter().map(|(_, label)| say(*label).to_owned()).collect(),
+            move || there.read(read).and_then(|now| places.iter().position(|(choice, _)| *choice == now)),
+            move |at| {
+                if let Some((choice, _)) = all.get(at) {
+                    there.choose(*choice);
+                }
+            },
+        )
     };
-    let heads = |conical: bool| {
+    let heads = |conical: bool, of: fn(HeadShape) -> Chosen| -> Vec<(Chosen, Label)> {
         HeadShape::ALL
             .iter()
-            .filter(move |shape| conical || **shape != HeadShape::Conical)
-            .map(|shape| (*shape, head_label(*shape)))
-            .collect::<Vec<_>>()
+            .filter(|shape| conical || **shape != HeadShape::Conical)
+            .map(|shape| (of(*shape), head_label(*shape)))
+            .collect()
     };
-    let path = Memo::new(move |_| {
-        there.with_value(|id| {
-            desk.job.with(|job| {
-                job.as_ref().and_then(|job| job.vessel(id)).map_or(Path::OpenAndEmpty, |vessel| vessel.path)
-            })
-        })
-    });
-    let fields = Memo::new(move |_| {
-        there.with_value(|id| {
-            desk.job
-                .with(|job| job.as_ref().and_then(|job| job.vessel(id)).map(|vessel| asked(vessel)).unwrap_or_default())
-        })
-    });
+    let ways = DiameterWay::ALL.iter().map(|way| (Chosen::Diameter(*way), way_label(*way))).collect();
+    let openings = Opening::ALL.iter().map(|opening| (Chosen::Opening(*opening), opening_label(*opening))).collect();
+    let collectors = CollectorKind::ALL.iter().map(|kind| (Chosen::Collector(*kind), collector_label(*kind))).collect();
+    let riser = vec![(Chosen::Riser(true), Label::Yes), (Chosen::Riser(false), Label::No)];
+    let upper = vec![(Chosen::UpperCollector(false), Label::No), (Chosen::UpperCollector(true), Label::Yes)];
+    let choices = el("div", "choices")
+        .kid(select(Label::DiameterBy, ways, |v| Chosen::Diameter(v.diameter_way)))
+        .kid(select(Label::BottomHead, heads(true, Chosen::BottomHead), |v| Chosen::BottomHead(v.bottom_head)))
+        .kid(select(Label::TopHead, heads(false, Chosen::TopHead), |v| Chosen::TopHead(v.top_head)))
+        .kid(select(Label::Opening, openings, |v| Chosen::Opening(v.opening)))
+        .kid(select(Label::Riser, riser, |v| Chosen::Riser(v.riser)))
+        .kid(select(Label::BottomCollector, collectors, |v| Chosen::Collector(v.collector)))
+        .kid(select(Label::UpperCollector, upper, |v| Chosen::UpperCollector(v.upper_collector)));
     let missing = move || {
-        there
-            .with_value(|id| {
-                let survey = desk.job.with(|job| job.as_ref().and_then(|job| job.vessel(id).cloned()))?;
-                let unmeasured =
-                    answers.with(|answers| answers.as_ref().map(|answers| answers.survey.unmeasured(&survey)))?;
-                let manner = desk.manner.get();
-                Some(unmeasured.iter().map(|field| manner.field(*field).to_lowercase()).collect::<Vec<_>>())
-            })
+        let unmeasured = there.read(|survey| there.answer(|answers| Some(answers.survey.unmeasured(survey))));
+        let names: Vec<String> = unmeasured
+            .flatten()
             .unwrap_or_default()
-    };
-    view! {
-        <section class="survey" aria-labelledby="survey">
-            <h2 class="rule" id="survey">{say(Label::Vessel)}</h2>
-            <Pick label=desk.label(Label::FoundAs) group="path"
-                options=vec![(Path::OpenAndEmpty, desk.label(Label::OpenAndEmpty).to_owned()), (Path::InService, desk.label(Label::InService).to_owned())]
-                value=path on_choose=Callback::new(move |path| choose(Chosen::Path(path))) />
-            <p class="survey-missing">
-                {move || {
-                    let missing = missing();
-                    if missing.is_empty() {
-                        desk.label(Label::NothingMissing).to_owned()
-                    } else {
-                        format!("{} {}.", desk.label(Label::StillMissing), missing.join(", "))
-                    }
-                }}
-            </p>
-            <TagsLine vessel=vessel.clone() />
-            <div class="choices">
-                {select(Label::DiameterBy, DiameterWay::ALL.iter().map(|way| (Chosen::Diameter(*way), way_label(*way))).collect(), |v| Chosen::Diameter(v.diameter_way))}
-                {select(Label::BottomHead, heads(true).into_iter().map(|(shape, label)| (Chosen::BottomHead(shape), label)).collect(), |v| Chosen::BottomHead(v.bottom_head))}
-                {select(Label::TopHead, heads(false).into_iter().map(|(shape, label)| (Chosen::TopHead(shape), label)).collect(), |v| Chosen::TopHead(v.top_head))}
-                {select(Label::Opening, Opening::ALL.iter().map(|opening| (Chosen::Opening(*opening), opening_label(*opening))).collect(), |v| Chosen::Opening(v.opening))}
-                {select(Label::Riser, vec![(Chosen::Riser(true), Label::Yes), (Chosen::Riser(false), Label::No)], |v| Chosen::Riser(v.riser))}
-                {select(Label::BottomCollector, CollectorKind::ALL.iter().map(|kind| (Chosen::Collector(*kind), collector_label(*kind))).collect(), |v| Chosen::Collector(v.collector))}
-                {select(Label::UpperCollector, vec![(Chosen::UpperCollector(false), Label::No), (Chosen::UpperCollector(true), Label::Yes)], |v| Chosen::UpperCollector(v.upper_collector))}
-            </div>
-            <div class="entries">
-                <For each=move || fields.get() key=|field| *field let:field>
-                    <SurveyLine vessel=there.get_value() field answers />
-                </For>
-            </div>
-        </section>
-    }
-}
-
-#[component]
-fn TagsLine(vessel: Id) -> impl IntoView {
-    let desk = Desk::of();
-    let there = StoredValue::new(vessel);
-    let now = Memo::new(move |_| {
-        there.with_value(|id| {
-            desk.job.with(|job| {
-                job.as_ref().and_then(|job| job.vessel(id)).map(|vessel| vessel.tags.join(", ")).unwrap_or_default()
-            })
-        })
-    });
-    let input: NodeRef<leptos::html::Input> = NodeRef::new();
-    Effect::new(move |_| {
-        desk.turned.track();
-        if let Some(input) = input.get() {
-            let text = now.get_untracked();
-            if input.value() != text {
-                input.set_value(&text);
-            }
-        }
-    });
-    let write = move |event: web_sys::Event| {
-        let tags: Vec<String> = event_target_value(&event)
-            .split([',', ';'])
-            .map(|tag| tag.trim().to_owned())
-            .filter(|tag| !tag.is_empty())
+            .iter()
+            .map(|field| small_letters(desk.manner().field(*field)))
             .collect();
-        desk.edit(Edit::Tags { vessel: there.get_value(), tags });
+        if names.is_empty() {
+            say(Label::NothingMissing).to_owned()
+        } else {
+            format!("{} {}.", say(Label::StillMissing), names.join(", "))
+        }
     };
-    view! {
-        <label class="text-line">
-            <span class="text-label">{move || desk.label(Label::Tags)}</span>
-            <input type="text" autocomplete="off" node_ref=input on:input=write on:blur=move |_| desk.pause() />
-            <span class="entry-hint">{move || desk.label(Label::TagsHint)}</span>
-        </label>
-    }
+    let fields = move || {
+        let fields = there.read(asked).unwrap_or_default();
+        fields.iter().map(|field| field.id().to_owned()).collect::<Vec<_>>()
+    };
+    el("section", "survey")
+        .set("aria-labelledby", "survey")
+        .kid(el("h2", "rule").set("id", "survey").text(say(Label::Vessel)))
+        .kid(pick(
+            say(Label::FoundAs),
+            "path",
+            &[say(Label::OpenAndEmpty), say(Label::InService)],
+            move || Some(usize::from(there.read(|v| v.path) == Some(Path::InService))),
+            move |at| there.choose(Chosen::Path(if at == 1 { Path::InService } else { Path::OpenAndEmpty })),
+        ))
+        .kid(el("p", "survey-missing").says(missing))
+        .kid(tags_line(there))
+        .kid(choices)
+        .kid(el("div", "entries").each(fields, move |id| match SurveyField::of(id) {
+            Some(field) => survey_line(there, field),
+            None => el("div", "entry"),
+        }))
 }
 
-#[component]
-fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView {
-    let desk = Desk::of();
-    let manner = desk.manner;
-    let there = StoredValue::new(vessel);
+fn tags_line(there: There) -> El {
+    let desk = there.desk;
+    let write = move |text: String| {
+        let tags: Vec<String> =
+            text.split([',', ';']).map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
+        desk.edit(Edit::Tags { vessel: there.id.get_value(), tags });
+    };
+    let now = move || there.read(|vessel| vessel.tags.join(", ")).unwrap_or_default();
+    text_line(desk.label(Label::Tags), typing(desk.turned, now, write, move || desk.pause()))
+        .kid(el("span", "entry-hint").text(desk.label(Label::TagsHint)))
+}
+
+fn survey_line(there: There, field: SurveyField) -> El {
+    let desk = there.desk;
+    let manner = desk.manner();
     let units: &'static [Unit] =
         if field == SurveyField::NominalSize { &[Unit::Inch] } else { Unit::of(field.dimension()) };
-    let entry = Memo::new(move |_| {
-        there.with_value(|id| {
-            desk.job.with(|job| {
-                job.as_ref().and_then(|job| job.vessel(id)).and_then(|vessel| vessel.entries.get(&field).cloned())
-            })
-        })
-    });
+    let entry = move || there.read(|vessel| vessel.entries.get(&field).cloned()).flatten();
     // The unit of an empty field: the person's usual one until another is taken.
     let taken = RwSignal::new(None::<Unit>);
-    let unit = Memo::new(move |_| {
-        entry
-            .with(|entry| entry.as_ref().map(|typed| typed.entry.unit))
-            .or(taken.get())
-            .unwrap_or_else(|| field.usual_unit(manner.get().metric))
-    });
-    let written = Memo::new(move |_| Written {
-        text: entry.with(|entry| entry.as_ref().map(|typed| typed.entry.text.clone()).unwrap_or_default()),
-        unit: units.iter().position(|u| *u == unit.get()).unwrap_or(0),
-    });
+    let unit = move || {
+        let typed = there.read(|vessel| vessel.entries.get(&field).map(|typed| typed.entry.unit)).flatten();
+        typed.or(taken.get()).unwrap_or_else(|| field.usual_unit(manner.metric))
+    };
+    let written = move || Written {
+        text: entry().map(|typed| typed.entry.text).unwrap_or_default(),
+        unit: units.iter().position(|there| *there == unit()).unwrap_or(0),
+    };
+    let put = move |entry: Option<SurveyEntry>| desk.edit(Edit::Survey { vessel: there.id.get_value(), field, entry });
     let standing_now = move || {
-        entry.with_untracked(|entry| entry.as_ref().map(|typed| typed.standing)).unwrap_or_else(|| {
-            let open = there.with_value(|id| {
-                desk.job.with_untracked(|job| {
-                    job.as_ref().and_then(|job| job.vessel(id)).is_none_or(|vessel| vessel.path == Path::OpenAndEmpty)
-                })
-            });
+        entry().map(|typed| typed.standing).unwrap_or_else(|| {
+            let open = there.read(|vessel| vessel.path).is_none_or(|path| path == Path::OpenAndEmpty);
             let outside =
                 matches!(field, SurveyField::Circumference | SurveyField::NominalSize | SurveyField::BagVolume);
             if open || outside { Standing::Measured } else { Standing::Assumed }
         })
     };
-    let put = move |entry: Option<SurveyEntry>| desk.edit(Edit::Survey { vessel: there.get_value(), field, entry });
     let write = move |now: Written| {
-        let unit = units.get(now.unit).copied().unwrap_or_else(|| unit.get_untracked());
-        taken.set(Some(unit));
-        if now.text.trim().is_empty() {
-            if entry.with_untracked(Option::is_some) {
-                put(None);
+        untrack(|| {
+            let unit = units.get(now.unit).copied().unwrap_or_else(unit);
+            taken.set(Some(unit));
+            if now.text.trim().is_empty() {
+                if entry().is_some() {
+                    put(None);
+                }
+                return;
             }
-            return;
-        }
-        let marks = manner.get_untracked().marks();
-        let entry = if field == SurveyField::NominalSize {
-            Entry { text: now.text, unit, meaning: None }
-        } else {
-            typed(&now.text, unit, marks)
-                .map_or_else(|_| Entry { text: now.text, unit, meaning: None }, |(entry, _)| entry)
-        };
-        put(Some(SurveyEntry { entry, standing: standing_now() }));
+            let as_typed = |text: String| Entry { text, unit, meaning: None };
+            let entry = if field == SurveyField::NominalSize {
+                as_typed(now.text)
+            } else {
+                match typed(&now.text, unit, manner.marks()) {
+                    Ok((entry, _)) => entry,
+                    Err(_) => as_typed(now.text),
+                }
+            };
+            put(Some(SurveyEntry { entry, standing: standing_now() }));
+        });
     };
     let settle = move |second: bool| {
-        let Some(typed) = entry.get_untracked() else { return };
+        let Some(typed) = untrack(entry) else { return };
         let meaning = if second { Meaning::Thousands } else { Meaning::DecimalPoint };
         if let Ok((settled, _)) = answered(&typed.entry.text, typed.entry.unit, meaning) {
             put(Some(SurveyEntry { entry: settled, standing: typed.standing }));
         }
     };
-    let misread = Memo::new(move |_| {
-        answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.misread.get(&field).cloned()))
-    });
-    let wrong = Signal::derive(move || {
-        if let Some(misread) = misread.get() {
-            return Some(manner.get().misread(&misread, unit.get()));
-        }
-        answers.with(|answers| {
-            answers
-                .as_ref()
-                .and_then(|answers| answers.problems.get(&field).map(|problem| manner.get().problem(problem)))
+    let misread = move || there.answer(|answers| answers.survey.misread.get(&field).cloned());
+    let wrong = move || match misread() {
+        Some(misread) => Some(manner.misread(&misread, unit())),
+        None => there.answer(|answers| {
+            let missing = answers.survey.missing.contains(&field).then(|| manner.missing(field));
+            missing.or_else(|| answers.problems.get(&field).map(|problem| manner.problem(problem)))
+        }),
+    };
+    let echo = move || {
+        there.answer(|answers| {
+            if field == SurveyField::NominalSize {
+                return answers.survey.nominal.map(|(diameter, height)| format!("{diameter} × {height} in"));
+            }
+            answers.survey.understood.get(&field).map(|understood| manner.echo(understood))
         })
+    };
+    let assumed: Shared<Option<String>> = Rc::new(move || {
+        let known = there.answer(|answers| answers.survey.assumed.get(&field).copied())?;
+        Some(manner.decimal(unit().from_si(known.value.value), 3))
     });
-    let doubt = Signal::derive(move || match misread.get() {
-        Some(Misread::Ambiguous { as_decimal, as_thousands, written }) => {
-            let manner = manner.get();
-            let way = |value: f64| format!("{} {}", manner.decimal(value, 6), written.symbol());
-            Some(Doubt { first: way(as_decimal), second: way(as_thousands) })
-        }
-        _ => None,
-    });
-    let echo = Signal::derive(move || {
-        if field == SurveyField::NominalSize {
-            return answers
-                .with(|answers| answers.as_ref().and_then(|answers| answers.survey.nominal))
-                .map(|(diameter, height)| format!("{diameter} × {height} in"));
-        }
-        let understood = answers
-            .with(|answers| answers.as_ref().and_then(|answers| answers.survey.understood.get(&field).copied()))?;
-        Some(manner.get().echo(&understood))
-    });
-    let assumed = Signal::derive(move || {
-        let known =
-            answers.with(|answers| answers.as_ref().and_then(|answers| answers.survey.assumed.get(&field).copied()))?;
-        let unit = unit.get();
-        Some(manner.get().decimal(unit.from_si(known.value.value), 3))
-    });
-    let toggle = move |_| {
-        if let Some(mut typed) = entry.get_untracked() {
+    let toggle = move || {
+        if let Some(mut typed) = untrack(entry) {
             typed.standing = match typed.standing {
                 Standing::Measured => Standing::Assumed,
                 Standing::Assumed => Standing::Measured,
@@ -262,25 +223,43 @@ fn SurveyLine(vessel: Id, field: SurveyField, answers: Answers) -> impl IntoView
             put(Some(typed));
         }
     };
-    let keypads = (desk.label(Label::DigitsKey), desk.label(Label::AbcKey));
-    let symbols: Vec<&'static str> = units.iter().map(|unit| unit.symbol()).collect();
-    view! {
-        <EntryField id=format!("survey-{}", field.id()) label=manner.get_untracked().field(field) hint=manner.get_untracked().hint(field)
-            units=symbols written on_write=Callback::new(write)
-            on_leave=Callback::new(move |()| desk.pause()) echo wrong doubt on_settle=Callback::new(settle) assumed turned=desk.turned keypads>
-            {move || match entry.with(|entry| entry.as_ref().map(|typed| typed.standing)) {
-                Some(standing) => {
-                    let measured = standing == Standing::Measured;
-                    view! {
-                        <button type="button" class="standing" class:standing-measured=measured aria-pressed=measured.to_string() on:click=toggle>
-                            {desk.label(if measured { Label::StandingMeasured } else { Label::StandingAssumed })}
-                        </button>
-                    }.into_any()
-                }
-                None => assumed.with(Option::is_some).then(|| view! { <span class="standing">{desk.label(Label::AssumedUntilMeasured)}</span> }).into_any(),
-            }}
-        </EntryField>
+    let measured = move || entry().is_some_and(|typed| typed.standing == Standing::Measured);
+    let standing = move || {
+        vec![
+            el("button", "standing")
+                .set("type", "button")
+                .marks("standing-measured", measured)
+                .tells("aria-pressed", move || Some(measured().to_string()))
+                .says(move || {
+                    let standing = if measured() { Label::StandingMeasured } else { Label::StandingAssumed };
+                    desk.label(standing).to_owned()
+                })
+                .on("click", move |_| toggle()),
+        ]
+    };
+    let supposed = assumed.clone();
+    EntryField {
+        id: format!("survey-{}", field.id()),
+        label: manner.field(field).to_owned(),
+        hint: manner.hint(field).to_owned(),
+        units: units.iter().map(|unit| unit.symbol()).collect(),
+        written: Rc::new(written),
+        on_write: Rc::new(write),
+        on_leave: Box::new(move || desk.pause()),
+        echo: Rc::new(echo),
+        wrong: Rc::new(wrong),
+        doubt: Rc::new(move || doubt_of(manner, misread())),
+        on_settle: Rc::new(settle),
+        assumed,
+        turned: desk.turned,
+        keypads: (desk.label(Label::DigitsKey), desk.label(Label::AbcKey)),
     }
+    .show(move |after| {
+        after.when(move || entry().is_some(), standing).when(
+            move || entry().is_none() && supposed().is_some(),
+            move || vec![el("span", "standing").text(desk.label(Label::AssumedUntilMeasured))],
+        )
+    })
 }
 
 fn head_label(shape: HeadShape) -> Label {

@@ -38,6 +38,8 @@ pub struct VesselAnswers {
     pub layers: Vec<LayerAnswer>,
     /// Why the bucket makes no sense.
     pub bucket: Option<Misread>,
+    /// Why the bucket can't be one.
+    pub bucket_problem: Option<Problem>,
     /// The fill as far as it could be worked out.
     pub plan: Option<Arc<Plan>>,
     /// The layers that went into it, bottom first.
@@ -110,7 +112,12 @@ pub fn vessel_answers(survey: &VesselSurvey, layers: &VesselPlan) -> VesselAnswe
     let bucket = read_bucket(layers.bucket.as_ref());
     let mut planned = Vec::new();
     let mut outcomes: Vec<LayerOutcome> = Vec::new();
-    let mut stuck = vessel.is_none() || bucket.is_err();
+    let bucket_problem = bucket
+        .as_ref()
+        .ok()
+        .filter(|bucket| bucket.value.value <= 0.0)
+        .map(|bucket| Problem::new(Term::Bucket, Fault::NotPositive { value: bucket.value.into() }));
+    let mut stuck = vessel.is_none() || bucket.is_err() || bucket_problem.is_some();
     for layer in &layers.layers {
         match read_layer(layer) {
             Ok(_) if stuck => outcomes.push(LayerOutcome::Waits),
@@ -160,6 +167,7 @@ pub fn vessel_answers(survey: &VesselSurvey, layers: &VesselPlan) -> VesselAnswe
             .map(|(layer, outcome)| LayerAnswer { id: layer.id.clone(), outcome })
             .collect(),
         bucket: bucket.err(),
+        bucket_problem,
         plan: filled.map(Arc::new),
         planned: Arc::new(planned),
     }
@@ -194,7 +202,7 @@ pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
         if !complete || answer.vessel.is_none() {
             left_out.push(answer.id.clone());
         }
-        if let (Some(vessel), Some(filled)) = (&answer.vessel, &answer.plan) {
+        if let (true, Some(vessel), Some(filled)) = (complete, &answer.vessel, &answer.plan) {
             ids.push(answer.id.clone());
             parts.push(BillPart { tags: answer.count, vessel, layers: &answer.planned, plan: filled });
         }

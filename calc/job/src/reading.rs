@@ -10,7 +10,7 @@ use bedwright_calc::quantity::{
 };
 use bedwright_calc::vessel::{BottomCollector, DiameterBy, Head, Measures, NominalDiameter, Riser};
 
-use crate::entry::{Entry, Misread, Understood, nominal_size};
+use crate::entry::{Dimension, Entry, Misread, Understood, nominal_size};
 use crate::field::SurveyField;
 use crate::sections::plan::{LayerPlan, TargetKind};
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Standing, SurveyEntry, VesselSurvey};
@@ -36,11 +36,17 @@ impl SurveyReading {
     /// The asked figures that nobody measured: what a quote that can be defended still lacks.
     #[must_use]
     pub fn unmeasured(&self, survey: &VesselSurvey) -> Vec<SurveyField> {
-        asked(survey)
+        let unmeasured_diameter = (survey.diameter_way == DiameterWay::Nominal).then_some(SurveyField::InsideDiameter);
+        unmeasured_diameter
             .into_iter()
+            .chain(asked(survey))
             .filter(|field| !matches!(field, SurveyField::NominalSize | SurveyField::RiserAllowance))
             .filter(|field| {
-                !survey.entries.get(field).is_some_and(|typed| typed.standing == Standing::Measured)
+                !survey
+                    .entries
+                    .get(field)
+                    .is_some_and(|typed| typed.standing == Standing::Measured && !typed.entry.text.trim().is_empty())
+                    || *field == SurveyField::InsideDiameter && survey.diameter_way == DiameterWay::Nominal
                     || self.misread.contains_key(field)
             })
             .collect()
@@ -117,7 +123,7 @@ impl Reader<'_> {
         if entry.text.trim().is_empty() {
             return None;
         }
-        match entry.understood() {
+        match of_dimension(entry, field.dimension()) {
             Ok(understood) => {
                 self.reading.understood.insert(field, understood);
                 let basis = match standing {
@@ -328,7 +334,7 @@ fn head(shape: HeadShape, cone: Option<Known<Length>>) -> Option<Head> {
         HeadShape::AsmeFd => Head::AsmeFd,
         HeadShape::Din28011 => Head::Din28011,
         HeadShape::Din28013 => Head::Din28013,
-        HeadShape::Conical => Head::Conical { depth: cone?.value },
+        HeadShape::Conical => Head::Conical { depth: cone? },
     })
 }
 
@@ -411,7 +417,7 @@ pub fn read_layer(plan: &LayerPlan) -> Result<Layer, LayerFault> {
         Some(entry) => density(entry).map_err(LayerFault::BulkDensity)?,
     };
     let amount = plan.amount.as_ref().filter(|entry| !entry.text.trim().is_empty()).ok_or(LayerFault::NoAmount)?;
-    let si = amount.understood().map_err(LayerFault::Amount)?.si;
+    let si = of_dimension(amount, plan.target.dimension()).map_err(LayerFault::Amount)?.si;
     let length = || Known::typed(metres(si));
     let target = match plan.target {
         TargetKind::Cover => Target::Cover(length()),
@@ -426,8 +432,17 @@ pub fn read_layer(plan: &LayerPlan) -> Result<Layer, LayerFault> {
     Ok(Layer { material, role: plan.role, target, minimum: plan.minimum, pack, bulk_density })
 }
 
+/// What an entry means, where its unit measures what is asked for.
+fn of_dimension(entry: &Entry, wanted: Dimension) -> Result<Understood, Misread> {
+    if entry.unit.dimension() == wanted {
+        entry.understood()
+    } else {
+        Err(Misread::WrongDimension { found: entry.unit, wanted })
+    }
+}
+
 fn density(entry: &Entry) -> Result<Known<MassDensity>, Misread> {
-    Ok(Known::typed(kilograms_per_cubic_metre(entry.understood()?.si)))
+    Ok(Known::typed(kilograms_per_cubic_metre(of_dimension(entry, Dimension::Density)?.si)))
 }
 
 /// Reads the bucket part bags are measured with; the usual one where nothing was typed.
@@ -437,6 +452,6 @@ fn density(entry: &Entry) -> Result<Known<MassDensity>, Misread> {
 pub fn read_bucket(entry: Option<&Entry>) -> Result<Known<Volume>, Misread> {
     match entry.filter(|entry| !entry.text.trim().is_empty()) {
         None => Ok(Assumption::Bucket.volume()),
-        Some(entry) => Ok(Known::typed(cubic_metres(entry.understood()?.si))),
+        Some(entry) => Ok(Known::typed(cubic_metres(of_dimension(entry, Dimension::Volume)?.si))),
     }
 }

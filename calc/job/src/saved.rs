@@ -4,22 +4,21 @@
 //! version is a module here that never changes once shipped: old files open for ever. What this version doesn't know
 //! is kept to the letter; a section of a later version stays closed and is written back as it came.
 
-pub mod head_1;
-pub mod picking_1;
-pub mod plan_1;
-pub mod survey_1;
+mod fields;
+mod head_1;
+mod picking_1;
+mod plan_1;
+mod survey_1;
 
 use std::cmp::Ordering;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
-use serde::de::DeserializeOwned;
-use serde::{Deserialize, Deserializer, Serialize};
 use serde_json::{Map, Value};
 
-use crate::entry::Entry;
-use crate::id::{Id, Revision};
+use crate::id::Id;
 use crate::job::{Job, Locked, LockedSection, Record};
-use crate::sections::{Section, SectionName, Unknown};
+use crate::sections::{Section, SectionName};
+use fields::{Taken, Written};
 
 /// The name of the format.
 pub const FORMAT: &str = "bedwright-job";
@@ -182,32 +181,24 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         return locked.value.clone();
     }
     match name {
-        SectionName::Head => written(name, &job.head, head_1::Body::from(&job.head.body)),
-        SectionName::Survey => written(name, &job.survey, survey_1::Body::from(&job.survey.body)),
-        SectionName::Plan => written(name, &job.plan, plan_1::Body::from(&job.plan.body)),
-        SectionName::Picking => written(name, &job.picking, picking_1::Body::from(&job.picking.body)),
+        SectionName::Head => written(name, &job.head, head_1::write),
+        SectionName::Survey => written(name, &job.survey, survey_1::write),
+        SectionName::Plan => written(name, &job.plan, plan_1::write),
+        SectionName::Picking => written(name, &job.picking, picking_1::write),
     }
 }
 
-fn written<T, B: Serialize>(name: SectionName, section: &Section<T>, body: B) -> Value {
-    let mut value = Map::new();
-    value.insert("version".to_owned(), version_of(name).into());
-    let revision = |revision: &Option<Revision>| serde_json::to_value(revision).unwrap_or(Value::Null);
-    if section.revision.is_some() {
-        value.insert("revision".to_owned(), revision(&section.revision));
-    }
-    if section.parent.is_some() {
-        value.insert("parent".to_owned(), revision(&section.parent));
-    }
+fn written<T>(name: SectionName, section: &Section<T>, body: fn(&T) -> Value) -> Value {
+    let mut fields = Written::default();
+    fields.put("version", version_of(name).into());
+    fields.revision("revision", section.revision.as_ref());
+    fields.revision("parent", section.parent.as_ref());
     if let Some(base) = &section.base {
-        value.insert("base".to_owned(), base.as_str().into());
+        fields.text("base", base);
     }
-    // Maps of text keys, texts and numbers: nothing in them can fail to be written.
-    value.insert("body".to_owned(), serde_json::to_value(body).unwrap_or(Value::Null));
-    for (key, unknown) in &section.unknown {
-        value.insert(key.clone(), unknown.clone());
-    }
-    Value::Object(value)
+    fields.put("body", body(&section.body));
+    fields.unknown(&section.unknown);
+    fields.whole()
 }
 
 fn take_section(job: &mut Job, name: &str, value: Value) {
@@ -224,10 +215,10 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
     }
     let kept = value.clone();
     let taken = match known {
-        SectionName::Head => read::<head_1::Body, _>(value).map(|section| job.head = section),
-        SectionName::Survey => read::<survey_1::Body, _>(value).map(|section| job.survey = section),
-        SectionName::Plan => read::<plan_1::Body, _>(value).map(|section| job.plan = section),
-        SectionName::Picking => read::<picking_1::Body, _>(value).map(|section| job.picking = section),
+        SectionName::Head => read(value, head_1::read).map(|section| job.head = section),
+        SectionName::Survey => read(value, survey_1::read).map(|section| job.survey = section),
+        SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
+        SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.
@@ -238,29 +229,17 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
     }
 }
 
-fn read<B, T>(value: Value) -> Result<Section<T>, String>
-where
-    B: DeserializeOwned,
-    T: TryFrom<B, Error = String>,
-{
-    let Value::Object(mut map) = value else { return Err("object".to_owned()) };
-    map.remove("version");
-    let revision = |map: &mut Map<String, Value>, key: &str| -> Result<Option<Revision>, String> {
-        match map.remove(key) {
-            None | Some(Value::Null) => Ok(None),
-            Some(value) => serde_json::from_value(value).map(Some).map_err(|e| format!("{key}: {e}")),
-        }
-    };
-    let current = revision(&mut map, "revision")?;
-    let parent = revision(&mut map, "parent")?;
-    let base = match map.remove("base") {
-        None | Some(Value::Null) => None,
-        Some(Value::String(text)) => Some(text),
-        Some(_) => return Err("base".to_owned()),
-    };
-    let body = map.remove("body").ok_or_else(|| "body".to_owned())?;
-    let body: B = serde_json::from_value(body).map_err(|e| e.to_string())?;
-    Ok(Section { body: T::try_from(body)?, revision: current, parent, base, unknown: map })
+fn read<T>(value: Value, body: fn(Value) -> Result<T, String>) -> Result<Section<T>, String> {
+    let mut fields = Taken::of(value)?;
+    // It was looked at before.
+    let _ = fields.maybe("version");
+    Ok(Section {
+        revision: fields.revision("revision")?,
+        parent: fields.revision("parent")?,
+        base: fields.maybe_text("base")?,
+        body: body(fields.any("body")?)?,
+        unknown: fields.rest(),
+    })
 }
 
 fn records_value(job: &Job) -> Value {
@@ -306,34 +285,8 @@ fn keep_unread(job: &mut Job, unread: Vec<Value>) {
         Some(other) => vec![other],
         None => Vec::new(),
     };
-    let mut there: BTreeSet<String> = kept.iter().map(Value::to_string).collect();
-    kept.extend(unread.into_iter().filter(|value| there.insert(value.to_string())));
+    // Only its keys are used.
+    let mut there: Map<String, Value> = kept.iter().map(|value| (value.to_string(), Value::Null)).collect();
+    kept.extend(unread.into_iter().filter(|value| there.insert(value.to_string(), Value::Null).is_none()));
     job.unknown.insert(UNREAD_RECORDS.to_owned(), Value::Array(kept));
-}
-
-/// An entry with nothing but what this version knows of entries. A field it doesn't know would be lost at the next
-/// change, so it closes the section instead.
-fn entry_of(value: Value, besides: &[&str]) -> Result<Entry, String> {
-    const KNOWN: [&str; 3] = ["text", "unit", "meaning"];
-    let unknown = |key: &&String| !KNOWN.contains(&key.as_str()) && !besides.contains(&key.as_str());
-    if let Some(key) = value.as_object().and_then(|map| map.keys().find(unknown)) {
-        return Err(format!("entry: {key}"));
-    }
-    serde_json::from_value(value).map_err(|e| e.to_string())
-}
-
-fn optional_entry<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<Entry>, D::Error> {
-    match Option::<Value>::deserialize(deserializer)? {
-        None => Ok(None),
-        Some(value) => entry_of(value, &[]).map(Some).map_err(serde::de::Error::custom),
-    }
-}
-
-/// The value of a permanent id, or what it was.
-fn id_of<T>(of: impl Fn(&str) -> Option<T>, id: &str, what: &str) -> Result<T, String> {
-    of(id).ok_or_else(|| format!("{what}: {id}"))
-}
-
-fn is_empty_map(map: &Unknown) -> bool {
-    map.is_empty()
 }

@@ -116,6 +116,14 @@ impl Manner {
         }
     }
 
+    /// That an entry is needed and isn't there.
+    #[must_use]
+    pub fn missing(&self, field: SurveyField) -> String {
+        match self.language {
+            Language::English => format!("{} is needed and isn't there yet.", en::field(field)),
+        }
+    }
+
     /// How to take a measure, in a few words; empty where the name says it.
     #[must_use]
     pub fn hint(&self, field: SurveyField) -> &'static str {
@@ -225,7 +233,7 @@ impl Manner {
                 let pack = Pack::of(pack).map_or_else(|| pack.to_string(), |pack| self.pack(&pack));
                 format!("{}, {pack}", self.material(material))
             }
-            Item::Part { fitting, size, cut } => {
+            Item::Part { fitting, size, cut, on_site } => {
                 let mut text = match self.language {
                     Language::English => names::fitting_english(*fitting).to_owned(),
                 };
@@ -236,6 +244,7 @@ impl Manner {
                 if let Some(cut) = cut {
                     text.push_str(", ");
                     text.push_str(&match self.language {
+                        Language::English if *on_site => format!("cut on site, about {}", self.tape(*cut)),
                         Language::English => format!("cut to {}", self.tape(*cut)),
                     });
                 }

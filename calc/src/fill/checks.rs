@@ -3,7 +3,7 @@
 use super::{Freeboard, Layer, LayerFill, Role};
 use crate::material::Kind;
 use crate::quantity::{
-    Assumption, Fault, Known, Mark, Problem, Reason, Remedy, Subject, Term, Verdict, cubic_metres, metres,
+    Assumption, Fault, Known, Mark, Problem, Reason, Remedy, Source, Subject, Term, Verdict, cubic_metres, metres,
 };
 use crate::vessel::Vessel;
 use crate::vessel::riser::{gap_centred, gap_leaned};
@@ -46,7 +46,15 @@ fn gap(vessel: &Vessel, layer: &Layer, index: usize) -> Option<Verdict> {
     let open = bore.value.value - outside.value.value;
     let (centred_limit, leaned_limit) = (Assumption::GapCentredCaution, Assumption::GapLeanedStop);
     let smaller = |limit: Assumption, gap: f64| Remedy::SmallerGrain { largest: metres(gap / limit.ratio()).into() };
-    let (mark, reason, remedies) = if leaned.value < leaned_limit.ratio() * ROUNDING {
+    let held_limit = Assumption::GapHeldStop;
+    let (mark, reason, remedies) = if index > 0 && centred.value < held_limit.ratio() * ROUNDING {
+        // The layer below holds the riser: it can't be leaned over any more.
+        (
+            Mark::Stop,
+            Reason::GapHeld { grains: centred.value.into() },
+            vec![Remedy::FillPortOrManway, smaller(held_limit, open / 2.0)],
+        )
+    } else if index == 0 && leaned.value < leaned_limit.ratio() * ROUNDING {
         (
             Mark::Stop,
             Reason::GapLeaned { grains: leaned.value.into(), wanted: leaned_limit.ratio().into() },
@@ -70,9 +78,16 @@ fn slots(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Problem
     let collector = &vessel.measures.bottom_collector;
     let Some(slot) = collector.slot_width() else { return Vec::new() };
     let top_slot = collector.top_slot().or(collector.floor()).map_or(0.0, |height| height.value.value);
+    let bottom_slot = collector.bottom_slot().map_or(0.0, |height| height.value);
     let mut verdicts = Vec::new();
     for (index, (layer, answer)) in layers.iter().zip(answers).enumerate() {
-        let touches = index == 0 || answer.as_ref().is_ok_and(|fill| fill.bottom.value.value < top_slot);
+        let touches = match answer {
+            Ok(fill) => {
+                fill.top.value.value > bottom_slot
+                    && (fill.bottom.value.value < top_slot || fill.bottom.value.value <= bottom_slot)
+            }
+            Err(_) => index == 0,
+        };
         if touches {
             verdicts.push(slot_verdict(&slot, layer, index));
         }
@@ -109,31 +124,57 @@ fn slot_verdict(slot: &Known<crate::quantity::Length>, layer: &Layer, index: usi
 /// Whether the grains above stay above: gravel on gravel by the largest over the smallest, media on gravel by the
 /// filter criterion. Media on media is meant to part by settling, not by size of pores.
 fn neighbours(lower: &Layer, upper: &Layer, index: usize) -> Option<Verdict> {
-    if lower.material.kind != Kind::Gravel {
+    let (low, high) = (&lower.material, &upper.material);
+    let basis = low.grain_high.basis.weaker(high.grain_low.basis);
+    let subject = Subject::Neighbours { lower: index };
+    let coarser_above =
+        high.kind == Kind::Gravel && high.grain_high.value.value > low.grain_high.value.value / ROUNDING;
+    if coarser_above {
+        return Some(Verdict {
+            subject,
+            mark: Mark::Caution,
+            reason: Reason::CoarserAbove { below: low.grain_high.value.into(), above: high.grain_high.value.into() },
+            remedies: vec![Remedy::SwapLayers],
+            basis,
+            source: Source::CommonPractice,
+        });
+    }
+    if low.kind != Kind::Gravel {
         return None;
     }
-    let (low, high) = (&lower.material, &upper.material);
-    let (limit, ratio) = if high.kind == Kind::Gravel {
-        (Assumption::NeighbourRatio, low.grain_high.value.value / high.grain_low.value.value)
+    let (limit, ratio, source) = if high.kind == Kind::Gravel {
+        let limit = Assumption::NeighbourRatio;
+        (limit, low.grain_high.value.value / high.grain_low.value.value, limit.source())
     } else {
-        let share = |of: &crate::material::Material, share: f64| {
-            of.grain_low.value.value + share * (of.grain_high.value.value - of.grain_low.value.value)
-        };
-        (Assumption::FilterRatio, share(low, 0.15) / share(high, 0.85))
+        let limit = Assumption::FilterRatio;
+        let d15 = low.grain_low.value.value + 0.15 * (low.grain_high.value.value - low.grain_low.value.value);
+        let (d85, source) = d85(high);
+        (limit, d15 / d85, source.unwrap_or(limit.source()))
     };
     let mark = if ratio > limit.ratio() / ROUNDING { Mark::Caution } else { Mark::Fine };
     let reason = match limit {
         Assumption::NeighbourRatio => Reason::SizeRatio { ratio: ratio.into(), limit: limit.ratio().into() },
         _ => Reason::FilterRatio { ratio: ratio.into(), limit: limit.ratio().into() },
     };
-    Some(Verdict {
-        subject: Subject::Neighbours { lower: index },
-        mark,
-        reason,
-        remedies: if mark == Mark::Fine { vec![] } else { vec![Remedy::LayerBetween] },
-        basis: low.grain_high.basis.weaker(high.grain_low.basis),
-        source: limit.source(),
-    })
+    let remedies = if mark == Mark::Fine { vec![] } else { vec![Remedy::LayerBetween] };
+    Some(Verdict { subject, mark, reason, remedies, basis, source })
+}
+
+/// The size that 85 % by mass is finer than: of a log-normal spread with the material's effective size and uniformity,
+/// never above its upper sieve. Where those aren't known it is taken between the sieves, which is only from memory.
+fn d85(material: &crate::material::Material) -> (f64, Option<Source>) {
+    /// Standard normal deviates of 10, 60 and 85 %.
+    const Z: (f64, f64, f64) = (-1.281_551_6, 0.253_347_1, 1.036_433_4);
+    let (low, high) = (material.grain_low.value.value, material.grain_high.value.value);
+    match (&material.effective_size, &material.uniformity) {
+        (Some(size), Some(uniformity)) => {
+            let (d10, spread) =
+                (f64::midpoint(size.low.value, size.high.value), f64::midpoint(uniformity.low, uniformity.high));
+            let share = (Z.2 - Z.0) / (Z.1 - Z.0);
+            ((d10 * libm::pow(spread, share)).min(high), None)
+        }
+        _ => (low + 0.85 * (high - low), Some(Source::FromMemory)),
+    }
 }
 
 /// Whether the underbed covers the top slot; nothing is said where there is no underbed.
@@ -148,14 +189,21 @@ fn cover(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Problem
     let fill = surface?;
     let cover = fill.top.value.value - slot.value.value;
     let covered = cover >= -1e-9;
+    let mark = if covered {
+        Mark::Fine
+    } else if -cover <= fill.tape.spread.value {
+        Mark::SetOnSite
+    } else {
+        Mark::Caution
+    };
     let missing = vessel.cavity.free_below(slot.value.value) - vessel.cavity.free_below(fill.top.value.value);
     Some(Verdict {
         subject: Subject::Cover,
-        mark: if covered { Mark::Fine } else { Mark::Caution },
+        mark,
         reason: Reason::CoverAboveSlot { cover: metres(cover).into() },
         remedies: if covered { vec![] } else { vec![Remedy::MoreUnderbed { volume: cubic_metres(missing).into() }] },
         basis: slot.basis.weaker(fill.top.basis),
-        source: crate::quantity::Source::CommonPractice,
+        source: Source::CommonPractice,
     })
 }
 
@@ -173,11 +221,12 @@ fn room(
     let (layer, fill) = (layers.last()?, answers.last()?.as_ref().ok()?);
     Some(Verdict {
         subject: Subject::Freeboard,
-        mark: Mark::Stop,
+        // Within what a reading may be off, only the tape decides.
+        mark: if -length <= fill.tape.spread.value { Mark::SetOnSite } else { Mark::Stop },
         reason: Reason::Room { freeboard: freeboard.length.value.into() },
         remedies: fewer_packs(vessel, layer, vessel.cavity.free_below(fill.bottom.value.value)),
         basis: freeboard.length.basis,
-        source: crate::quantity::Source::CommonPractice,
+        source: Source::CommonPractice,
     })
 }
 
@@ -194,7 +243,7 @@ pub(crate) fn no_room(vessel: &Vessel, layer: &Layer, index: usize, below: f64, 
         reason: Reason::NoRoom { needs, room },
         remedies: fewer_packs(vessel, layer, below),
         basis: vessel.inside_diameter.basis,
-        source: crate::quantity::Source::Arithmetic,
+        source: Source::Arithmetic,
     })
 }
 

@@ -27,7 +27,7 @@ pub struct DepthRow {
 pub fn depth_table(vessel: &Vessel, step: &Known<Length>) -> Result<Vec<DepthRow>, Problem> {
     positive(Term::Step, step.value.value, step.value.into())?;
     let depth = vessel.measures.inside_depth.value.value;
-    let rows = (depth / step.value.value).floor();
+    let rows = (depth / step.value.value + 1e-9).floor();
     if rows > 2000.0 {
         return Err(Problem::new(
             Term::Step,

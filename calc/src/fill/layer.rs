@@ -2,7 +2,7 @@
 
 use super::Tape;
 use crate::material::{Material, Pack};
-use crate::quantity::{Figure, Known, Length, Mass, MassDensity, Volume};
+use crate::quantity::{Figure, Known, Length, Mass, MassDensity, Volume, kilograms_per_cubic_metre};
 
 /// What a layer is there for in this vessel.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -49,6 +49,21 @@ pub struct Layer {
     pub pack: Pack,
     /// Dry mass over volume as poured.
     pub bulk_density: Known<MassDensity>,
+}
+
+impl Layer {
+    /// Dry mass over volume as poured: what both figures printed on the pack say, else the bulk density.
+    #[must_use]
+    pub fn density(&self) -> Known<MassDensity> {
+        match (&self.pack.mass, &self.pack.volume) {
+            (Some(mass), Some(volume)) if volume.value.value > 0.0 => Known {
+                value: kilograms_per_cubic_metre(mass.value.value / volume.value.value),
+                basis: mass.basis.weaker(volume.basis),
+                source: mass.source,
+            },
+            _ => self.bulk_density,
+        }
+    }
 }
 
 /// What came of a layer.

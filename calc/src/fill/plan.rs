@@ -28,8 +28,8 @@ struct Stack {
     height: f64,
     /// Variance of the volume, from what was in the packs.
     variance: f64,
-    /// Height at which the media bed starts, once it has.
-    media_from: Option<f64>,
+    /// Depth of all media so far.
+    media_depth: f64,
 }
 
 /// Fills a vessel with layers, bottom first.
@@ -76,7 +76,7 @@ struct Stack {
 #[must_use]
 pub fn plan(vessel: &Vessel, layers: &[Layer], bucket: &Known<Volume>) -> Plan {
     let floor = vessel.measures.bottom_collector.floor().map_or(0.0, |floor| floor.value.value);
-    let mut stack = Stack { volume: 0.0, height: floor, variance: 0.0, media_from: None };
+    let mut stack = Stack { volume: 0.0, height: floor, variance: 0.0, media_depth: 0.0 };
     let mut answers: Vec<Result<LayerFill, Problem>> = Vec::with_capacity(layers.len());
     let mut failed = false;
     let mut verdicts = Vec::new();
@@ -101,15 +101,12 @@ pub fn plan(vessel: &Vessel, layers: &[Layer], bucket: &Known<Volume>) -> Plan {
 }
 
 fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mut Stack) -> Result<LayerFill, Problem> {
-    let density = &layer.bulk_density;
+    let density = &layer.density();
     within(Term::BulkDensity, density.value.value, BULK_DENSITY_KG_M3, |x| kilograms_per_cubic_metre(x).into())?;
     within(Term::Bucket, bucket.value.value, BUCKET_M3, |x| cubic_metres(x).into())?;
     let pack = layer.pack.fills(density).ok_or(Problem::new(Term::PackVolume, Fault::Missing))?;
     within(Term::PackVolume, pack, PACK_M3, |x| cubic_metres(x).into())?;
 
-    if layer.role == Role::Media && stack.media_from.is_none() {
-        stack.media_from = Some(stack.height);
-    }
     let wanted = wanted_volume(vessel, layer, pack, stack)?;
     let needed = wanted / pack;
     if !(0.0..=MOST_PACKS).contains(&needed) {
@@ -118,8 +115,14 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
             Fault::OutOfRange { value: needed.into(), low: 0.0.into(), high: MOST_PACKS.into() },
         ));
     }
-    let (volume, taken_short) = near_miss(layer, needed, pack, wanted);
-    let room = vessel.cavity.capacity().value - stack.volume;
+    let (volume, taken_short) = match near_miss(layer, needed, pack, wanted) {
+        (volume, Some(_)) if uncovers(vessel, layer, stack.volume + volume) => {
+            debug_assert!(volume < wanted);
+            (wanted, None)
+        }
+        answer => answer,
+    };
+    let room = (vessel.cavity.free_below(vessel.ceiling().value) - stack.volume).max(0.0);
     let no_room = || {
         Problem::new(
             Term::LayerVolume,
@@ -131,7 +134,17 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
 
     let mut inputs = vessel.inputs();
     inputs.push(target_input(&layer.target));
+    match layer.target {
+        Target::Cover(_) => {
+            inputs.extend(vessel.measures.bottom_collector.top_slot().map(|slot| slot.input(Term::TopSlot)))
+        }
+        Target::Freeboard(_) | Target::FreeboardRatio(_) => {
+            inputs.extend(vessel.measures.upper_collector.map(|upper| upper.input(Term::UpperCollector)));
+        }
+        _ => {}
+    }
     let by_mass = layer.pack.volume.is_none() || matches!(layer.target, Target::Weight(_));
+    let both_printed = layer.pack.volume.is_some() && layer.pack.mass.is_some();
     if by_mass {
         inputs.push(density.input(Term::BulkDensity));
     }
@@ -147,17 +160,14 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     if !by_mass {
         mass_inputs.push(density.input(Term::BulkDensity));
     }
-    let mass = Figure::new(kilograms(volume * density.value.value), Formula::LayerMass, mass_inputs).with(
-        Caution::DensityVaries {
-            low: layer.material.bulk_density.low.into(),
-            high: layer.material.bulk_density.high.into(),
-        },
-    );
-    if by_mass {
-        volume_figure = volume_figure.with(Caution::DensityVaries {
-            low: layer.material.bulk_density.low.into(),
-            high: layer.material.bulk_density.high.into(),
-        });
+    let mut mass = Figure::new(kilograms(volume * density.value.value), Formula::LayerMass, mass_inputs);
+    if !both_printed {
+        let range = &layer.material.bulk_density;
+        let varies = Caution::DensityVaries { low: range.low.into(), high: range.high.into() };
+        mass = mass.with(varies);
+        if by_mass {
+            volume_figure = volume_figure.with(varies);
+        }
     }
 
     // Packs: whole ones, and what is poured of the last.
@@ -172,9 +182,15 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
         Figure::new(value, formula, inputs)
     };
 
+    let with_pack = |value: Volume| {
+        let mut inputs = inputs.clone();
+        inputs.push(pack_input);
+        Figure::new(value, Formula::PacksNeeded, inputs)
+    };
+
     // Readings after each pack: every pack's content varies on its own.
     let sigma = Assumption::SpreadPack.ratio();
-    let density_sigma = if by_mass { relative_half_width(layer) } else { 0.0 };
+    let density_sigma = if layer.pack.volume.is_none() { relative_half_width(layer) } else { 0.0 };
     let after = |poured: f64, variance: f64| -> Option<Tape> {
         let height = vessel.cavity.height_of(below + poured)?;
         let by_density = poured * density_sigma;
@@ -186,6 +202,7 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
         variance += (pack * sigma) * (pack * sigma);
         after_packs.extend(after(f64::from(k) * pack, variance));
     }
+    variance += f64::from(whole.saturating_sub(MOST_READINGS)) * (pack * sigma) * (pack * sigma);
     if part {
         let poured = share * pack;
         variance += (poured * sigma) * (poured * sigma);
@@ -197,7 +214,10 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     let near_miss = taken_short.map(|taken| NearMiss {
         needed: pack_figure(needed, Formula::PacksNeeded),
         taken,
-        shorter: figure(vessel.cavity.height_of(below + wanted).unwrap_or(top).max(top) - top, Formula::LayerDepthAxis),
+        shorter: figure(
+            vessel.cavity.height_of(below + wanted).unwrap_or(vessel.cavity.rim().value).max(top) - top,
+            Formula::LayerDepthAxis,
+        ),
     });
     let filled = LayerFill {
         volume: volume_figure,
@@ -210,31 +230,31 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
             Formula::LayerDepthWall,
         ),
         tape,
-        cover: vessel
-            .measures
-            .bottom_collector
-            .top_slot()
-            .map(|slot| figure(top - slot.value.value, Formula::LayerDepthAxis)),
+        cover: vessel.measures.bottom_collector.top_slot().map(|slot| {
+            let mut inputs = inputs.clone();
+            inputs.push(slot.input(Term::TopSlot));
+            Figure::new(metres(top - slot.value.value), Formula::LayerDepthAxis, inputs)
+        }),
         packs: pack_figure(packs, Formula::PacksNeeded),
         packs_to_buy: to_buy,
-        left_over: Figure::new(
-            cubic_metres(if part { (1.0 - share) * pack } else { 0.0 }),
-            Formula::PacksNeeded,
-            vec![pack_input],
-        ),
+        left_over: with_pack(cubic_metres(if part { (1.0 - share) * pack } else { 0.0 })),
         after_packs,
         part: part.then(|| PartPack {
             share: pack_figure(share, Formula::PacksNeeded),
-            volume: Figure::new(cubic_metres(share * pack), Formula::PacksNeeded, vec![pack_input]),
-            buckets: Figure::new(
-                share * pack / bucket.value.value,
-                Formula::BucketMeasures,
-                vec![pack_input, bucket.input(Term::Bucket)],
-            ),
+            volume: with_pack(cubic_metres(share * pack)),
+            buckets: {
+                let mut buckets = pack_figure(share * pack / bucket.value.value, Formula::BucketMeasures);
+                buckets.inputs.push(bucket.input(Term::Bucket));
+                buckets.basis = buckets.basis.weaker(bucket.basis);
+                buckets
+            },
         }),
         near_miss,
     };
     stack.volume += volume;
+    if layer.role == Role::Media {
+        stack.media_depth += top - bottom;
+    }
     stack.height = top;
     stack.variance = variance + (volume * density_sigma) * (volume * density_sigma);
     Ok(filled)
@@ -277,6 +297,13 @@ fn near_miss(layer: &Layer, needed: f64, pack: f64, wanted: f64) -> (f64, Option
     } else {
         (wanted, None)
     }
+}
+
+/// Whether a layer that was asked to cover the top slot would leave it bare with this volume below its surface.
+fn uncovers(vessel: &Vessel, layer: &Layer, volume: f64) -> bool {
+    let slot = vessel.measures.bottom_collector.top_slot();
+    matches!(layer.target, Target::Cover(_))
+        && slot.is_some_and(|slot| volume < vessel.cavity.free_below(slot.value.value))
 }
 
 /// Half the width of the bulk density's range over its middle, taken as covering nine lots of ten.
@@ -331,7 +358,7 @@ fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Re
         }
         Target::Weight(mass) => {
             positive(Term::Target, mass.value.value, mass.value.into())?;
-            Ok(mass.value.value / layer.bulk_density.value.value)
+            Ok(mass.value.value / layer.density().value.value)
         }
         Target::Packs(count) => {
             positive(Term::Target, count.value, count.value.into())?;
@@ -345,8 +372,13 @@ fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Re
                     Fault::OutOfRange { value: ratio.value.into(), low: 0.0.into(), high: 10.0.into() },
                 ));
             }
-            let from = stack.media_from.unwrap_or(stack.height);
-            up_to((vessel.ceiling().value + ratio.value * from) / (1.0 + ratio.value), ratio.value.into())
+            // Freeboard = ratio · (media so far + this layer, where it is media): solved for the surface.
+            let (ceiling, done) = (vessel.ceiling().value, ratio.value * stack.media_depth);
+            let surface = match layer.role {
+                Role::Media => (ceiling - done + ratio.value * stack.height) / (1.0 + ratio.value),
+                Role::Underbed => ceiling - done,
+            };
+            up_to(surface, ratio.value.into())
         }
         Target::TapeReading(tape) => {
             if !(0.0..depth).contains(&tape.value.value) {
@@ -385,8 +417,10 @@ fn freeboard(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Pro
         inputs.push(upper.input(Term::UpperCollector));
     }
     let length = vessel.ceiling().value - surface;
+    let mut figure = Figure::new(metres(length), Formula::Freeboard, inputs.clone());
+    figure.cautions.extend(vessel.inside_diameter.cautions.iter().copied());
     Ok(Freeboard {
-        length: Figure::new(metres(length), Formula::Freeboard, inputs.clone()),
+        length: figure,
         ratio: (media_depth > 0.0).then(|| Figure::new(length / media_depth, Formula::FreeboardRatio, inputs.clone())),
         tape: top.tape.reading.clone(),
         media_depth: Figure::new(metres(media_depth), Formula::LayerDepthAxis, inputs),

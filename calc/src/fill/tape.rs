@@ -1,6 +1,6 @@
 //! Tape readings and how far the real one may be off.
 
-use crate::quantity::{Assumption, Figure, Formula, Length, Term, metres};
+use crate::quantity::{Assumption, Basis, Figure, Formula, Length, Term, metres};
 use crate::vessel::Vessel;
 
 /// A tape reading to expect.
@@ -14,7 +14,8 @@ pub struct Tape {
 
 /// The reading after `volume` has been poured, whose own variance is `variance` (m³ squared).
 ///
-/// The spread joins three independent things: the inside diameter, what was in the packs, and reading the tape.
+/// The spread joins independent things: the inside diameter, the inside depth while it is assumed, what was in the packs,
+/// and reading the tape.
 pub(crate) fn tape_after(
     vessel: &Vessel,
     volume: f64,
@@ -37,6 +38,9 @@ pub(crate) fn tape_after(
     let area = vessel.cavity.free_area(height);
     let by_packs = if area > 0.0 { variance / (area * area) } else { 0.0 };
     let tape = Assumption::SpreadTape.ratio();
-    let spread = Assumption::Spread595.ratio() * (by_diameter * by_diameter + by_packs + tape * tape).sqrt();
+    // A depth that nobody measured moves every reading with it.
+    let by_depth = if depth.basis == Basis::Assumed { Assumption::SpreadDepthAssumed.ratio() } else { 0.0 };
+    let variance = by_diameter * by_diameter + by_packs + tape * tape + by_depth * by_depth;
+    let spread = Assumption::Spread595.ratio() * variance.sqrt();
     Tape { reading, spread: metres(spread) }
 }

@@ -58,6 +58,18 @@ pub enum Reason {
         /// Grains that should.
         wanted: Amount,
     },
+    /// The gap beside a riser that the layer below holds, in largest grains; under one none pass.
+    GapHeld {
+        /// Grains that fit.
+        grains: Amount,
+    },
+    /// The largest grain above is larger than the largest below: it sinks in, or lets the finer through.
+    CoarserAbove {
+        /// The largest grain below.
+        below: Amount,
+        /// The largest grain above.
+        above: Amount,
+    },
     /// The slot against the smallest grain that touches it.
     Slot {
         /// The slot's width.
@@ -129,11 +141,15 @@ pub enum Remedy {
         /// The volume that is missing.
         volume: Amount,
     },
-    /// Take this many packs fewer.
+    /// Take fewer packs.
     FewerPacks {
         /// The largest whole number that fits.
         packs: Amount,
     },
+    /// Put the coarser layer below.
+    SwapLayers,
+    /// Check the pack and the readings the diameter was found from.
+    CheckReadings,
     /// Tape the bare shell, not a jacket, and measure the wall.
     TapeBareShell,
 }

@@ -3,7 +3,9 @@
 use std::borrow::Cow;
 
 use crate::fill::{Layer, Plan};
-use crate::quantity::{Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms, metres};
+use crate::quantity::{
+    Basis, Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms, metres,
+};
 use crate::vessel::riser::riser_cut;
 use crate::vessel::{BottomCollector, Vessel};
 
@@ -78,6 +80,8 @@ pub enum Item {
         size: Option<Length>,
         /// The length it is cut to.
         cut: Option<Length>,
+        /// Whether that length rests on something assumed, so that it is cut on site.
+        on_site: bool,
     },
 }
 
@@ -87,7 +91,7 @@ impl Item {
     pub fn key(&self) -> String {
         match self {
             Item::Pack { material, pack } => format!("pack:{material}:{pack}"),
-            Item::Part { fitting, size, cut } => {
+            Item::Part { fitting, size, cut, .. } => {
                 let micrometres = |length: &Option<Length>| length.map_or(0, |l| (l.value * 1e6).round() as i64);
                 format!("part:{}:{}:{}", fitting.id(), micrometres(size), micrometres(cut))
             }
@@ -153,7 +157,10 @@ impl Bill {
     /// Packs saved by pooling, line by line of the pooled bill.
     #[must_use]
     pub fn saved(&self, line: &BillLine) -> u32 {
-        let alone: u32 = line.of.iter().map(|(_, quantity)| *quantity).sum();
+        if line.needed.is_none() {
+            return 0;
+        }
+        let alone = line.of.iter().fold(0_u32, |sum, (_, quantity)| sum.saturating_add(*quantity));
         alone.saturating_sub(line.quantity)
     }
 }
@@ -260,15 +267,17 @@ fn fitting_line(kind: JobKind, part: &BillPart, fitting: Fitting, index: usize) 
         Needs::Riser | Needs::BottomCollector | Needs::UpperCollector => riser.map(|r| r.outside_diameter.value),
     };
     let cut = match (row.unit, riser) {
-        (CountUnit::Length, Some(riser)) => Some(riser_cut(riser, &measures.inside_depth)?.value),
+        (CountUnit::Length, Some(riser)) => Some(riser_cut(riser, &measures.inside_depth)?),
         _ => None,
     };
+    let on_site = cut.as_ref().is_some_and(|cut| cut.basis == Basis::Assumed);
+    let cut = cut.map(|cut| cut.value);
     let quantity = match row.per {
         Per::Tag => row.quantity.saturating_mul(part.tags),
         Per::Job => row.quantity,
     };
     Ok(Some(BillLine {
-        item: Item::Part { fitting, size, cut },
+        item: Item::Part { fitting, size, cut, on_site },
         quantity,
         unit: row.unit,
         needed: None,

@@ -177,7 +177,7 @@ impl Cavity {
             return Err(Problem::new(Term::NeckHeight, Fault::NotPositive { value: inside.neck_height.into() }));
         }
         if let Head::Conical { depth } = inside.top_head {
-            return Err(Problem::new(Term::TopHeadDepth, Fault::NotPositive { value: depth.into() }));
+            return Err(Problem::new(Term::TopHeadDepth, Fault::NotPositive { value: depth.value.into() }));
         }
         let bottom = inside.bottom_head.dome(inside.diameter)?;
         let top = inside.top_head.dome(inside.diameter)?;

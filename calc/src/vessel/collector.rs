@@ -1,6 +1,6 @@
 //! What gathers water at the bottom, and the room it takes from the bed.
 
-use crate::quantity::{Known, Length};
+use crate::quantity::{Input, Known, Length, Term, metres};
 
 /// The bottom collector.
 ///
@@ -86,6 +86,39 @@ impl BottomCollector {
         match *self {
             BottomCollector::SlottedPlate { top, .. } | BottomCollector::NozzlePlate { top, .. } => Some(top),
             _ => None,
+        }
+    }
+
+    /// Height of the lowest slot, as far as the collector's own shape tells it.
+    #[must_use]
+    pub fn bottom_slot(&self) -> Option<Length> {
+        match self {
+            BottomCollector::None => None,
+            BottomCollector::Basket { bottom, .. } => Some(bottom.value),
+            BottomCollector::HubAndLaterals { axis, diameter, .. } => {
+                Some(metres(axis.value.value - diameter.value.value / 2.0))
+            }
+            BottomCollector::SlottedPlate { top, .. } | BottomCollector::NozzlePlate { top, .. } => Some(top.value),
+        }
+    }
+
+    /// What the room it takes rests on.
+    pub(crate) fn inputs(&self) -> Vec<Input> {
+        match self {
+            BottomCollector::None => Vec::new(),
+            BottomCollector::Basket { diameter, bottom, top, .. } => vec![
+                diameter.input(Term::CollectorDiameter),
+                bottom.input(Term::CollectorBottom),
+                top.input(Term::CollectorTop),
+            ],
+            BottomCollector::HubAndLaterals { diameter, length, axis, .. } => vec![
+                diameter.input(Term::CollectorDiameter),
+                length.input(Term::LateralLength),
+                axis.input(Term::LateralAxis),
+            ],
+            BottomCollector::SlottedPlate { top, .. } | BottomCollector::NozzlePlate { top, .. } => {
+                vec![top.input(Term::CollectorTop)]
+            }
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The inside diameter, by whichever of five ways somebody on site can take.
 
 use super::cavity::{Cavity, Inside};
+use super::{BottomCollector, Riser};
 use crate::quantity::{
     Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Problem, Term, Volume, metres, problem::positive,
 };
@@ -155,16 +156,23 @@ fn by_rise(
     let (low_height, high_height) = (depth - before.value.value, depth - after.value.value);
     // How much the rise would take in a vessel of this diameter; more for a wider one. `None`: heads deeper than the
     // vessel, so too wide.
+    // Grains stand beside riser and collector; water also stands in them, and only the riser's wall keeps it out.
+    let water = term == Term::MeteredVolume;
+    let nothing = BottomCollector::None;
+    let around = if water { Inside { riser: None, collector: &nothing, ..*inside } } else { *inside };
+    let wall = if water {
+        inside.riser.map_or(0.0, |riser| wall_below(riser, high_height) - wall_below(riser, low_height))
+    } else {
+        0.0
+    };
     let taken = |diameter: f64| -> Result<Option<f64>, Problem> {
-        match Cavity::new(&Inside { diameter: metres(diameter), ..*inside }) {
-            Ok(cavity) => Ok(Some(cavity.free_below(high_height) - cavity.free_below(low_height))),
+        match Cavity::new(&Inside { diameter: metres(diameter), ..around }) {
+            Ok(cavity) => Ok(Some((cavity.free_below(high_height) - cavity.free_below(low_height) - wall).max(0.0))),
             Err(problem) if problem.term == Term::InsideDepth => Ok(None),
             // Too narrow for its riser, collector or bore.
-            Err(Problem {
-                fault:
-                    Fault::NotBelow { other: Term::InsideDiameter, .. }
-                    | Fault::OutOfRange { .. }
-                    | Fault::DoesNotFit { .. },
+            Err(Problem { fault: Fault::NotBelow { other: Term::InsideDiameter, .. }, .. })
+            | Err(Problem {
+                term: Term::InsideDiameter | Term::LateralLength | Term::LateralCount | Term::LateralAxis,
                 ..
             }) => Ok(Some(0.0)),
             Err(problem) => Err(problem),
@@ -191,6 +199,14 @@ fn by_rise(
     }
     let inputs: Vec<Input> = vec![volume.input(term), before.input(Term::TapeBefore), after.input(Term::TapeAfter)];
     Ok(Figure::new(metres(low), Formula::InsideDiameterFill, inputs))
+}
+
+/// Volume of the riser's wall below a height, with the wall that such pipe usually has.
+fn wall_below(riser: &Riser, height: f64) -> f64 {
+    let outside = riser.outside_diameter.value.value;
+    let inside = (outside - 2.0 * Assumption::RiserWall.ratio()).max(0.0);
+    let area = std::f64::consts::PI / 4.0 * (outside - inside) * (outside + inside);
+    area * (height - riser.seat.value.value).max(0.0)
 }
 
 fn range(term: Term, value: Length, depth: f64) -> Problem {

@@ -5,7 +5,7 @@
 
 use std::f64::consts::PI;
 
-use crate::quantity::{Length, Problem, Source, Term, Volume, cubic_metres, metres, problem::positive};
+use crate::quantity::{Known, Length, Problem, Source, Term, Volume, cubic_metres, metres, problem::positive};
 
 /// The inside shape of a head.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -25,7 +25,7 @@ pub enum Head {
     /// A full cone, its point outward.
     Conical {
         /// From the point to the tangent line.
-        depth: Length,
+        depth: Known<Length>,
     },
 }
 
@@ -126,8 +126,8 @@ impl Head {
             Head::Din28011 => torispherical(&DIN_28011),
             Head::Din28013 => torispherical(&DIN_28013),
             Head::Conical { depth } => {
-                positive(Term::BottomHeadDepth, depth.value, depth.into())?;
-                Dome { radius, depth: depth.value, curve: Curve::Cone }
+                positive(Term::BottomHeadDepth, depth.value.value, depth.value.into())?;
+                Dome { radius, depth: depth.value.value, curve: Curve::Cone }
             }
         })
     }

@@ -75,8 +75,19 @@ impl Vessel {
     /// # Example
     /// See [`crate::fill::plan`].
     pub fn new(measures: Measures) -> Result<Vessel, Problem> {
-        let diameter =
+        let mut diameter =
             inside_diameter(&measures.diameter_by, &measures.inside(metres(0.0)), measures.nominal_diameter.as_ref())?;
+        if matches!(measures.diameter_by, DiameterBy::MeteredFill { .. } | DiameterBy::RiseOfBag { .. }) {
+            // The rise was measured against what is known of the rest of the vessel.
+            diameter.inputs.push(measures.inside_depth.input(Term::InsideDepth));
+            diameter.inputs.push(measures.neck_height.input(Term::NeckHeight));
+            if let Some(riser) = &measures.riser {
+                diameter.inputs.push(riser.outside_diameter.input(Term::RiserOutsideDiameter));
+            }
+            diameter.basis = diameter.inputs.iter().map(|input| input.basis).fold(diameter.basis, Basis::weaker);
+        }
+        let bore = measures.clear_bore.value;
+        crate::quantity::problem::positive(Term::ClearBore, bore.value, bore.into())?;
         if let Some(riser) = &measures.riser {
             let outside = riser.outside_diameter.value;
             if measures.opening.pours_beside_riser() && outside.value >= measures.clear_bore.value.value {
@@ -91,6 +102,7 @@ impl Vessel {
             }
         }
         let cavity = Cavity::new(&measures.inside(diameter.value))?;
+        slots_make_sense(&measures, &cavity)?;
         if let Some(upper) = &measures.upper_collector {
             let depth = measures.inside_depth.value;
             if !(0.0..depth.value).contains(&upper.value.value) {
@@ -157,7 +169,12 @@ impl Vessel {
         ];
         if let Some(riser) = &self.measures.riser {
             inputs.push(riser.outside_diameter.input(Term::RiserOutsideDiameter));
+            inputs.push(riser.seat.input(Term::RiserSeat));
         }
+        if let Head::Conical { depth } = &self.measures.bottom_head {
+            inputs.push(depth.input(Term::BottomHeadDepth));
+        }
+        inputs.extend(self.measures.bottom_collector.inputs());
         inputs
     }
 
@@ -169,18 +186,57 @@ impl Vessel {
             subject: Subject::Diameter,
             mark: Mark::Caution,
             reason: Reason::AboveNominal { inside: self.inside_diameter.value.into(), nominal: nominal.value.into() },
-            remedies: vec![Remedy::TapeBareShell],
+            remedies: vec![match self.measures.diameter_by {
+                DiameterBy::Circumference { .. } => Remedy::TapeBareShell,
+                _ => Remedy::CheckReadings,
+            }],
             basis: self.inside_diameter.basis,
             source: crate::quantity::Source::CommonPractice,
         })
     }
 
     /// One standard deviation of the inside diameter, as a share of it.
+    ///
+    /// Found from a rise it carries what the tape and the pack add: half the relative error of the volume over the rise.
     #[must_use]
     pub fn diameter_tolerance(&self) -> f64 {
-        match self.inside_diameter.basis {
+        let by_basis = match self.inside_diameter.basis {
             Basis::Assumed => Assumption::SpreadDiameterNominal.ratio(),
             Basis::Measured | Basis::Typed | Basis::Catalogue => Assumption::SpreadDiameterMeasured.ratio(),
+        };
+        let (pack, before, after) = match &self.measures.diameter_by {
+            DiameterBy::MeteredFill { before, after, .. } => (0.0, before, after),
+            DiameterBy::RiseOfBag { before, after, .. } => (Assumption::SpreadPack.ratio(), before, after),
+            DiameterBy::Nominal { .. } | DiameterBy::Measured { .. } | DiameterBy::Circumference { .. } => {
+                return by_basis;
+            }
+        };
+        let rise = before.value.value - after.value.value;
+        let tape = std::f64::consts::SQRT_2 * Assumption::SpreadTape.ratio() / rise;
+        by_basis.max((pack * pack + tape * tape).sqrt() / 2.0)
+    }
+}
+
+/// Slots stand where their collector is, and have a width.
+fn slots_make_sense(measures: &Measures, cavity: &Cavity) -> Result<(), Problem> {
+    let collector = &measures.bottom_collector;
+    if let Some(width) = collector.slot_width() {
+        crate::quantity::problem::positive(Term::SlotWidth, width.value.value, width.value.into())?;
+    }
+    let (low, high) = match collector {
+        BottomCollector::None | BottomCollector::SlottedPlate { .. } => return Ok(()),
+        BottomCollector::Basket { bottom, top, .. } => (bottom.value, top.value),
+        BottomCollector::HubAndLaterals { axis, diameter, .. } => {
+            (axis.value - diameter.value / 2.0, axis.value + diameter.value / 2.0)
         }
+        BottomCollector::NozzlePlate { top, .. } => (top.value, cavity.crown()),
+    };
+    match collector.top_slot() {
+        // Typed to a sixteenth, a slot may stand a hair beyond its collector.
+        Some(slot) if !(low.value - 0.002..=high.value + 0.002).contains(&slot.value.value) => Err(Problem::new(
+            Term::TopSlot,
+            Fault::OutOfRange { value: slot.value.into(), low: low.into(), high: high.into() },
+        )),
+        _ => Ok(()),
     }
 }

@@ -6,6 +6,12 @@ use crate::page::Page;
 
 /// Fails on every rule that axe finds broken, with where.
 pub async fn no_barriers(page: &Page) {
+    let said = barriers(page).await;
+    assert!(said.is_empty(), "axe:\n{}", said.join("\n"));
+}
+
+/// Every rule that axe finds broken, with where.
+pub async fn barriers(page: &Page) -> Vec<String> {
     let file =
         std::env::var("BEDWRIGHT_AXE").expect("BEDWRIGHT_AXE says where axe.min.js is: `tests/run journeys` does");
     let axe = std::fs::read_to_string(&file).unwrap_or_else(|error| panic!("{file}: {error}"));
@@ -15,8 +21,7 @@ pub async fn no_barriers(page: &Page) {
     let found = page.session().execute_async(run, vec![]).await.unwrap().json().clone();
     assert!(found["passes"].as_array().is_some_and(|passes| !passes.is_empty()), "axe did not run: {found}");
     let violations = found["violations"].as_array().cloned().unwrap_or_default();
-    let said: Vec<String> = violations.iter().map(say).collect();
-    assert!(said.is_empty(), "axe:\n{}", said.join("\n"));
+    violations.iter().map(say).collect()
 }
 
 fn say(violation: &Value) -> String {

@@ -2,12 +2,13 @@
 
 use std::io::{BufRead, BufReader};
 use std::os::unix::process::CommandExt;
+use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
 use serde_json::json;
 use thirtyfour::prelude::*;
-use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel};
+use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel, WebDriverRunError};
 
 use crate::page::Page;
 
@@ -18,6 +19,8 @@ pub enum Screen {
     Phone,
     /// A desk.
     Desk,
+    /// The narrowest screen that is to be read without pushing it sideways (WCAG 2.2, 1.4.10).
+    Narrow,
 }
 
 /// Chromium as root without a display; nothing is asked of any host but the one under test.
@@ -34,6 +37,9 @@ const ARGUMENTS: &[&str] = &[
     "--disable-default-apps",
     "--no-default-browser-check",
 ];
+
+/// Where Chromium keeps its state; its processes are told apart by it.
+pub const PROFILE: &str = "--user-data-dir=";
 
 /// Starts chromedriver, waits for the end of its own input, then ends its process group: chromedriver and the browsers
 /// it started. The input ends with the test's process, however that ends.
@@ -72,26 +78,61 @@ impl Drop for Driver {
     }
 }
 
+/// How a session is begun.
+#[derive(Clone, Copy, Debug)]
+pub struct Session<'a> {
+    /// The screen.
+    pub screen: Screen,
+    /// The folder Chromium keeps its state in; a fresh one that nobody sees when none is given.
+    pub profile: Option<&'a Path>,
+    /// A script that runs before the page's own, in every document.
+    pub before: Option<&'a str>,
+    /// Whether the steps end the browser themselves.
+    pub killed: bool,
+}
+
+impl Session<'_> {
+    pub const fn on(screen: Screen) -> Session<'static> {
+        Session { screen, profile: None, before: None, killed: false }
+    }
+}
+
 /// Opens the address on a screen, takes the steps, ends the session whatever came of them.
 pub async fn visit(screen: Screen, address: &str, steps: impl AsyncFnOnce(Page)) {
+    visit_in(Session::on(screen), address, steps).await;
+}
+
+/// Opens the address in a session of a certain kind, takes the steps, ends the session whatever came of them.
+pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(Page)) {
     // Before the session, so that it ends after it.
     let driver = Driver::start();
     let mut wanted = DesiredCapabilities::chrome();
     for argument in ARGUMENTS {
         wanted.add_arg(argument).unwrap();
     }
+    if let Some(profile) = kind.profile {
+        wanted.add_arg(&format!("{PROFILE}{}", profile.display())).unwrap();
+    }
     wanted.set_browser_log_level(LoggingPrefsLogLevel::All).unwrap();
     let session = WebDriver::new(format!("http://127.0.0.1:{}", driver.port), wanted).await.unwrap();
-    session
+    let done = session
         .run_and_quit(|session| async move {
             session.set_script_timeout(Duration::from_secs(30)).await?;
-            show_on(&session, screen).await?;
+            show_on(&session, kind.screen).await?;
+            if let Some(before) = kind.before {
+                let script = json!({ "source": before });
+                session.cdp().send_raw("Page.addScriptToEvaluateOnNewDocument", script).await?;
+            }
             session.goto(address).await?;
             steps(Page::new(session)).await;
             Ok::<(), WebDriverError>(())
         })
-        .await
-        .unwrap();
+        .await;
+    match done {
+        // There is no browser left to take leave of.
+        Err(WebDriverRunError::Cleanup(_)) if kind.killed => {}
+        done => done.unwrap(),
+    }
 }
 
 /// Gives the page a screen: its size, its density, whether it is touched.
@@ -99,6 +140,7 @@ async fn show_on(session: &WebDriver, screen: Screen) -> WebDriverResult<()> {
     let (width, height, density, touched) = match screen {
         Screen::Phone => (390, 844, 3, true),
         Screen::Desk => (1280, 900, 1, false),
+        Screen::Narrow => (320, 640, 2, true),
     };
     let metrics = json!({ "width": width, "height": height, "deviceScaleFactor": density, "mobile": touched });
     session.cdp().send_raw("Emulation.setDeviceMetricsOverride", metrics).await?;

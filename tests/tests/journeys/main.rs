@@ -3,19 +3,37 @@
 //! | module | holds |
 //! |---|---|
 //! | [`site`] | the served folder, which can be stopped and started again |
+//! | [`folder`] | folders that end with their value: profiles, downloads, builds |
 //! | [`browser`] | chromedriver and one session of Chromium |
 //! | [`page`] | the page's controls, found as a screen reader finds them: by role and name |
 //! | [`paper`] | what would be printed, read back |
 //! | [`axe`] | the accessibility rules that a program can check |
+//! | [`filter`] | the steps that plan one vessel, and the way round all screens |
+//! | [`stored`] | jobs that are kept already |
+//!
+//! The others are journeys, a module for each thing the page must be able to do.
 //!
 //! `tests/run journeys` builds the page and says where it is: `BEDWRIGHT_PAGE`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
 mod axe;
 mod browser;
+mod calculated;
+mod crash;
+mod filter;
 mod finds;
+mod folder;
+mod keep;
+mod kill;
+mod mistakes;
 mod offline;
 mod page;
 mod paper;
+mod plan;
+mod print;
+mod screens;
 mod site;
 mod start;
+mod storage;
+mod stored;
+mod update;

@@ -20,7 +20,10 @@ pub enum Role {
     Combobox,
     Heading,
     Link,
+    Listitem,
+    Main,
     Radio,
+    Searchbox,
     Status,
     Table,
     Textbox,
@@ -79,7 +82,12 @@ impl Page {
 
     /// Waits until the page has started.
     pub async fn started(&self) {
-        self.until("the page starts", "document.documentElement.dataset.page === 'started'").await;
+        // The mark is set when the program runs; its first screen comes when what is kept has been read.
+        self.until(
+            "the page starts",
+            "document.documentElement.dataset.page === 'started' && document.querySelector('main')",
+        )
+        .await;
     }
 
     /// Waits until everything the page needs is on the device.
@@ -94,7 +102,9 @@ impl Page {
 
     /// Everything that can be read on it.
     pub async fn text(&self) -> String {
-        match self.session.execute("return document.body ? document.body.innerText : '';", vec![]).await {
+        let read = "const body = document.body, more = document.querySelector('#bedwright-crash textarea'); \
+                    return body ? body.innerText + (more ? more.value : '') : '';";
+        match self.session.execute(read, vec![]).await {
             Ok(text) => text.json().as_str().unwrap_or_default().to_owned(),
             Err(error) => format!("(nothing: {error})"),
         }
@@ -129,6 +139,21 @@ impl Page {
         }
     }
 
+    /// The one at a place among several of this role and name, counted from 0 in the page's order.
+    pub async fn find_at(&self, role: Role, name: &str, place: usize) -> WebElement {
+        let begun = Instant::now();
+        loop {
+            let found = self.matching(role, Some(name)).await;
+            if let Some((node, _)) = found.get(place)
+                && let Some(element) = self.element(node).await
+            {
+                return element;
+            }
+            assert!(begun.elapsed() < PATIENCE, "{role:?} “{name}”: {} there, none at {place}", found.len());
+            tokio::time::sleep(AGAIN).await;
+        }
+    }
+
     /// Whether there is a control of this role and name, without waiting.
     pub async fn has(&self, role: Role, name: &str) -> bool {
         !self.matching(role, Some(name)).await.is_empty()
@@ -141,6 +166,15 @@ impl Page {
 
     /// Nodes of the accessibility tree: the id behind each, and its name.
     async fn matching(&self, role: Role, name: Option<&str>) -> Vec<(Value, String)> {
+        let found = self.called(role, name).await;
+        // Chromium tells a heading as the style sheet shows it: some are set in capitals.
+        match (role, name) {
+            (Role::Heading, Some(name)) if found.is_empty() => self.called(role, Some(&name.to_uppercase())).await,
+            _ => found,
+        }
+    }
+
+    async fn called(&self, role: Role, name: Option<&str>) -> Vec<(Value, String)> {
         let Ok(document) = self.session.cdp().send_raw("Runtime.evaluate", json!({ "expression": "document" })).await
         else {
             return Vec::new();
@@ -186,19 +220,45 @@ impl Page {
 
     /// Clicks what has this role and name.
     pub async fn click(&self, role: Role, name: &str) {
-        let control = self.find(role, name).await;
-        control.scroll_into_view().await.unwrap();
-        control.click().await.unwrap_or_else(|error| panic!("{role:?} “{name}”: {error}"));
+        let mut again = 3;
+        loop {
+            let control = self.find(role, name).await;
+            let clicked = async {
+                control.scroll_into_view().await?;
+                control.click().await
+            }
+            .await;
+            match clicked {
+                Ok(()) => return,
+                // What is drawn anew under the finger is reached for again.
+                Err(_) if again > 0 => again -= 1,
+                Err(error) => panic!("{role:?} “{name}”: {error}"),
+            }
+        }
     }
 
     /// Types into a field, in place of what it held, and leaves it.
     pub async fn enter(&self, name: &str, text: &str) {
         let field = self.find(Role::Textbox, name).await;
+        self.enter_into(&field, text).await;
+    }
+
+    /// Types into a field that was found, in place of what it held, and leaves it.
+    pub async fn enter_into(&self, field: &WebElement, text: &str) {
         field.scroll_into_view().await.unwrap();
         field.send_keys(Key::Control + "a").await.unwrap();
         field.send_keys(Key::Delete + "").await.unwrap();
-        field.send_keys(text).await.unwrap();
-        field.send_keys(Key::Tab + "").await.unwrap();
+        field.send_keys(text.to_owned() + Key::Tab).await.unwrap();
+    }
+
+    /// What stands under a field: the texts it is described by, as a screen reader reads them after its name.
+    pub async fn described(&self, name: &str) -> String {
+        let field = self.find(Role::Textbox, name).await;
+        let read = "const ids = (arguments[0].getAttribute('aria-describedby') || '').split(' '); \
+                    return arguments[0].getAttribute('aria-invalid') === 'true' \
+                      ? (document.getElementById(ids[0]) || {}).innerText || '' : '';";
+        let said = self.session.execute(read, vec![field.to_json().unwrap()]).await.unwrap();
+        said.json().as_str().unwrap_or_default().to_owned()
     }
 
     /// What a field holds.
@@ -209,6 +269,11 @@ impl Page {
     /// Picks an option of a list by its text.
     pub async fn pick(&self, name: &str, option: &str) {
         let list = self.find(Role::Combobox, name).await;
+        self.pick_from(&list, name, option).await;
+    }
+
+    /// Picks an option of a list that was found by its text.
+    pub async fn pick_from(&self, list: &WebElement, name: &str, option: &str) {
         let options = list.find_all(By::Tag("option")).await.unwrap();
         let mut there = Vec::new();
         for each in options {
@@ -225,6 +290,29 @@ impl Page {
     /// Goes to an address inside the page, like `#/jobs`.
     pub async fn go(&self, fragment: &str) {
         self.script(&format!("window.location.hash = {};", json!(fragment))).await;
+    }
+
+    /// Goes to an address inside the page and waits until its screen stands.
+    pub async fn open(&self, fragment: &str) {
+        self.go(fragment).await;
+        self.until(
+            &format!("{fragment} opens"),
+            &format!("window.location.hash === {} && document.querySelector('main')", json!(fragment)),
+        )
+        .await;
+        // Sheets are laid out in the frame after the one that shows the screen.
+        self.settled().await;
+    }
+
+    /// Waits for two frames: what an event changed has been drawn.
+    pub async fn settled(&self) {
+        let frames = "const done = arguments[arguments.length - 1]; requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(1))));";
+        self.session.execute_async(frames, vec![]).await.unwrap();
+    }
+
+    /// The address inside the page.
+    pub async fn fragment(&self) -> String {
+        self.script("return window.location.hash;").await.as_str().unwrap_or_default().to_owned()
     }
 
     /// Loads the page again and waits until it has started.
@@ -253,6 +341,15 @@ impl Page {
     pub async fn fits_its_width(&self) {
         let beyond =
             self.script("return document.documentElement.scrollWidth - document.documentElement.clientWidth;").await;
-        assert_eq!(beyond, json!(0), "wider than the screen");
+        if beyond != json!(0) {
+            let wide = self
+                .script(
+                    "const edge = document.documentElement.clientWidth; \
+                     return [...document.body.querySelectorAll('*')].filter((e) => e.getBoundingClientRect().right > edge + 0.5) \
+                       .map((e) => `${e.tagName.toLowerCase()}.${e.getAttribute('class') || ''} to ${Math.round(e.getBoundingClientRect().right)}: ${(e.innerText || '').slice(0, 30)}`);",
+                )
+                .await;
+            panic!("{}: {beyond} px wider than the screen: {wide}", self.fragment().await);
+        }
     }
 }

@@ -75,7 +75,7 @@ pub fn built() -> PathBuf {
 }
 
 /// The program that builds and serves: it stands beside this one's folder, where cargo puts programs.
-fn bundle() -> PathBuf {
+pub fn bundle() -> PathBuf {
     let here = std::env::current_exe().unwrap();
     let program = here.ancestors().nth(2).unwrap().join("bedwright-bundle");
     assert!(program.is_file(), "{} is not built: run `tests/run page journeys`", program.display());

@@ -82,7 +82,7 @@ fn no_measures_of_a_cavity_bring_it_down() {
     for &diameter in STRANGE {
         for &depth in STRANGE {
             for &neck in STRANGE {
-                for head in HEADS.iter().copied().chain([Head::Conical { depth: metres(neck) }]) {
+                for head in HEADS.iter().copied().chain([Head::Conical { depth: Known::measured(metres(neck)) }]) {
                     let inside = Inside {
                         diameter: metres(diameter),
                         depth: metres(depth),

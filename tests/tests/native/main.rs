@@ -4,5 +4,6 @@
 mod acceptance;
 mod extremes;
 mod house;
+mod practice;
 mod properties;
 mod reference;

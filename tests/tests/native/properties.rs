@@ -38,7 +38,7 @@ fn top_head() -> impl Strategy<Value = Head> {
 }
 
 fn bottom_head() -> impl Strategy<Value = Head> {
-    prop_oneof![6 => top_head(), 1 => (0.05..2.0_f64).prop_map(|depth| Head::Conical { depth: metres(depth) })]
+    prop_oneof![6 => top_head(), 1 => (0.05..2.0_f64).prop_map(|depth| Head::Conical { depth: Known::measured(metres(depth)) })]
 }
 
 /// What stands at the bottom, sized to a vessel of diameter 1 and lower head depth 1.

@@ -117,9 +117,15 @@ impl Owed {
         }
     }
 
-    /// Whether this page has read or made this text.
-    pub fn has_seen(&self, key: &str, text: &str) -> bool {
-        self.seen.get(key).is_some_and(|seen| seen.contains(&fingerprint(text)))
+    /// Whether this page has read or made this text, which is then the last of its key to be forgotten: what local
+    /// storage holds stays known however much is typed before it is replaced.
+    pub fn has_seen(&mut self, key: &str, text: &str) -> bool {
+        let print = fingerprint(text);
+        let Some(seen) = self.seen.get_mut(key) else { return false };
+        let Some(place) = seen.iter().position(|there| *there == print) else { return false };
+        seen.remove(place);
+        seen.push_back(print);
+        true
     }
 
     /// Drops all that is owed for a key that is taken away.

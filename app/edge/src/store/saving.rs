@@ -86,7 +86,7 @@ impl Inner {
         let Some(kept) = self.local_text(key) else {
             return false;
         };
-        let owed = self.owed.borrow();
+        let mut owed = self.owed.borrow_mut();
         owed.latest.get(key) != Some(&kept) && !owed.has_seen(key, &kept)
     }
 
@@ -207,6 +207,8 @@ impl Inner {
         let mut owed = self.owed.borrow_mut();
         match outcome {
             Ok(()) if owed.latest.get(key).is_none_or(|latest| latest == text) => owed.journal.settle(key),
+            // A newer text was refused meanwhile because somebody else changed this one: that stays said.
+            Ok(()) if owed.journal.refused.get(key) == Some(&Fault::Changed) => {}
             // It was taken away meanwhile, or a newer one waits.
             Ok(()) => {
                 owed.journal.refused.remove(key);

@@ -178,6 +178,8 @@ fn reason(reason: &Reason) -> (&'static str, Value) {
         Reason::GapCentred { grains, wanted } => ("gap_centred", amounts(&[("grains", grains), ("wanted", wanted)])),
         Reason::GapLeaned { grains, wanted } => ("gap_leaned", amounts(&[("grains", grains), ("wanted", wanted)])),
         Reason::Slot { slot, grain } => ("slot", amounts(&[("slot", slot), ("grain", grain)])),
+        Reason::GapHeld { grains } => ("gap_held", amounts(&[("grains", grains)])),
+        Reason::CoarserAbove { below, above } => ("coarser_above", amounts(&[("below", below), ("above", above)])),
         Reason::SizeRatio { ratio, limit } => ("size_ratio", amounts(&[("size", ratio), ("limit", limit)])),
         Reason::FilterRatio { ratio, limit } => ("filter_ratio", amounts(&[("filter", ratio), ("limit", limit)])),
         Reason::NoRoom { needs, room } => ("no_room", amounts(&[("needs", needs), ("room", room)])),
@@ -198,6 +200,8 @@ fn remedy(remedy: &Remedy) -> (&'static str, Value) {
         Remedy::LayerBetween => ("layer_between", json!({})),
         Remedy::MoreUnderbed { volume } => ("more_underbed", amounts(&[("volume", volume)])),
         Remedy::FewerPacks { packs } => ("fewer_packs", amounts(&[("packs", packs)])),
+        Remedy::SwapLayers => ("swap_layers", json!({})),
+        Remedy::CheckReadings => ("check_readings", json!({})),
         Remedy::TapeBareShell => ("tape_bare_shell", json!({})),
     }
 }

@@ -59,13 +59,14 @@ fn line_value(line: &BillLine, vessels: &[Id], manner: &Manner) -> Map<String, V
             map.insert("material".to_owned(), material.as_ref().into());
             map.insert("pack".to_owned(), pack.as_ref().into());
         }
-        Item::Part { fitting, size, cut } => {
+        Item::Part { fitting, size, cut, on_site } => {
             map.insert("part".to_owned(), fitting.id().into());
             if let Some(size) = size {
                 put_amount(&mut map, "size", (*size).into());
             }
             if let Some(cut) = cut {
                 put_amount(&mut map, "cut", (*cut).into());
+                map.insert("cut_on_site".to_owned(), (*on_site).into());
             }
         }
     }

@@ -82,5 +82,5 @@ pub(super) fn ghost(answers: &VesselAnswers, width: f64, height: f64) -> Drawn {
 /// How far the riser stands above the datum, in metres.
 pub(super) fn stands_above(vessel: &Vessel) -> f64 {
     let rim = vessel.cavity.rim().value;
-    vessel.measures.riser.map_or(0.0, |riser| riser.allowance.value.value.clamp(0.0, rim))
+    vessel.measures.riser.map_or(0.0, |riser| riser.allowance.value.value.min(rim).max(0.0))
 }

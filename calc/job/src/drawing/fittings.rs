@@ -21,11 +21,11 @@ impl Fittings {
     pub fn new(vessel: &Vessel, frame: &Frame) -> Fittings {
         let measures = &vessel.measures;
         let axis = frame.axis;
-        let riser_half = measures
-            .riser
-            .map(|riser| (riser.outside_diameter.value.value / 2.0 * frame.scale).round().clamp(2.0, frame.half / 2.0));
+        let riser_half = measures.riser.map(|riser| {
+            (riser.outside_diameter.value.value / 2.0 * frame.scale).round().min(frame.half / 2.0).max(2.0)
+        });
         let riser = measures.riser.zip(riser_half).map(|(riser, half)| {
-            let top = frame.level(frame.rim + riser.allowance.value.value.clamp(-frame.rim, frame.rim));
+            let top = frame.level(frame.rim + riser.allowance.value.value.min(frame.rim).max(-frame.rim));
             Extent {
                 left: axis - half,
                 top,
@@ -42,7 +42,7 @@ impl Fittings {
                 let wide = (diameter.value.value / 2.0 * frame.scale).round().max(half + 2.0);
                 let lower = frame.level(bottom.value.value);
                 let upper = frame.level(top.value.value).min(lower - 5.0);
-                let slot = frame.y(top_slot.value.value).clamp(upper + 1.5, lower);
+                let slot = frame.y(top_slot.value.value).min(lower).max(upper + 1.5);
                 fittings.basket =
                     Some((Extent { left: axis - wide, top: upper, right: axis + wide, bottom: lower }, slot));
             }

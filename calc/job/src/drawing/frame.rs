@@ -40,7 +40,7 @@ impl Frame {
             scale,
             rim,
             half,
-            neck_half: (neck_bore / 2.0 * scale).clamp(1.5, half),
+            neck_half: (neck_bore / 2.0 * scale).min(half).max(1.5),
             top_tangent: cavity.top_tangent().value,
             halves: Vec::new(),
         };

@@ -44,6 +44,6 @@ impl Iterator for Parts<'_> {
         }
         let (_, rest) = self.0.split_at(first.len_utf8());
         self.0 = rest;
-        Some(Part::Letter(first.to_lowercase().collect()))
+        Some(Part::Letter(first.to_ascii_lowercase().to_string()))
     }
 }

@@ -108,7 +108,7 @@ fn item_of(key: &str) -> Option<Item> {
                 Some((micrometres > 0).then(|| metres(f64::from(micrometres) / 1e6)))
             };
             let fitting = Fitting::ALL.iter().copied().find(|there| there.id() == fitting)?;
-            Some(Item::Part { fitting, size: length(size)?, cut: length(cut)? })
+            Some(Item::Part { fitting, size: length(size)?, cut: length(cut)?, on_site: false })
         }
         _ => None,
     }

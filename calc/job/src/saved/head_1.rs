@@ -1,34 +1,10 @@
 //! Head, version 1. Frozen.
 
 use bedwright_calc::supply::JobKind;
-use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
-use crate::sections::Unknown;
+use super::fields::{Taken, Written};
 use crate::sections::head::Head;
-
-/// As saved.
-#[derive(Serialize, Deserialize)]
-pub struct Body {
-    title: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    customer: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    site: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    owner: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    number: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    notes: String,
-    kind: String,
-    created: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    binned: Option<String>,
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    sample: bool,
-    #[serde(flatten)]
-    unknown: Unknown,
-}
 
 const KINDS: [(&str, JobKind); 4] = [
     ("new", JobKind::New),
@@ -37,43 +13,39 @@ const KINDS: [(&str, JobKind); 4] = [
     ("top_up", JobKind::TopUp),
 ];
 
-impl From<&Head> for Body {
-    fn from(head: &Head) -> Body {
-        let kind = KINDS.iter().find(|(_, kind)| *kind == head.kind).map_or("new", |(id, _)| id);
-        Body {
-            title: head.title.clone(),
-            customer: head.customer.clone(),
-            site: head.site.clone(),
-            owner: head.owner.clone(),
-            number: head.number.clone(),
-            notes: head.notes.clone(),
-            kind: kind.to_owned(),
-            created: head.created.clone(),
-            binned: head.binned.clone(),
-            sample: head.sample,
-            unknown: head.unknown.clone(),
-        }
+/// As saved.
+pub(super) fn write(head: &Head) -> Value {
+    let mut body = Written::default();
+    body.text("title", &head.title);
+    body.text_unless_empty("customer", &head.customer);
+    body.text_unless_empty("site", &head.site);
+    body.text_unless_empty("owner", &head.owner);
+    body.text_unless_empty("number", &head.number);
+    body.text_unless_empty("notes", &head.notes);
+    body.text("kind", KINDS.iter().find(|(_, kind)| *kind == head.kind).map_or("new", |(id, _)| id));
+    body.text("created", &head.created);
+    if let Some(binned) = &head.binned {
+        body.text("binned", binned);
     }
+    body.flag_unless_no("sample", head.sample);
+    body.unknown(&head.unknown);
+    body.whole()
 }
 
-impl TryFrom<Body> for Head {
-    type Error = String;
-
-    fn try_from(body: Body) -> Result<Head, String> {
-        let kind =
-            super::id_of(|id| KINDS.iter().find(|(known, _)| *known == id).map(|(_, kind)| *kind), &body.kind, "kind")?;
-        Ok(Head {
-            title: body.title,
-            customer: body.customer,
-            site: body.site,
-            owner: body.owner,
-            number: body.number,
-            notes: body.notes,
-            kind,
-            created: body.created,
-            binned: body.binned,
-            sample: body.sample,
-            unknown: body.unknown,
-        })
-    }
+/// From what was saved, or the field that is wrong.
+pub(super) fn read(body: Value) -> Result<Head, String> {
+    let mut body = Taken::of(body)?;
+    Ok(Head {
+        title: body.text("title")?,
+        customer: body.text_or_empty("customer")?,
+        site: body.text_or_empty("site")?,
+        owner: body.text_or_empty("owner")?,
+        number: body.text_or_empty("number")?,
+        notes: body.text_or_empty("notes")?,
+        kind: body.chosen("kind", |id| KINDS.iter().find(|(known, _)| *known == id).map(|(_, kind)| *kind))?,
+        created: body.text("created")?,
+        binned: body.maybe_text("binned")?,
+        sample: body.flag_or_no("sample")?,
+        unknown: body.rest(),
+    })
 }

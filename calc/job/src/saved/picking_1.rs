@@ -2,67 +2,54 @@
 
 use std::collections::BTreeMap;
 
-use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
-use crate::sections::Unknown;
+use super::fields::{Taken, Written};
 use crate::sections::picking::{PickLine, Picking};
 
 /// As saved.
-#[derive(Serialize, Deserialize)]
-pub struct Body {
-    lines: BTreeMap<String, Line>,
-    #[serde(flatten)]
-    unknown: Unknown,
-}
-
-#[derive(Serialize, Deserialize)]
-struct Line {
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    bin: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    part_number: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    lot: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    note: String,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    picked: Option<u32>,
-    #[serde(flatten)]
-    unknown: Unknown,
-}
-
-impl From<&Picking> for Body {
-    fn from(picking: &Picking) -> Body {
-        let line = |line: &PickLine| Line {
-            bin: line.bin.clone(),
-            part_number: line.part_number.clone(),
-            lot: line.lot.clone(),
-            note: line.note.clone(),
-            picked: line.picked,
-            unknown: line.unknown.clone(),
-        };
-        Body {
-            lines: picking.lines.iter().map(|(key, there)| (key.clone(), line(there))).collect(),
-            unknown: picking.unknown.clone(),
+pub(super) fn write(picking: &Picking) -> Value {
+    let mut lines = Written::default();
+    for (key, line) in &picking.lines {
+        let mut fields = Written::default();
+        fields.text_unless_empty("bin", &line.bin);
+        fields.text_unless_empty("part_number", &line.part_number);
+        fields.text_unless_empty("lot", &line.lot);
+        fields.text_unless_empty("note", &line.note);
+        if let Some(picked) = line.picked {
+            fields.put("picked", picked.into());
         }
+        fields.unknown(&line.unknown);
+        lines.put(key, fields.whole());
     }
+    let mut body = Written::default();
+    body.put("lines", lines.whole());
+    body.unknown(&picking.unknown);
+    body.whole()
 }
 
-impl TryFrom<Body> for Picking {
-    type Error = String;
-
-    fn try_from(body: Body) -> Result<Picking, String> {
-        let line = |line: Line| PickLine {
-            bin: line.bin,
-            part_number: line.part_number,
-            lot: line.lot,
-            note: line.note,
-            picked: line.picked,
-            unknown: line.unknown,
-        };
-        Ok(Picking {
-            lines: body.lines.into_iter().map(|(key, there)| (key, line(there))).collect(),
-            unknown: body.unknown,
-        })
+/// From what was saved, or the field that is wrong.
+pub(super) fn read(body: Value) -> Result<Picking, String> {
+    let mut body = Taken::of(body)?;
+    let mut lines = BTreeMap::new();
+    for (key, line) in body.map("lines")? {
+        lines.insert(key, read_line(line)?);
     }
+    Ok(Picking { lines, unknown: body.rest() })
+}
+
+fn read_line(line: Value) -> Result<PickLine, String> {
+    let mut line = Taken::of(line)?;
+    let picked = match line.maybe("picked") {
+        None | Some(Value::Null) => None,
+        Some(count) => Some(count.as_u64().and_then(|count| u32::try_from(count).ok()).ok_or("picked")?),
+    };
+    Ok(PickLine {
+        bin: line.text_or_empty("bin")?,
+        part_number: line.text_or_empty("part_number")?,
+        lot: line.text_or_empty("lot")?,
+        note: line.text_or_empty("note")?,
+        picked,
+        unknown: line.rest(),
+    })
 }

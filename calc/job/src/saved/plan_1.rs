@@ -1,122 +1,78 @@
 //! Plan, version 1. Frozen.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
-use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
-use super::{id_of, optional_entry};
-use crate::entry::Entry;
+use super::fields::{Taken, Written};
 use crate::id::Id;
-use crate::sections::Unknown;
 use crate::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
-
-/// As saved.
-#[derive(Serialize, Deserialize)]
-pub struct Body {
-    vessels: BTreeMap<Id, Plan>,
-    #[serde(flatten)]
-    unknown: Unknown,
-}
-
-#[derive(Serialize, Deserialize)]
-struct Plan {
-    /// Bottom first.
-    layers: Vec<Layer>,
-    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "optional_entry")]
-    bucket: Option<Entry>,
-    #[serde(flatten)]
-    unknown: Unknown,
-}
-
-#[derive(Serialize, Deserialize)]
-struct Layer {
-    id: Id,
-    material: String,
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pack: String,
-    role: String,
-    target: String,
-    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "optional_entry")]
-    amount: Option<Entry>,
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    minimum: bool,
-    #[serde(default, skip_serializing_if = "Option::is_none", deserialize_with = "optional_entry")]
-    bulk_density: Option<Entry>,
-    #[serde(flatten)]
-    unknown: Unknown,
-}
 
 const ROLES: [(&str, Role); 2] = [("underbed", Role::Underbed), ("media", Role::Media)];
 
-impl From<&FillPlan> for Body {
-    fn from(plan: &FillPlan) -> Body {
-        Body {
-            vessels: plan.vessels.iter().map(|(id, plan)| (id.clone(), Plan::from(&**plan))).collect(),
-            unknown: plan.unknown.clone(),
-        }
+/// As saved: of every vessel its layers, bottom first.
+pub(super) fn write(plan: &FillPlan) -> Value {
+    let mut vessels = Written::default();
+    for (id, plan) in &plan.vessels {
+        let mut fields = Written::default();
+        fields.put("layers", Value::Array(plan.layers.iter().map(write_layer).collect()));
+        fields.entry("bucket", plan.bucket.as_ref());
+        fields.unknown(&plan.unknown);
+        vessels.put(id.as_str(), fields.whole());
     }
+    let mut body = Written::default();
+    body.put("vessels", vessels.whole());
+    body.unknown(&plan.unknown);
+    body.whole()
 }
 
-impl From<&VesselPlan> for Plan {
-    fn from(plan: &VesselPlan) -> Plan {
-        Plan {
-            layers: plan.layers.iter().map(Layer::from).collect(),
-            bucket: plan.bucket.clone(),
-            unknown: plan.unknown.clone(),
-        }
-    }
+fn write_layer(layer: &LayerPlan) -> Value {
+    let mut fields = Written::default();
+    fields.text("id", layer.id.as_str());
+    fields.text("material", &layer.material);
+    fields.text_unless_empty("pack", &layer.pack);
+    fields.text("role", ROLES.iter().find(|(_, role)| *role == layer.role).map_or("media", |(id, _)| id));
+    fields.text("target", layer.target.id());
+    fields.entry("amount", layer.amount.as_ref());
+    fields.flag_unless_no("minimum", layer.minimum);
+    fields.entry("bulk_density", layer.bulk_density.as_ref());
+    fields.unknown(&layer.unknown);
+    fields.whole()
 }
 
-impl From<&LayerPlan> for Layer {
-    fn from(layer: &LayerPlan) -> Layer {
-        Layer {
-            id: layer.id.clone(),
-            material: layer.material.clone(),
-            pack: layer.pack.clone(),
-            role: ROLES.iter().find(|(_, role)| *role == layer.role).map_or("media", |(id, _)| id).to_owned(),
-            target: layer.target.id().to_owned(),
-            amount: layer.amount.clone(),
-            minimum: layer.minimum,
-            bulk_density: layer.bulk_density.clone(),
-            unknown: layer.unknown.clone(),
-        }
-    }
-}
-
-impl TryFrom<Body> for FillPlan {
-    type Error = String;
-
-    fn try_from(body: Body) -> Result<FillPlan, String> {
-        let mut vessels = BTreeMap::new();
-        for (id, saved) in body.vessels {
-            let layers = saved.layers.into_iter().map(LayerPlan::try_from).collect::<Result<Vec<_>, _>>()?;
-            let mut ids = BTreeSet::new();
-            if let Some(twice) = layers.iter().find(|layer| !ids.insert(&layer.id)) {
-                return Err(format!("layer twice: {}", twice.id));
+/// From what was saved, or the field that is wrong.
+pub(super) fn read(body: Value) -> Result<FillPlan, String> {
+    let mut body = Taken::of(body)?;
+    let mut vessels = BTreeMap::new();
+    for (id, plan) in body.map("vessels")? {
+        let mut plan = Taken::of(plan)?;
+        let mut layers: Vec<LayerPlan> = Vec::new();
+        for layer in plan.list("layers")? {
+            let layer = read_layer(layer)?;
+            if layers.iter().any(|there| there.id == layer.id) {
+                return Err(format!("layer twice: {}", layer.id));
             }
-            let plan = VesselPlan { layers, bucket: saved.bucket, unknown: saved.unknown };
-            vessels.insert(id, Arc::new(plan));
+            layers.push(layer);
         }
-        Ok(FillPlan { vessels, unknown: body.unknown })
+        let plan = VesselPlan { layers, bucket: plan.entry("bucket")?, unknown: plan.rest() };
+        vessels.insert(Id::new(&id), Arc::new(plan));
     }
+    Ok(FillPlan { vessels, unknown: body.rest() })
 }
 
-impl TryFrom<Layer> for LayerPlan {
-    type Error = String;
-
-    fn try_from(saved: Layer) -> Result<LayerPlan, String> {
-        Ok(LayerPlan {
-            id: saved.id,
-            material: saved.material,
-            pack: saved.pack,
-            role: id_of(|id| ROLES.iter().find(|(known, _)| *known == id).map(|(_, role)| *role), &saved.role, "role")?,
-            target: id_of(TargetKind::of, &saved.target, "target")?,
-            amount: saved.amount,
-            minimum: saved.minimum,
-            bulk_density: saved.bulk_density,
-            unknown: saved.unknown,
-        })
-    }
+fn read_layer(layer: Value) -> Result<LayerPlan, String> {
+    let mut layer = Taken::of(layer)?;
+    Ok(LayerPlan {
+        id: layer.id("id")?,
+        material: layer.text("material")?,
+        pack: layer.text_or_empty("pack")?,
+        role: layer.chosen("role", |id| ROLES.iter().find(|(known, _)| *known == id).map(|(_, role)| *role))?,
+        target: layer.chosen("target", TargetKind::of)?,
+        amount: layer.entry("amount")?,
+        minimum: layer.flag_or_no("minimum")?,
+        bulk_density: layer.entry("bulk_density")?,
+        unknown: layer.rest(),
+    })
 }

@@ -193,7 +193,7 @@ fn units_for(dimension: Dimension) -> String {
 
 fn capital(text: &str) -> String {
     let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().collect::<String>() + letters.as_str())
+    letters.next().map_or_else(String::new, |first| first.to_ascii_uppercase().to_string() + letters.as_str())
 }
 
 pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
@@ -276,13 +276,19 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
 
 pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
     match caution {
-        Caution::MeasureDiameter => "Taken as 0.98 of the nominal diameter, from memory. Measure it.".to_owned(),
+        Caution::MeasureDiameter => format!(
+            "Taken as {} of the nominal diameter, from memory. Measure it.",
+            manner.decimal(Assumption::InsideOfNominal.ratio(), 3)
+        ),
         Caution::AboveNominal { inside, nominal } => format!(
-            "Comes out at {}, more than the nominal {}. Was the tape over a jacket?",
+            "Comes out at {}, more than the nominal {}. Check the reading it comes from.",
             manner.amount(*inside),
             manner.amount(*nominal)
         ),
-        Caution::MeasureDepth => "Taken as 1 in under the nominal height, from memory. Measure it.".to_owned(),
+        Caution::MeasureDepth => format!(
+            "Taken as {} under the nominal height, from memory. Measure it.",
+            manner.length(Assumption::DepthUnderNominal.length().value)
+        ),
         Caution::IfPackWasFull => {
             "True if the bag was full. If it was short, the vessel is narrower than this.".to_owned()
         }
@@ -363,6 +369,15 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
             manner.decimal(Assumption::SlotCaution.ratio(), 2)
         ),
         Reason::Slot { slot, grain } => format!("Slots of {} hold the smallest grains, {}.", small(slot), small(grain)),
+        Reason::GapHeld { grains } => {
+            format!(
+                "The layer below holds the riser, and only {} of the largest grains fit beside it; none pass.",
+                plain(grains)
+            )
+        }
+        Reason::CoarserAbove { below, above } => {
+            format!("Its grains reach {}, those above {}: the coarser belongs below.", small(below), small(above))
+        }
         Reason::SizeRatio { ratio, limit } => format!(
             "The largest grain below is {} times the smallest above; {} is the most.",
             if over { up(ratio) } else { plain(ratio) },
@@ -401,11 +416,13 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
             Remedy::LayerBetween if matches!(verdict.subject, Subject::Slot { .. }) => {
                 "Or put a coarser layer against the slots.".to_owned()
             }
+            Remedy::SwapLayers => "Put the coarser layer below.".to_owned(),
+            Remedy::CheckReadings => "Check the readings, and whether the pack was fuller than printed.".to_owned(),
             Remedy::LayerBetween => "Put a layer between, of a size between the two.".to_owned(),
             Remedy::MoreUnderbed { volume } => format!("Add {} of underbed.", manner.amount(*volume)),
             Remedy::FewerPacks { packs } => {
                 let count = packs.si();
-                format!("At most {} fit.", if count == 1.0 { "1 pack".to_owned() } else { format!("{count} packs") })
+                if count == 1.0 { "At most 1 pack fits.".to_owned() } else { format!("At most {count} packs fit.") }
             }
             Remedy::TapeBareShell => "Tape the bare shell, not the jacket, and measure the wall.".to_owned(),
         })

@@ -1,0 +1,35 @@
+//! A field of plain text. What stands in it is never changed while somebody types.
+
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::HtmlInputElement;
+
+use super::live::{El, el, follow, value_of};
+
+/// A field: its text set only when `turned` counts up; told at every change, and when it is left.
+pub fn typing(
+    turned: RwSignal<u32>,
+    text: impl Fn() -> String + 'static,
+    write: impl Fn(String) + 'static,
+    leave: impl Fn() + 'static,
+) -> El {
+    boxed(turned, Box::new(text), Box::new(write), Box::new(leave))
+}
+
+fn boxed(turned: RwSignal<u32>, text: Box<dyn Fn() -> String>, write: Box<dyn Fn(String)>, leave: Box<dyn Fn()>) -> El {
+    let field = el("input", "").set("type", "text").set("autocomplete", "off");
+    let input = field.node().clone().unchecked_into::<HtmlInputElement>();
+    follow(move || {
+        turned.track();
+        let text = untrack(&text);
+        if input.value() != text {
+            input.set_value(&text);
+        }
+    });
+    field.on("input", move |event| write(value_of(&event))).on("blur", move |_| leave())
+}
+
+/// A field of text with its name beside it.
+pub fn text_line(label: &str, field: El) -> El {
+    el("label", "text-line").kid(el("span", "text-label").text(label)).kid(field)
+}

@@ -1,0 +1,174 @@
+//! What is typed stays: through a reload, undo and redo, copies, the bin.
+
+use crate::browser::{Screen, visit};
+use crate::filter::{self, SURVEY, TAPES};
+use crate::page::{Page, Role};
+use crate::site::Site;
+
+async fn holds_the_filter(page: &Page) {
+    for (name, text) in SURVEY {
+        assert_eq!(page.entered(name).await, *text, "{name}");
+    }
+    let cards = filter::cards(page).await;
+    assert!(cards[0].contains(TAPES[1]) && cards[1].contains(TAPES[0]), "{cards:?}");
+}
+
+async fn reload_keeps_everything(page: Page) {
+    page.started().await;
+    filter::planned(&page, "Kept").await;
+    page.enter("Tags One for each vessel that is the same, with commas between: CF-1, CF-2", "CF-1, CF-2").await;
+    // At once: before anything could have been saved in its own time.
+    page.reload().await;
+    page.find(Role::Heading, "CF-1, CF-2 · 12×52").await;
+    holds_the_filter(&page).await;
+    page.follow("Kept").await;
+    page.find(Role::Button, "Add a vessel").await;
+    assert_eq!(page.entered("Job").await, "Kept");
+    page.no_complaints().await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_reload_keeps_everything_on_a_phone() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), reload_keeps_everything).await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_reload_keeps_everything_on_a_desk() {
+    let site = Site::serve();
+    visit(Screen::Desk, &site.address(), reload_keeps_everything).await;
+}
+
+async fn undo_takes_back_and_redo_brings_back(page: Page) {
+    page.started().await;
+    filter::planned(&page, "Undone").await;
+    page.enter("Inside depth", "60").await;
+    page.until("another answer", "!document.body.innerText.includes('15 1/8 in')").await;
+    page.press("Undo").await;
+    page.says(TAPES[1]).await;
+    holds_the_filter(&page).await;
+    page.press("Redo").await;
+    page.until("another answer again", "!document.body.innerText.includes('15 1/8 in')").await;
+    assert_eq!(page.entered("Inside depth").await, "60");
+    page.press("Undo").await;
+    page.says(TAPES[1]).await;
+    // A whole layer comes back with what was typed in it.
+    let remove = page.find_at(Role::Button, "Remove layer", 0).await;
+    remove.scroll_into_view().await.unwrap();
+    remove.click().await.unwrap();
+    page.until("one layer", "document.querySelectorAll('li.layer').length === 1").await;
+    page.press("Undo").await;
+    page.says(TAPES[1]).await;
+    holds_the_filter(&page).await;
+    // Back to the empty job, step by step, and forth again.
+    for _ in 0..80 {
+        let undo = page.find(Role::Button, "Undo").await;
+        if !undo.is_enabled().await.unwrap() {
+            break;
+        }
+        undo.click().await.unwrap();
+    }
+    assert!(!page.find(Role::Button, "Undo").await.is_enabled().await.unwrap(), "it never ends");
+    assert!(!page.has(Role::Heading, "Layers").await);
+    for _ in 0..80 {
+        let redo = page.find(Role::Button, "Redo").await;
+        if !redo.is_enabled().await.unwrap() {
+            break;
+        }
+        redo.click().await.unwrap();
+    }
+    // The last of all that was undone was the removal of a layer.
+    page.until("one layer", "document.querySelectorAll('li.layer').length === 1").await;
+    page.press("Undo").await;
+    page.says(TAPES[1]).await;
+    holds_the_filter(&page).await;
+    page.no_complaints().await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn undo_takes_every_change_back_and_redo_brings_it_back_on_a_phone() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), undo_takes_back_and_redo_brings_back).await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn undo_takes_every_change_back_and_redo_brings_it_back_on_a_desk() {
+    let site = Site::serve();
+    visit(Screen::Desk, &site.address(), undo_takes_back_and_redo_brings_back).await;
+}
+
+async fn copies_and_the_bin(page: Page) {
+    page.started().await;
+    let first = filter::planned(&page, "Larch Street").await;
+    page.open("#/jobs").await;
+    page.press("Duplicate").await;
+    page.find(Role::Button, "Add a vessel").await;
+    assert_eq!(page.entered("Job").await, "Copy of Larch Street");
+    assert_ne!(page.fragment().await, first);
+    // The copy is a job of its own.
+    page.enter("Job", "Alder Street").await;
+    page.says("2 bags Coconut carbon 12×40").await;
+    page.open("#/jobs").await;
+    page.says("Larch Street").await;
+    page.says("Alder Street").await;
+    // Searching leaves what matches.
+    let search = page.find(Role::Searchbox, "Search jobs").await;
+    search.send_keys("alder").await.unwrap();
+    page.until("one job", "document.querySelectorAll('.job-line').length === 1").await;
+    assert!(!page.text().await.contains("Larch Street"));
+    // Delete the one that was found, and bring it back after a reload.
+    page.press("Delete").await;
+    page.find(Role::Heading, "Bin").await;
+    page.reload().await;
+    page.find(Role::Heading, "Bin").await;
+    page.press("Restore").await;
+    page.until("no bin", "![...document.querySelectorAll('h2')].some((h) => h.innerText.toLowerCase() === 'bin')")
+        .await;
+    page.reload().await;
+    page.until("two jobs", "document.querySelectorAll('.job-line').length === 2").await;
+    page.open(&first).await;
+    assert_eq!(page.entered("Job").await, "Larch Street");
+    page.says("2 bags Coconut carbon 12×40").await;
+    // Erased for good is gone, and the other stays.
+    page.open("#/jobs").await;
+    let delete = page.find_at(Role::Button, "Delete", 0).await;
+    delete.click().await.unwrap();
+    page.press("Erase for good").await;
+    page.until("one job", "document.querySelectorAll('.job-line').length === 1").await;
+    page.reload().await;
+    page.until("still one job", "document.querySelectorAll('.job-line').length === 1").await;
+    page.no_complaints().await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn jobs_are_copied_found_deleted_and_brought_back_on_a_phone() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), copies_and_the_bin).await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn jobs_are_copied_found_deleted_and_brought_back_on_a_desk() {
+    let site = Site::serve();
+    visit(Screen::Desk, &site.address(), copies_and_the_bin).await;
+}
+
+/// Typed and loaded anew within the same moment, over and over: the last letter is there.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_reload_in_the_middle_of_typing_loses_no_letter() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        page.started().await;
+        filter::new_job(&page, "Typed and reloaded").await;
+        for round in 0..12 {
+            let text = format!("typed in round {round} and loaded anew at once");
+            let field = page.find(Role::Textbox, "Notes").await;
+            field.clear().await.unwrap();
+            // The last letter is still in the field when the page goes.
+            field.send_keys(text.as_str()).await.unwrap();
+            page.reload().await;
+            assert_eq!(page.entered("Notes").await, text, "round {round}");
+        }
+        page.no_complaints().await;
+    })
+    .await;
+}
