@@ -29,6 +29,7 @@ mod mistakes;
 mod offline;
 mod page;
 mod paper;
+mod picture;
 mod plan;
 mod print;
 mod screens;
