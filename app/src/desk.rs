@@ -25,6 +25,8 @@ use crate::route::Route;
 const PREFIX: &str = "bedwright/";
 /// Keys of jobs: then the job's id, then the section.
 const JOBS: &str = "bedwright/job/";
+/// Keys of jobs that are being erased: a job with such a mark is gone, whatever of it is still found.
+const ERASED: &str = "bedwright/erased/";
 /// Where a job's records are kept, beside its sections.
 const RECORDS: &str = "records";
 /// Jobs stay in the bin for this many days.
@@ -47,7 +49,19 @@ impl Opened {
         let mut jobs: BTreeMap<Id, Job> = BTreeMap::new();
         let mut person = None;
         let mut unread = Vec::new();
+        let erased: Vec<Id> =
+            loaded.entries.iter().filter_map(|entry| entry.key.strip_prefix(ERASED)).map(Id::new).collect();
+        for id in &erased {
+            // A page that was closed while it erased goes on with it.
+            let prefix = format!("{JOBS}{id}/");
+            let keys =
+                loaded.entries.iter().map(|entry| entry.key.clone()).filter(|key| key.starts_with(&prefix)).collect();
+            wasm_bindgen_futures::spawn_local(erase_keys(keeper.clone(), id.clone(), keys));
+        }
         for entry in loaded.entries {
+            if erased.iter().any(|id| entry.key.starts_with(&format!("{JOBS}{id}/"))) {
+                continue;
+            }
             if entry.key == person::KEY {
                 person = Person::read(&entry.text);
                 continue;
@@ -82,6 +96,17 @@ impl Opened {
         let person = person.unwrap_or_else(|| Person::new(new_id()));
         keeper.schedule(person::KEY, &person.text());
         Opened { keeper, person, jobs: jobs.into_iter().map(|(id, job)| (id, Arc::new(job))).collect(), unread }
+    }
+}
+
+/// Takes a job's keys away, and its mark when all are gone; what can't be taken away now is at the next start.
+async fn erase_keys(keeper: Keeper, id: Id, keys: Vec<String>) {
+    let mut gone = true;
+    for key in keys {
+        gone &= keeper.remove(&key).await.is_ok();
+    }
+    if gone && keeper.remove(&format!("{ERASED}{id}")).await.is_err() {
+        web_sys::console::warn_1(&wasm_bindgen::JsValue::from_str("an erased job's mark stays"));
     }
 }
 
@@ -451,24 +476,19 @@ impl Desk {
     pub fn erase(self, id: &Id) {
         let names = self.shelf.with_untracked(|shelf| {
             shelf.get(id).map(|job| {
-                // The head goes last: while any of it is left, the job still lies in the bin.
-                let others =
-                    SectionName::ALL.iter().filter(|name| **name != SectionName::Head).map(|name| name.id().to_owned());
-                let head = SectionName::Head.id().to_owned();
-                others.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned(), head]).collect::<Vec<_>>()
+                let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
+                known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
             })
         });
         let keeper = self.keeper.with_value(Clone::clone);
-        let id = id.clone();
+        // Marked before anything is taken away: a page that is closed half way doesn't bring half a job back.
+        keeper.schedule(&format!("{ERASED}{id}"), "1");
+        keeper.flush();
         self.shelf.update(|shelf| {
-            shelf.remove(&id);
+            shelf.remove(id);
         });
-        wasm_bindgen_futures::spawn_local(async move {
-            for name in names.unwrap_or_default() {
-                // A key that can't be removed now comes back with its job at the next start, still in the bin.
-                let _ = keeper.remove(&format!("{JOBS}{id}/{name}")).await;
-            }
-        });
+        let keys = names.unwrap_or_default().iter().map(|name| format!("{JOBS}{id}/{name}")).collect();
+        wasm_bindgen_futures::spawn_local(erase_keys(keeper, id.clone(), keys));
     }
 
     /// Erases what has been in the bin longer than it is kept there.

@@ -11,9 +11,9 @@ async fn a_picture_is_taken(page: Page, to: std::path::PathBuf) {
     page.started().await;
     page.press("Sample job").await;
     page.settled().await;
-    page.follow("CF-1, CF-2").await;
+    page.script("document.querySelector('.job-list a').click();").await;
     page.settled().await;
-    page.says("Verdicts").await;
+    page.until("the vessel's screen", "document.querySelector('.section-drawing') !== null").await;
     page.script("window.scrollTo(0, 0);").await;
     page.settled().await;
     let picture = page.session().screenshot_as_png().await.unwrap();

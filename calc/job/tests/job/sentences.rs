@@ -277,8 +277,9 @@ fn density(text: &str) -> Edit {
 fn what_is_said_of_a_bucket_that_holds_nothing() {
     let entry = Some(jobs::entry("0", Unit::UsGallon));
     let (_, answers) = filter(vec![Edit::Plan { vessel: id(), field: PlanField::Bucket, entry }]);
-    let LayerOutcome::Problem(problem) = &answers.layers[0].outcome else { panic!("{:?}", answers.layers) };
-    assert_eq!(inches().problem(problem), "Bucket must be more than 0; it is 0.00 cu ft.");
+    let problem = answers.bucket_problem.unwrap();
+    assert_eq!(inches().problem(&problem), "Bucket must be more than 0; it is 0.00 cu ft.");
+    assert!(answers.layers.iter().all(|layer| layer.outcome == LayerOutcome::Waits), "{:?}", answers.layers);
 }
 
 /// Those that a vessel or layer of a job never shows, but a caller of the engineering may.
