@@ -332,7 +332,8 @@ impl Layer {
                 (Label::DepthAtAxis, manner.tape(fill.depth_axis.value)),
                 (Label::DepthAtWall, manner.tape(fill.depth_wall.value)),
             ];
-            if let Some(cover) = &fill.cover {
+            let underbed = self.plan(|plan| plan.role == Role::Underbed).unwrap_or(false);
+            if let Some(cover) = fill.cover.as_ref().filter(|_| underbed) {
                 rows.push((Label::Cover, manner.tape(cover.value)));
             }
             let left_over = if fill.part.is_some() {

@@ -196,7 +196,7 @@ fn survey_line(there: There, field: SurveyField) -> El {
     };
     let misread = move || there.answer(|answers| answers.survey.misread.get(&field).cloned());
     let wrong = move || match misread() {
-        Some(misread) => Some(manner.misread(&misread, unit())),
+        Some(misread) => Some(manner.misread_in(field, &misread, unit())),
         None => there.answer(|answers| {
             let missing = answers.survey.missing.contains(&field).then(|| manner.missing(field));
             missing.or_else(|| answers.problems.get(&field).map(|problem| manner.problem(problem)))

@@ -164,6 +164,18 @@ impl Manner {
         }
     }
 
+    /// Why what was typed into an entry of the survey makes no sense: a nominal size isn't a number.
+    #[must_use]
+    pub fn misread_in(&self, field: SurveyField, misread: &Misread, unit: Unit) -> String {
+        match (field, misread, self.language) {
+            (SurveyField::NominalSize, Misread::NoSuchSize { .. }, _) => self.misread(misread, unit),
+            (SurveyField::NominalSize, _, Language::English) => {
+                "This is no vessel's size. Type the diameter, then the height, in inches: 12x52 or 1252.".to_owned()
+            }
+            _ => self.misread(misread, unit),
+        }
+    }
+
     /// Why there is no answer, and what to do.
     #[must_use]
     pub fn problem(&self, problem: &Problem) -> String {
