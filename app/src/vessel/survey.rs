@@ -15,6 +15,7 @@ use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
 };
 use bedwright_job::words::Label;
+use bedwright_job::words::choices;
 use leptos::prelude::*;
 
 use super::doubt::doubt_of;
@@ -75,12 +76,13 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
         HeadShape::ALL
             .iter()
             .filter(|shape| conical || **shape != HeadShape::Conical)
-            .map(|shape| (of(*shape), head_label(*shape)))
+            .map(|shape| (of(*shape), choices::head(*shape)))
             .collect()
     };
-    let ways = DiameterWay::ALL.iter().map(|way| (Chosen::Diameter(*way), way_label(*way))).collect();
-    let openings = Opening::ALL.iter().map(|opening| (Chosen::Opening(*opening), opening_label(*opening))).collect();
-    let collectors = CollectorKind::ALL.iter().map(|kind| (Chosen::Collector(*kind), collector_label(*kind))).collect();
+    let ways = DiameterWay::ALL.iter().map(|way| (Chosen::Diameter(*way), choices::way(*way))).collect();
+    let openings = Opening::ALL.iter().map(|opening| (Chosen::Opening(*opening), choices::opening(*opening))).collect();
+    let collectors =
+        CollectorKind::ALL.iter().map(|kind| (Chosen::Collector(*kind), choices::collector(*kind))).collect();
     let riser = vec![(Chosen::Riser(true), Label::Yes), (Chosen::Riser(false), Label::No)];
     let upper = vec![(Chosen::UpperCollector(false), Label::No), (Chosen::UpperCollector(true), Label::Yes)];
     let choices = el("div", "choices")
@@ -260,47 +262,4 @@ fn survey_line(there: There, field: SurveyField) -> El {
             move || vec![el("span", "standing").text(desk.label(Label::AssumedUntilMeasured))],
         )
     })
-}
-
-fn head_label(shape: HeadShape) -> Label {
-    match shape {
-        HeadShape::Flat => Label::HeadFlat,
-        HeadShape::Ellipsoidal => Label::HeadEllipsoidal,
-        HeadShape::Hemispherical => Label::HeadHemispherical,
-        HeadShape::AsmeFd => Label::HeadAsmeFd,
-        HeadShape::Din28011 => Label::HeadDin28011,
-        HeadShape::Din28013 => Label::HeadDin28013,
-        HeadShape::Conical => Label::HeadConical,
-    }
-}
-
-fn way_label(way: DiameterWay) -> Label {
-    match way {
-        DiameterWay::Nominal => Label::WayNominal,
-        DiameterWay::Measured => Label::WayMeasured,
-        DiameterWay::Circumference => Label::WayCircumference,
-        DiameterWay::MeteredFill => Label::WayMeteredFill,
-        DiameterWay::RiseOfBag => Label::WayRiseOfBag,
-    }
-}
-
-fn opening_label(opening: Opening) -> Label {
-    match opening {
-        Opening::TopOnly => Label::OpeningTopOnly,
-        Opening::TopAndBottom => Label::OpeningTopAndBottom,
-        Opening::SidePorts => Label::OpeningSidePorts,
-        Opening::Flange => Label::OpeningFlange,
-        Opening::Manway => Label::OpeningManway,
-        Opening::FillPort => Label::OpeningFillPort,
-    }
-}
-
-fn collector_label(kind: CollectorKind) -> Label {
-    match kind {
-        CollectorKind::None => Label::CollectorNone,
-        CollectorKind::Basket => Label::CollectorBasket,
-        CollectorKind::HubAndLaterals => Label::CollectorLaterals,
-        CollectorKind::SlottedPlate => Label::CollectorSlottedPlate,
-        CollectorKind::NozzlePlate => Label::CollectorNozzlePlate,
-    }
 }

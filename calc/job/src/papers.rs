@@ -4,7 +4,6 @@
 //! draws it decides nothing; [`crate::sheets`] says which rows go on which sheet.
 
 mod bill;
-mod choices;
 mod left_out;
 mod natural;
 mod picking;

@@ -3,6 +3,7 @@
 //! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
 //! reads, and puts it into words.
 
+pub mod choices;
 mod drawing;
 mod en;
 pub mod label;

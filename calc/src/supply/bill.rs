@@ -3,9 +3,7 @@
 use std::borrow::Cow;
 
 use crate::fill::{Layer, Plan};
-use crate::quantity::{
-    Basis, Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms, metres,
-};
+use crate::quantity::{Basis, Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms};
 use crate::vessel::riser::riser_cut;
 use crate::vessel::{BottomCollector, Vessel};
 
@@ -344,18 +342,4 @@ fn join<Q: Copy>(a: Option<Figure<Q>>, b: Option<&Figure<Q>>, add: impl Fn(Q, Q)
         }
         (a, _) => a,
     }
-}
-
-/// The largest piece of riser pipe among lines, for a warehouse that cuts from stock.
-#[must_use]
-pub fn longest_cut(lines: &[BillLine]) -> Option<Length> {
-    lines
-        .iter()
-        .filter_map(|line| match line.item {
-            Item::Part { cut, .. } => cut,
-            Item::Pack { .. } => None,
-        })
-        .map(|length| length.value)
-        .max_by(f64::total_cmp)
-        .map(metres)
 }

@@ -2,7 +2,6 @@
 
 use bedwright_calc::vessel::Opening;
 
-use super::choices::{collector, head, opening, path, way, yes_no};
 use super::title::{notes, subtitle, title_block};
 use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, vessel_name};
 use crate::entry::Unit;
@@ -11,6 +10,7 @@ use crate::id::Id;
 use crate::job::Job;
 use crate::reading::{SurveyReading, asked, read_survey};
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing, VesselSurvey};
+use crate::words::choices::{collector, head, opening, path, way, yes_no};
 use crate::words::{Label, Manner};
 
 /// Ruled lines for notes on a form.

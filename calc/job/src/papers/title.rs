@@ -53,7 +53,7 @@ pub(super) fn job_title(job: &Job, manner: Manner) -> String {
 /// The line under the title: whom and where it is for, and what the visit is for.
 pub(super) fn subtitle(job: &Job, manner: Manner) -> String {
     let head = &job.head.body;
-    let kind = manner.label(super::choices::kind(head.kind));
+    let kind = manner.label(crate::words::choices::kind(head.kind));
     let title = job_title(job, manner);
     let mut parts: Vec<&str> = [title.as_str(), head.customer.trim(), head.site.trim(), kind]
         .into_iter()

@@ -1,12 +1,14 @@
-//! What the choices of a survey are called.
+//! What the choices of a job and of its survey are called, on the page and on paper.
 
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
+use super::Label;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path};
-use crate::words::Label;
 
-pub(super) const fn kind(kind: JobKind) -> Label {
+/// What a kind of job is called.
+#[must_use]
+pub const fn kind(kind: JobKind) -> Label {
     match kind {
         JobKind::New => Label::KindNew,
         JobKind::Changeout => Label::KindChangeout,
@@ -15,14 +17,18 @@ pub(super) const fn kind(kind: JobKind) -> Label {
     }
 }
 
-pub(super) const fn path(path: Path) -> Label {
+/// What the state a vessel was found in is called.
+#[must_use]
+pub const fn path(path: Path) -> Label {
     match path {
         Path::OpenAndEmpty => Label::OpenAndEmpty,
         Path::InService => Label::InService,
     }
 }
 
-pub(super) const fn way(way: DiameterWay) -> Label {
+/// What a way to the inside diameter is called.
+#[must_use]
+pub const fn way(way: DiameterWay) -> Label {
     match way {
         DiameterWay::Nominal => Label::WayNominal,
         DiameterWay::Measured => Label::WayMeasured,
@@ -32,7 +38,9 @@ pub(super) const fn way(way: DiameterWay) -> Label {
     }
 }
 
-pub(super) const fn head(shape: HeadShape) -> Label {
+/// What the shape of a head is called.
+#[must_use]
+pub const fn head(shape: HeadShape) -> Label {
     match shape {
         HeadShape::Flat => Label::HeadFlat,
         HeadShape::Ellipsoidal => Label::HeadEllipsoidal,
@@ -44,7 +52,9 @@ pub(super) const fn head(shape: HeadShape) -> Label {
     }
 }
 
-pub(super) const fn opening(opening: Opening) -> Label {
+/// What a way to open is called.
+#[must_use]
+pub const fn opening(opening: Opening) -> Label {
     match opening {
         Opening::TopOnly => Label::OpeningTopOnly,
         Opening::TopAndBottom => Label::OpeningTopAndBottom,
@@ -55,7 +65,9 @@ pub(super) const fn opening(opening: Opening) -> Label {
     }
 }
 
-pub(super) const fn collector(kind: CollectorKind) -> Label {
+/// What a bottom collector is called.
+#[must_use]
+pub const fn collector(kind: CollectorKind) -> Label {
     match kind {
         CollectorKind::None => Label::CollectorNone,
         CollectorKind::Basket => Label::CollectorBasket,
@@ -65,6 +77,8 @@ pub(super) const fn collector(kind: CollectorKind) -> Label {
     }
 }
 
-pub(super) const fn yes_no(yes: bool) -> Label {
+/// Yes or no.
+#[must_use]
+pub const fn yes_no(yes: bool) -> Label {
     if yes { Label::Yes } else { Label::No }
 }
