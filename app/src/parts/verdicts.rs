@@ -68,5 +68,7 @@ fn line((mark, words): &(Sign, VerdictWords)) -> El {
     let class = if *mark == Sign::Fine { "verdict verdict-fine" } else { "verdict" };
     let reason =
         el("p", "").text(&words.reason).text(" ").kid(el("span", "verdict-remedy").text(&words.remedies.join(" ")));
-    el("li", class).kid(sign(*mark)).kid(el("div", "").kid(el("p", "verdict-head").text(&words.headline)).kid(reason))
+    let source = el("p", "verdict-source").text(&words.source);
+    let said = el("div", "").kid(el("p", "verdict-head").text(&words.headline)).kid(reason).kid(source);
+    el("li", class).kid(sign(*mark)).kid(said)
 }

@@ -76,6 +76,8 @@ pub struct VerdictWords {
     pub reason: String,
     /// What would mend it.
     pub remedies: Vec<String>,
+    /// Where the limit comes from: a document, common practice, or from memory.
+    pub source: String,
 }
 
 impl Manner {

@@ -427,5 +427,10 @@ pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> V
             Remedy::TapeBareShell => "Tape the bare shell, not the jacket, and measure the wall.".to_owned(),
         })
         .collect();
-    VerdictWords { headline: format!("{subject}: {}", mark(verdict.mark)), reason, remedies }
+    VerdictWords {
+        headline: format!("{subject}: {}", mark(verdict.mark)),
+        reason,
+        remedies,
+        source: source(verdict.source),
+    }
 }

@@ -369,7 +369,8 @@ fn what_is_said_to_be_borne_in_mind() {
 fn verdict(subject: Subject, mark: Mark, reason: Reason, remedies: Vec<Remedy>) -> String {
     let verdict = Verdict { subject, mark, reason, remedies, basis: Basis::Measured, source: Source::CommonPractice };
     let layers = ["Gravel 1/8 × 1/4 in".to_owned(), "Coconut carbon 12×40".to_owned()];
-    let VerdictWords { headline, reason, remedies } = inches().verdict(&verdict, &layers);
+    let VerdictWords { headline, reason, remedies, source } = inches().verdict(&verdict, &layers);
+    assert!(!source.is_empty(), "a verdict without a source: {headline}");
     format!("{headline} | {reason} | {}", remedies.join(" "))
 }
 
