@@ -181,7 +181,7 @@ fn main() {
     let _ = writeln!(out, "static ASSUMPTIONS: &[AssumptionRow] = &[");
     for (line, row) in &table.rows {
         let value = table.number(*line, row, "value").unwrap_or_else(|| table.stop(*line, "value", "is empty"));
-        let unit = table.one_of(*line, row, "unit", &["ratio", "in", "ft", "gal", "pack", "psi"]);
+        let unit = table.one_of(*line, row, "unit", &["ratio", "in", "ft", "gal", "pack", "psi", "c", "min"]);
         let amount = match unit {
             "in" => format!("Amount::Length({})", length(value * 0.0254)),
             "ft" => format!("Amount::Length({})", length(value * 0.3048)),
@@ -190,6 +190,8 @@ fn main() {
                 "Amount::Pressure({})",
                 quantity("Pressure", value * (0.453_592_37 * 9.806_65 / (0.0254 * 0.0254)))
             ),
+            "c" => format!("Amount::Temperature({})", temperature(value + 273.15)),
+            "min" => format!("Amount::Time({})", quantity("Time", value * 60.0)),
             _ => format!("Amount::Ratio({value:?})"),
         };
         let _ = writeln!(
@@ -209,11 +211,15 @@ fn main() {
             .unwrap_or_else(|| table.stop(*line, "nominal_diameter_in", "is empty"));
         let bore =
             table.number(*line, row, "usual_bore_in").unwrap_or_else(|| table.stop(*line, "usual_bore_in", "is empty"));
+        let height = table
+            .number(*line, row, "usual_height_in")
+            .unwrap_or_else(|| table.stop(*line, "usual_height_in", "is empty"));
         let head = table.one_of(*line, row, "usual_head", &["ellipsoidal"]);
         let _ = writeln!(
             out,
-            "    NominalDiameter {{ diameter: {}, usual_head: Head::{}, usual_bore: {}, source: {} }},",
+            "    NominalDiameter {{ diameter: {}, usual_height: {}, usual_head: Head::{}, usual_bore: {}, source: {} }},",
             length(inches * 0.0254),
+            length(height * 0.0254),
             variant(head),
             length(bore * 0.0254),
             sources.check(&table, *line, row, "source"),
@@ -247,6 +253,83 @@ fn main() {
             "    Sieve {{ designation: {:?}, opening: {}, source: {} }},",
             table.filled(*line, row, "id"),
             length(mm / 1000.0),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("flow_controls.csv");
+    table.ids("");
+    let _ = writeln!(out, "static FLOW_CONTROLS: &[FlowControl] = &[");
+    for (line, row) in &table.rows {
+        let gpm = table.number(*line, row, "flow_gpm").unwrap_or_else(|| table.stop(*line, "flow_gpm", "is empty"));
+        let _ = writeln!(
+            out,
+            "    FlowControl {{ flow: {}, source: {} }},",
+            quantity("VolumeRate", gpm * 0.003_785_411_784 / 60.0),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("purposes.csv");
+    let purposes = table.ids("");
+    id_enum(&mut out, "Purpose", "What a vessel's bed is there for: a row of `purposes.csv`.", &purposes);
+    let _ = writeln!(out, "static PURPOSES: &[PurposeRow] = &[");
+    for (line, row) in &table.rows {
+        let expansion = table
+            .number(*line, row, "minimum_expansion")
+            .unwrap_or_else(|| table.stop(*line, "minimum_expansion", "is empty"));
+        let _ = writeln!(
+            out,
+            "    PurposeRow {{ minimum_expansion: {expansion:?}, source: {} }},",
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("criteria.csv");
+    table.ids("");
+    let _ = writeln!(out, "static CRITERIA: &[Criterion] = &[");
+    for (line, row) in &table.rows {
+        let purpose = table.one_of(*line, row, "purpose", &purposes.iter().map(String::as_str).collect::<Vec<_>>());
+        let of = table.one_of(
+            *line,
+            row,
+            "quantity",
+            &["flow_per_area", "contact_time", "bed_volumes", "media_depth", "backwash_rate", "collector_height"],
+        );
+        let unit = table.one_of(*line, row, "unit", &["gpm_ft2", "m_h", "min", "per_h", "in", "m"]);
+        // Exact: 1 US gal is 231 cubic inches, 1 ft is 12 inches.
+        let (kind, scale) = match unit {
+            "gpm_ft2" => ("Speed", 0.003_785_411_784 / 60.0 / (0.3048 * 0.3048)),
+            "m_h" => ("Speed", 1.0 / 3600.0),
+            "min" => ("Time", 60.0),
+            "per_h" => ("Rate", 1.0 / 3600.0),
+            "in" => ("Length", 0.0254),
+            _ => ("Length", 1.0),
+        };
+        let inner = match kind {
+            "Speed" => "Velocity",
+            "Rate" => "Frequency",
+            other => other,
+        };
+        let limit = |column: &str| {
+            table.number(*line, row, column).map_or_else(
+                || "None".to_owned(),
+                |value| format!("Some(Amount::{kind}({}))", quantity(inner, value * scale)),
+            )
+        };
+        let (low, high) = (limit("low"), limit("high"));
+        if low == "None" && high == "None" {
+            table.stop(*line, "low", "and high are both empty");
+        }
+        let _ = writeln!(
+            out,
+            "    Criterion {{ purpose: Purpose::{}, quantity: CriterionOf::{}, low: {low}, high: {high}, section: {:?}, source: {} }},",
+            variant(purpose),
+            variant(of),
+            table.text(*line, row, "section"),
             sources.check(&table, *line, row, "source"),
         );
     }
@@ -293,6 +376,7 @@ fn main() {
             ("bulk_density", "_kg_m3", 1.0),
             ("voidage", "", 1.0),
             ("sphericity", "", 1.0),
+            ("skeletal_density", "_kg_m3", 1.0),
         ] {
             let (low_column, high_column) = (format!("{name}_low{unit}"), format!("{name}_high{unit}"));
             let range = match (table.number(*line, row, &low_column), table.number(*line, row, &high_column)) {
@@ -400,6 +484,10 @@ fn quantity(kind: &str, value: f64) -> String {
     format!("{kind} {{ dimension: PhantomData, units: PhantomData, value: {value:?} }}")
 }
 
+fn temperature(kelvins: f64) -> String {
+    quantity("Temperature", kelvins)
+}
+
 fn length(metres: f64) -> String {
     quantity("Length", metres)
 }
@@ -421,6 +509,8 @@ fn split(out: &str) {
             ("static NOMINAL_DIAMETERS", "vessels"),
             ("static RISER_DIAMETERS", "risers"),
             ("static SIEVES", "sieves"),
+            ("static FLOW_CONTROLS", "flow_controls"),
+            ("/// What a vessel's bed is there for", "purposes"),
             ("const ASME_FD", "heads"),
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),

@@ -8,7 +8,9 @@
 //! opening) down. Inside, everything is SI.
 
 pub mod fill;
+pub mod hydraulics;
 pub mod material;
 pub mod quantity;
 pub mod supply;
 pub mod vessel;
+pub mod water;

@@ -7,7 +7,11 @@ use crate::quantity::{
     Basis, Known, Length, Mass, MassDensity, Source, Volume, cubic_metres, kilograms, kilograms_per_cubic_metre, metres,
 };
 
+pub mod grading;
+pub mod grains;
 pub mod sieve;
+
+pub use grains::Grains;
 
 /// What a material is there for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -77,6 +81,8 @@ pub struct Material {
     pub voidage: Option<Range<f64>>,
     /// Surface of a ball of the grain's volume over the grain's surface, 0 to 1.
     pub sphericity: Option<Range<f64>>,
+    /// Mass of the dry grains over the volume of their solid matter, where they are porous.
+    pub skeletal_density: Option<Range<MassDensity>>,
 }
 
 struct RangeRow {
@@ -98,6 +104,7 @@ struct MaterialRow {
     bulk_density: Option<RangeRow>,
     voidage: Option<RangeRow>,
     sphericity: Option<RangeRow>,
+    skeletal_density: Option<RangeRow>,
 }
 
 include!(concat!(env!("OUT_DIR"), "/materials.rs"));
@@ -130,6 +137,7 @@ impl MaterialRow {
             ),
             voidage: self.voidage.as_ref().map(|r| r.of(|x| x)),
             sphericity: self.sphericity.as_ref().map(|r| r.of(|x| x)),
+            skeletal_density: self.skeletal_density.as_ref().map(|r| r.of(kilograms_per_cubic_metre)),
         }
     }
 }

@@ -13,7 +13,9 @@ mod number;
 pub use label::Label;
 
 use bedwright_calc::material::{Container, Pack};
-use bedwright_calc::quantity::{Amount, Basis, Caution, Length, Mass, Problem, Source, Term, Verdict, Volume};
+use bedwright_calc::quantity::{
+    Amount, Basis, Caution, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume, VolumeRate,
+};
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
 use crate::entry::{Marks, Misread, Understood, Unit};
@@ -318,6 +320,13 @@ impl Manner {
                     format!("{} psi", self.decimal(Unit::Psi.from_si(x.value), 0))
                 }
             }
+            Amount::Speed(x) => self.flow_per_area(x),
+            Amount::Flow(x) => self.flow(x),
+            Amount::Temperature(x) => self.temperature(x),
+            Amount::Viscosity(x) => format!("{} mPa·s", self.decimal(x.value * 1000.0, 3)),
+            Amount::Time(x) if x.value >= 3600.0 * 2.0 => format!("{} h", self.decimal(x.value / 3600.0, 1)),
+            Amount::Time(x) => format!("{} min", self.decimal(x.value / 60.0, 1)),
+            Amount::Rate(x) => format!("{} BV/h", self.decimal(x.value * 3600.0, 1)),
             Amount::Ratio(x) => self.decimal(x, 2),
             Amount::Count(n) => n.to_string(),
         }
@@ -331,6 +340,33 @@ impl Manner {
         } else {
             format!("{} in", self.decimal(Unit::Inch.from_si(length.value), 2))
         }
+    }
+
+    /// A flow: gallons a minute, or litres a minute.
+    #[must_use]
+    pub fn flow(&self, flow: VolumeRate) -> String {
+        if self.metric {
+            format!("{} L/min", self.decimal(Unit::LitrePerMinute.from_si(flow.value), 1))
+        } else {
+            format!("{} gpm", self.decimal(Unit::UsGallonPerMinute.from_si(flow.value), 1))
+        }
+    }
+
+    /// A flow per area, or a speed of water.
+    #[must_use]
+    pub fn flow_per_area(&self, speed: Velocity) -> String {
+        if self.metric {
+            format!("{} m/h", self.decimal(Unit::MetrePerHour.from_si(speed.value), 1))
+        } else {
+            format!("{} gpm/ft²", self.decimal(Unit::UsGallonPerMinuteSquareFoot.from_si(speed.value), 1))
+        }
+    }
+
+    /// A temperature in whole degrees and a half where it is one.
+    #[must_use]
+    pub fn temperature(&self, temperature: Temperature) -> String {
+        let unit = if self.metric { Unit::Celsius } else { Unit::Fahrenheit };
+        format!("{} {}", self.decimal(unit.from_si(temperature.value), 1), unit.symbol())
     }
 
     /// A tape reading: eighths of an inch, or whole millimetres.

@@ -1,6 +1,9 @@
 //! A value of any quantity, with the trade's noun for it.
 
-use uom::si::f64::{Area, Length, Mass, MassDensity, Pressure, Volume};
+use super::{
+    Area, DynamicViscosity, Frequency, Length, Mass, MassDensity, Pressure, Temperature, Time, Velocity, Volume,
+    VolumeRate,
+};
 
 /// A value together with the kind of quantity it is; what problems, inputs and verdicts carry.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -17,6 +20,18 @@ pub enum Amount {
     Density(MassDensity),
     /// A gauge pressure.
     Pressure(Pressure),
+    /// A speed, or a flow per area.
+    Speed(Velocity),
+    /// A flow.
+    Flow(VolumeRate),
+    /// A temperature.
+    Temperature(Temperature),
+    /// A viscosity.
+    Viscosity(DynamicViscosity),
+    /// A length of time.
+    Time(Time),
+    /// So many times in a time: bed volumes an hour.
+    Rate(Frequency),
     /// A plain ratio (0.1 is ten per cent).
     Ratio(f64),
     /// A number of things.
@@ -24,7 +39,7 @@ pub enum Amount {
 }
 
 impl Amount {
-    /// The bare number in the SI unit of its kind (m, m², m³, kg, kg/m³, Pa, 1).
+    /// The bare number in the SI unit of its kind (m, m², m³, kg, kg/m³, Pa, m/s, m³/s, K, Pa·s, s, 1/s, 1).
     #[must_use]
     pub fn si(self) -> f64 {
         match self {
@@ -34,6 +49,12 @@ impl Amount {
             Amount::Mass(x) => x.value,
             Amount::Density(x) => x.value,
             Amount::Pressure(x) => x.value,
+            Amount::Speed(x) => x.value,
+            Amount::Flow(x) => x.value,
+            Amount::Temperature(x) => x.value,
+            Amount::Viscosity(x) => x.value,
+            Amount::Time(x) => x.value,
+            Amount::Rate(x) => x.value,
             Amount::Ratio(x) => x,
             Amount::Count(n) => f64::from(n),
         }
@@ -56,6 +77,12 @@ from_quantity!(
     Mass(Mass),
     Density(MassDensity),
     Pressure(Pressure),
+    Speed(Velocity),
+    Flow(VolumeRate),
+    Temperature(Temperature),
+    Viscosity(DynamicViscosity),
+    Time(Time),
+    Rate(Frequency),
     Ratio(f64),
     Count(u32)
 );
@@ -149,4 +176,96 @@ pub enum Term {
     Packs,
     /// What something costs.
     Price,
+    /// Temperature of the water.
+    WaterTemperature,
+    /// Lowest temperature of the water over the year.
+    TemperatureLow,
+    /// Highest temperature of the water over the year.
+    TemperatureHigh,
+    /// Density of the water.
+    WaterDensity,
+    /// Viscosity of the water.
+    WaterViscosity,
+    /// Section of the empty shell.
+    CrossSection,
+    /// Flow divided by the empty shell's section.
+    FlowPerArea,
+    /// Flow in service through one vessel.
+    ServiceFlow,
+    /// Flow in service of the whole site.
+    SiteFlow,
+    /// The highest flow in service.
+    PeakFlow,
+    /// Flow in backwash.
+    BackwashFlow,
+    /// The most the site gives for backwash.
+    BackwashAvailable,
+    /// The drain line flow control.
+    FlowControl,
+    /// Volume of the media over the flow.
+    ContactTime,
+    /// Flow over the volume of the media.
+    BedVolumes,
+    /// Volume of all media, as poured.
+    MediaVolume,
+    /// Mass of a wetted grain over its volume.
+    ParticleDensity,
+    /// Share of the settled bed that is water.
+    Voidage,
+    /// Surface of a ball of the grain's volume over the grain's surface.
+    Sphericity,
+    /// Size that a tenth by mass is finer than.
+    EffectiveSize,
+    /// Size that six tenths are finer than, over the effective size.
+    Uniformity,
+    /// Diameter of a grain.
+    GrainSize,
+    /// Depth of a layer.
+    LayerDepth,
+    /// Pressure lost.
+    PressureLoss,
+    /// What the valve loses at the service flow.
+    ValveLoss,
+    /// What the collectors lose at the service flow.
+    CollectorLoss,
+    /// The most the whole unit may lose.
+    PressureLossLimit,
+    /// How much larger the bed is in backwash, as a share of the settled one.
+    Expansion,
+    /// The least expansion that cleans the bed.
+    MinimumExpansion,
+    /// The expansion that fills the room there is.
+    RoomExpansion,
+    /// Where the likely line stands between the low one (0) and the high one (1).
+    LineWeight,
+    /// Speed at which the bed begins to lift.
+    MinimumFluidisation,
+    /// Speed at which a grain falls in still water.
+    SettlingSpeed,
+    /// Depth of air that is kept above the water.
+    AirHead,
+    /// Width of the upper collector's slots.
+    UpperSlotWidth,
+    /// Gauge pressure on site.
+    SitePressure,
+    /// The highest pressure on the vessel's label.
+    LabelPressure,
+    /// The highest temperature on the vessel's label.
+    LabelTemperature,
+    /// Silt density index over 15 minutes.
+    SiltDensityIndex,
+    /// Mass of the empty vessel.
+    EmptyMass,
+    /// Diameter of the ring the vessel stands on.
+    FootDiameter,
+    /// Mass of water.
+    WaterMass,
+    /// Mass of the grains over the volume of their solid matter.
+    SkeletalDensity,
+    /// Water that stays in a drained bed, as a share of its volume.
+    RetainedWater,
+    /// How long a drain check ran.
+    Minutes,
+    /// Clear height for the vessel and what stands above it.
+    CeilingClearance,
 }

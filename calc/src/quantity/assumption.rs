@@ -2,9 +2,7 @@
 
 use std::marker::PhantomData;
 
-use uom::si::f64::{Length, Volume};
-
-use super::{Amount, Basis, Known, Source};
+use super::{Amount, Basis, Known, Length, Pressure, Source, Temperature, Time, Volume};
 
 struct AssumptionRow {
     amount: Amount,
@@ -46,5 +44,29 @@ impl Assumption {
     #[must_use]
     pub fn volume(self) -> Known<Volume> {
         Known { value: super::cubic_metres(self.ratio()), basis: Basis::Assumed, source: self.source() }
+    }
+
+    /// It as a bare ratio that is assumed.
+    #[must_use]
+    pub fn number(self) -> Known<f64> {
+        Known { value: self.ratio(), basis: Basis::Assumed, source: self.source() }
+    }
+
+    /// It as a pressure that is assumed.
+    #[must_use]
+    pub fn pressure(self) -> Known<Pressure> {
+        Known { value: super::pascals(self.ratio()), basis: Basis::Assumed, source: self.source() }
+    }
+
+    /// It as a temperature that is assumed.
+    #[must_use]
+    pub fn temperature(self) -> Known<Temperature> {
+        Known { value: super::kelvins(self.ratio()), basis: Basis::Assumed, source: self.source() }
+    }
+
+    /// It as a time that is assumed.
+    #[must_use]
+    pub fn time(self) -> Known<Time> {
+        Known { value: super::seconds(self.ratio()), basis: Basis::Assumed, source: self.source() }
     }
 }

@@ -71,6 +71,11 @@ pub enum Fault {
     },
     /// Nothing in the search range gives this.
     NoSolution,
+    /// So much that no bed is left: the grains leave.
+    CarriesAway {
+        /// What was given.
+        value: Amount,
+    },
 }
 
 impl Problem {
@@ -120,4 +125,17 @@ pub enum Caution {
         /// The most it is.
         high: Amount,
     },
+    /// Outside what the equation was fitted to.
+    BeyondFit {
+        /// What came out.
+        value: Amount,
+        /// Where the fit ends.
+        limit: Amount,
+    },
+    /// This flow doesn't lift the grains: they lie as they settled.
+    NotLifted,
+    /// How the sizes are spread is a guess between the two sieves.
+    SizesGuessed,
+    /// Every figure of it is from memory: no verdict rests on it.
+    FromMemory,
 }

@@ -1,6 +1,6 @@
 //! Judgements: how good, why, and the smallest thing that would mend it.
 
-use super::{Amount, Basis, Source};
+use super::{Amount, Basis, Source, Term, VolumeRate};
 
 /// How good.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -16,7 +16,7 @@ pub enum Mark {
 }
 
 /// What is judged.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Subject {
     /// Whether grains pass between riser and opening.
     Gap {
@@ -39,6 +39,43 @@ pub enum Subject {
     Freeboard,
     /// Whether the inside diameter can be right.
     Diameter,
+    /// Whether a backwash lifts the bed and keeps it.
+    Backwash {
+        /// The flow that is judged.
+        flow: VolumeRate,
+    },
+    /// Whether a backwash carries fines away.
+    CarryOver,
+    /// Whether the upper collector's slots hold the finest grains.
+    UpperSlot,
+    /// Whether two layers of media change places in backwash.
+    Mixing {
+        /// The lower of the two.
+        lower: usize,
+        /// The upper.
+        upper: usize,
+    },
+    /// Whether a rule of the purpose is met.
+    Rule {
+        /// What the rule limits.
+        quantity: Term,
+        /// Section or table of its source.
+        section: &'static str,
+    },
+    /// Whether the unit loses too little pressure.
+    PressureLoss {
+        /// At the peak, not at the usual flow.
+        peak: bool,
+    },
+    /// Whether the label allows what the site gives.
+    Label {
+        /// What is limited.
+        quantity: Term,
+    },
+    /// Whether the service flow lifts an upflow bed.
+    ServiceLift,
+    /// Whether the water may feed reverse osmosis.
+    Feed,
 }
 
 /// Why.
@@ -108,6 +145,71 @@ pub enum Reason {
         /// The freeboard.
         freeboard: Amount,
     },
+    /// The likely line stays inside both limits.
+    Stands {
+        /// Likely expansion in the coldest water.
+        cold: Amount,
+        /// Likely expansion in the warmest water.
+        warm: Amount,
+        /// The expansion that fills the room.
+        room: Amount,
+    },
+    /// Warm water lifts too little.
+    LiftsTooLittle {
+        /// Expansion in the warmest water, on the line that decides.
+        expansion: Amount,
+        /// The least that cleans the bed.
+        wanted: Amount,
+    },
+    /// Cold water lifts too high.
+    StandsTooHigh {
+        /// Expansion in the coldest water, on the line that decides.
+        expansion: Amount,
+        /// The expansion that fills the room.
+        room: Amount,
+    },
+    /// The flow against the fall of the finest kept grain.
+    CarriesAway {
+        /// Flow per area.
+        speed: Amount,
+        /// Speed at which the finest kept grain falls.
+        settling: Amount,
+    },
+    /// Weight in water of both layers' middle grains with their gaps: the heavier goes down.
+    HeavierAbove {
+        /// Of the lower layer.
+        below: Amount,
+        /// Of the upper layer.
+        above: Amount,
+    },
+    /// Weight in water of the finest grains below and the coarsest above.
+    EdgesMix {
+        /// Of the finest below.
+        below: Amount,
+        /// Of the coarsest above.
+        above: Amount,
+    },
+    /// A figure against the least it should be.
+    AtLeast {
+        /// The figure.
+        value: Amount,
+        /// The least.
+        limit: Amount,
+    },
+    /// A figure against the most it should be.
+    AtMost {
+        /// The figure.
+        value: Amount,
+        /// The most.
+        limit: Amount,
+    },
+    /// The service flow against what lifts the bed.
+    LiftsInService {
+        /// Flow per area at the peak.
+        speed: Amount,
+        /// Speed at which the bed begins to lift.
+        start: Amount,
+    },
     /// The inside diameter against the nominal one.
     AboveNominal {
         /// The inside diameter.
@@ -152,6 +254,59 @@ pub enum Remedy {
     CheckReadings,
     /// Tape the bare shell, not a jacket, and measure the wall.
     TapeBareShell,
+    /// Watch the drain at this flow, in the coldest water, for so long.
+    DrainCheck {
+        /// The flow.
+        flow: Amount,
+        /// How long.
+        minutes: Amount,
+    },
+    /// Fit a drain line flow control of this size.
+    FlowControl {
+        /// Its flow.
+        flow: Amount,
+    },
+    /// Change the drain line flow control with the season.
+    TwoFlowControls {
+        /// For the coldest water.
+        cold: Amount,
+        /// For the warmest.
+        warm: Amount,
+    },
+    /// Take a narrower vessel: this nominal diameter.
+    NarrowerVessel {
+        /// The nominal diameter.
+        nominal: Amount,
+    },
+    /// Give at least this much for backwash.
+    MoreBackwash {
+        /// The flow.
+        flow: Amount,
+    },
+    /// Backwash at no more than this.
+    LessBackwash {
+        /// The flow.
+        flow: Amount,
+    },
+    /// Take a vessel with this much more height above the bed.
+    MoreRoom {
+        /// The height.
+        length: Amount,
+    },
+    /// Send at most this flow through one vessel, or add vessels.
+    LessFlow {
+        /// The flow through one vessel.
+        flow: Amount,
+    },
+    /// Add vessels until there are this many.
+    MoreVessels {
+        /// How many.
+        vessels: Amount,
+    },
+    /// Fit a pressure reducing valve.
+    ReducePressure,
+    /// Take a vessel whose label allows it, or cool the water.
+    OtherVessel,
 }
 
 /// A judgement.

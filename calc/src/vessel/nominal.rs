@@ -12,6 +12,8 @@ use crate::quantity::{
 pub struct NominalDiameter {
     /// The diameter it is sold by; neither inside nor outside by any public standard.
     pub diameter: Length,
+    /// The nominal height it is most often sold in.
+    pub usual_height: Length,
     /// The head it usually has.
     pub usual_head: Head,
     /// The clear bore of its usual top opening.

@@ -4,6 +4,7 @@
 mod acceptance;
 mod extremes;
 mod house;
+mod hydraulics;
 mod practice;
 mod properties;
 mod reference;

@@ -51,6 +51,10 @@ pub fn caution(manner: &Manner, caution: &Caution) -> Value {
         }
         Caution::MeasureDepth => ("measure_depth", json!({})),
         Caution::IfPackWasFull => ("if_pack_was_full", json!({})),
+        Caution::BeyondFit { value, limit } => ("beyond_fit", amounts(&[("value", value), ("limit", limit)])),
+        Caution::NotLifted => ("not_lifted", json!({})),
+        Caution::SizesGuessed => ("sizes_guessed", json!({})),
+        Caution::FromMemory => ("from_memory", json!({})),
         Caution::DensityVaries { low, high } => ("density_varies", amounts(&[("low", low), ("high", high)])),
     };
     json!({ "code": code, "values": values, "text": manner.caution(caution) })
@@ -77,6 +81,7 @@ pub fn problem(manner: &Manner, problem: &Problem, field: Option<&str>) -> Value
         Fault::AlreadyReached { value, there } => ("already_reached", amounts(&[("value", value), ("there", there)])),
         Fault::WaitsFor { other } => ("waits_for", json!({ "other": term(other) })),
         Fault::NoSolution => ("no_solution", json!({})),
+        Fault::CarriesAway { value } => ("carries_away", amounts(&[("value", value)])),
     };
     json!({
         "code": code, "term": term(problem.term), "field": field, "values": values, "text": manner.problem(problem),
@@ -144,6 +149,16 @@ pub fn verdict(manner: &Manner, verdict: &Verdict, layers: &[Id], names: &[Strin
         Subject::Cover => ("cover", vec![]),
         Subject::Freeboard => ("freeboard", vec![]),
         Subject::Diameter => ("diameter", vec![]),
+        Subject::Backwash { .. } => ("backwash", vec![]),
+        Subject::CarryOver => ("carry_over", vec![]),
+        Subject::UpperSlot => ("upper_slot", vec![]),
+        Subject::Mixing { lower, upper } => ("mixing", vec![id(lower), id(upper)]),
+        Subject::Rule { .. } => ("rule", vec![]),
+        Subject::PressureLoss { peak: false } => ("pressure_loss", vec![]),
+        Subject::PressureLoss { peak: true } => ("pressure_loss_peak", vec![]),
+        Subject::Label { .. } => ("label", vec![]),
+        Subject::ServiceLift => ("service_lift", vec![]),
+        Subject::Feed => ("feed", vec![]),
     };
     let words = manner.verdict(verdict, names);
     let remedies: Vec<Value> = verdict
@@ -188,6 +203,21 @@ fn reason(reason: &Reason) -> (&'static str, Value) {
         Reason::AboveNominal { inside, nominal } => {
             ("above_nominal", amounts(&[("inside", inside), ("nominal", nominal)]))
         }
+        Reason::Stands { cold, warm, room } => ("stands", amounts(&[("cold", cold), ("warm", warm), ("room", room)])),
+        Reason::LiftsTooLittle { expansion, wanted } => {
+            ("lifts_too_little", amounts(&[("expansion", expansion), ("wanted", wanted)]))
+        }
+        Reason::StandsTooHigh { expansion, room } => {
+            ("stands_too_high", amounts(&[("expansion", expansion), ("room", room)]))
+        }
+        Reason::CarriesAway { speed, settling } => {
+            ("carries_away", amounts(&[("speed", speed), ("settling", settling)]))
+        }
+        Reason::HeavierAbove { below, above } => ("heavier_above", amounts(&[("below", below), ("above", above)])),
+        Reason::EdgesMix { below, above } => ("edges_mix", amounts(&[("below", below), ("above", above)])),
+        Reason::AtLeast { value, limit } => ("at_least", amounts(&[("value", value), ("limit", limit)])),
+        Reason::AtMost { value, limit } => ("at_most", amounts(&[("value", value), ("limit", limit)])),
+        Reason::LiftsInService { speed, start } => ("lifts_in_service", amounts(&[("speed", speed), ("start", start)])),
     }
 }
 
@@ -203,6 +233,17 @@ fn remedy(remedy: &Remedy) -> (&'static str, Value) {
         Remedy::SwapLayers => ("swap_layers", json!({})),
         Remedy::CheckReadings => ("check_readings", json!({})),
         Remedy::TapeBareShell => ("tape_bare_shell", json!({})),
+        Remedy::DrainCheck { flow, minutes } => ("drain_check", amounts(&[("flow", flow), ("minutes", minutes)])),
+        Remedy::FlowControl { flow } => ("flow_control", amounts(&[("flow", flow)])),
+        Remedy::TwoFlowControls { cold, warm } => ("two_flow_controls", amounts(&[("cold", cold), ("warm", warm)])),
+        Remedy::NarrowerVessel { nominal } => ("narrower_vessel", amounts(&[("nominal", nominal)])),
+        Remedy::MoreBackwash { flow } => ("more_backwash", amounts(&[("flow", flow)])),
+        Remedy::LessBackwash { flow } => ("less_backwash", amounts(&[("flow", flow)])),
+        Remedy::MoreRoom { length } => ("more_room", amounts(&[("length", length)])),
+        Remedy::LessFlow { flow } => ("less_flow", amounts(&[("flow", flow)])),
+        Remedy::MoreVessels { vessels } => ("more_vessels", amounts(&[("vessels", vessels)])),
+        Remedy::ReducePressure => ("reduce_pressure", json!({})),
+        Remedy::OtherVessel => ("other_vessel", json!({})),
     }
 }
 

@@ -15,6 +15,12 @@ pub fn put_amount(into: &mut Map<String, Value>, name: &str, amount: Amount) {
         Amount::Mass(_) => "_kg",
         Amount::Density(_) => "_kg_m3",
         Amount::Pressure(_) => "_pa",
+        Amount::Speed(_) => "_m_s",
+        Amount::Flow(_) => "_m3_s",
+        Amount::Temperature(_) => "_k",
+        Amount::Viscosity(_) => "_pa_s",
+        Amount::Time(_) => "_s",
+        Amount::Rate(_) => "_per_s",
         Amount::Ratio(_) => "_ratio",
         Amount::Count(_) => "",
     };

@@ -1,10 +1,12 @@
 //! Sentences in English.
 
-use bedwright_calc::quantity::{
-    Amount, Assumption, Basis, Caution, Fault, Mark, Problem, Reason, Remedy, Source, Standing, Subject, Term, Verdict,
-};
+mod verdict;
 
-use super::{Manner, VerdictWords};
+pub(super) use verdict::verdict;
+
+use bedwright_calc::quantity::{Amount, Assumption, Basis, Caution, Fault, Problem, Source, Standing, Term};
+
+use super::Manner;
 use crate::entry::{Dimension, Misread, Unit};
 use crate::field::SurveyField;
 use crate::reading::LayerFault;
@@ -99,6 +101,52 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::TapeReading => "tape reading",
         Term::Packs => "packs",
         Term::Price => "price",
+        Term::WaterTemperature => "water temperature",
+        Term::TemperatureLow => "coldest water",
+        Term::TemperatureHigh => "warmest water",
+        Term::WaterDensity => "density of the water",
+        Term::WaterViscosity => "viscosity of the water",
+        Term::CrossSection => "section of the shell",
+        Term::FlowPerArea => "flow per area",
+        Term::ServiceFlow => "service flow through one vessel",
+        Term::SiteFlow => "service flow of the site",
+        Term::PeakFlow => "highest service flow",
+        Term::BackwashFlow => "backwash flow",
+        Term::BackwashAvailable => "flow there is for backwash",
+        Term::FlowControl => "drain line flow control",
+        Term::ContactTime => "empty-bed contact time",
+        Term::BedVolumes => "bed volumes an hour",
+        Term::MediaVolume => "volume of the media",
+        Term::ParticleDensity => "particle density, wetted",
+        Term::Voidage => "settled voidage",
+        Term::Sphericity => "sphericity",
+        Term::EffectiveSize => "effective size",
+        Term::Uniformity => "uniformity coefficient",
+        Term::GrainSize => "grain size",
+        Term::LayerDepth => "depth of the layer",
+        Term::PressureLoss => "pressure lost in the layer",
+        Term::ValveLoss => "pressure lost in the valve",
+        Term::CollectorLoss => "pressure lost in the collectors",
+        Term::PressureLossLimit => "most the unit may lose",
+        Term::Expansion => "expansion",
+        Term::MinimumExpansion => "least expansion",
+        Term::RoomExpansion => "expansion there is room for",
+        Term::LineWeight => "place of the line between low (0) and high (1)",
+        Term::MinimumFluidisation => "speed that begins to lift",
+        Term::SettlingSpeed => "settling speed of the finest kept grain",
+        Term::AirHead => "air head",
+        Term::UpperSlotWidth => "slot width of the upper collector",
+        Term::SitePressure => "pressure on site",
+        Term::LabelPressure => "pressure on the label",
+        Term::LabelTemperature => "temperature on the label",
+        Term::SiltDensityIndex => "silt density index",
+        Term::EmptyMass => "weight of the empty vessel",
+        Term::FootDiameter => "diameter of the foot",
+        Term::WaterMass => "weight of the water",
+        Term::SkeletalDensity => "density of the solid",
+        Term::RetainedWater => "water that stays when drained",
+        Term::Minutes => "how long",
+        Term::CeilingClearance => "clear height",
     }
 }
 
@@ -132,6 +180,9 @@ fn example(unit: Unit) -> &'static str {
         Unit::Millimetre => "like 1320 or 298.5",
         Unit::CubicFoot => "like 2, 1.5 or 1/6",
         Unit::Each => "like 2 or 1.5",
+        Unit::UsGallonPerMinute => "like 7 or 3.5",
+        Unit::Celsius | Unit::Fahrenheit => "like 12",
+        Unit::Percent => "like 20",
         _ => "like 1.5",
     }
 }
@@ -268,6 +319,9 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
         ),
         Fault::WaitsFor { other: Term::LayerVolume } => "Waits for a layer that has no answer yet.".to_owned(),
         Fault::WaitsFor { other } => format!("Waits for the {}.", term(other)),
+        Fault::CarriesAway { value } => {
+            format!("{what} of {} leaves no bed: the grains go with the water.", manner.amount(value))
+        }
         Fault::NoSolution => {
             format!("No diameter fits the {} and these two tape readings. Check all three.", term(problem.term))
         }
@@ -295,6 +349,17 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
         Caution::DensityVaries { low, high } => {
             format!("Bulk density is {} to {} from lot to lot.", manner.amount(*low), manner.amount(*high))
         }
+        Caution::BeyondFit { value, limit } => format!(
+            "Outside what the equation was fitted to: {} against {}.",
+            manner.amount(*value),
+            manner.amount(*limit)
+        ),
+        Caution::NotLifted => "This flow doesn't lift the grains; they lie as they settled.".to_owned(),
+        Caution::SizesGuessed => {
+            "How the sizes are spread is a guess between the sieves: effective size and uniformity aren't known."
+                .to_owned()
+        }
+        Caution::FromMemory => "From memory: no verdict rests on it.".to_owned(),
     }
 }
 
@@ -312,125 +377,5 @@ pub(super) fn layer_fault(manner: Manner, fault: &LayerFault) -> String {
         }
         LayerFault::Amount(found) => misread(manner, found, Unit::CubicFoot),
         LayerFault::BulkDensity(found) => misread(manner, found, Unit::PoundPerCubicFoot),
-    }
-}
-
-fn mark(mark: Mark) -> &'static str {
-    match mark {
-        Mark::Fine => "fine",
-        Mark::SetOnSite => "set on site",
-        Mark::Caution => "caution",
-        Mark::Stop => "stop",
-    }
-}
-
-pub(super) fn verdict(manner: Manner, verdict: &Verdict, layers: &[String]) -> VerdictWords {
-    let name = |index: usize| layers.get(index).map_or("layer", String::as_str);
-    let subject = match verdict.subject {
-        Subject::Gap { layer } => format!("Gap beside the riser, {}", name(layer)),
-        Subject::Slot { layer } => format!("Collector slots, {}", name(layer)),
-        Subject::Neighbours { lower } => format!("{} under {}", name(lower), name(lower + 1)),
-        Subject::Cover => "Cover of the collector".to_owned(),
-        Subject::Freeboard => "Room above the media".to_owned(),
-        Subject::Diameter => "Inside diameter".to_owned(),
-    };
-    // What falls short is rounded down and what is too much is rounded up, so that no limit looks met.
-    let rounded = |amount: Amount, round: fn(f64) -> f64| match amount {
-        Amount::Ratio(x) => manner.decimal(round(x * 10.0) / 10.0, 1),
-        other => manner.amount(other),
-    };
-    let down = |amount: Amount| rounded(amount, f64::floor);
-    let up = |amount: Amount| rounded(amount, f64::ceil);
-    let plain = |amount: Amount| rounded(amount, f64::round);
-    let small = |amount: Amount| match amount {
-        Amount::Length(x) => manner.small(x),
-        other => manner.amount(other),
-    };
-    let over = verdict.mark != Mark::Fine;
-    let reason = match verdict.reason {
-        Reason::GapCentred { grains, wanted } if !over => {
-            format!("{} of the largest grains fit beside the riser; {} are enough.", down(grains), plain(wanted))
-        }
-        Reason::GapCentred { grains, wanted } => {
-            format!("{} of the largest grains fit beside the riser; under {} they jam.", down(grains), plain(wanted))
-        }
-        Reason::GapLeaned { grains, wanted } => format!(
-            "Even with the riser leaned over only {} of the largest grains fit; under {} none pass.",
-            down(grains),
-            plain(wanted)
-        ),
-        Reason::Slot { slot, grain } if verdict.mark == Mark::Stop => {
-            format!("Slots of {} let the smallest grains through, {}.", small(slot), small(grain))
-        }
-        Reason::Slot { slot, grain } if over => format!(
-            "Slots of {} are close to the smallest grains, {}; up to {} of a grain is safe.",
-            small(slot),
-            small(grain),
-            manner.decimal(Assumption::SlotCaution.ratio(), 2)
-        ),
-        Reason::Slot { slot, grain } => format!("Slots of {} hold the smallest grains, {}.", small(slot), small(grain)),
-        Reason::GapHeld { grains } => {
-            format!(
-                "The layer below holds the riser, and only {} of the largest grains fit beside it; none pass.",
-                plain(grains)
-            )
-        }
-        Reason::CoarserAbove { below, above } => {
-            format!("Its grains reach {}, those above {}: the coarser belongs below.", small(below), small(above))
-        }
-        Reason::SizeRatio { ratio, limit } => format!(
-            "The largest grain below is {} times the smallest above; {} is the most.",
-            if over { up(ratio) } else { plain(ratio) },
-            plain(limit)
-        ),
-        Reason::FilterRatio { ratio, limit } => format!(
-            "Grains below are {} times those above (D15 over D85); {} is the most.",
-            if over { up(ratio) } else { plain(ratio) },
-            plain(limit)
-        ),
-        Reason::NoRoom { needs, room } => {
-            format!("It needs {}; there is room for {}.", manner.amount(needs), manner.amount(room))
-        }
-        Reason::CoverAboveSlot { cover: Amount::Length(cover) } if cover.value < 0.0 => {
-            format!("The top slot stands {} above the underbed.", manner.length(-cover))
-        }
-        Reason::CoverAboveSlot { cover } => format!("The underbed stands {} above the top slot.", manner.amount(cover)),
-        Reason::Room { freeboard: Amount::Length(room) } => {
-            format!("The media would stand {} above where the bed must end.", manner.length(-room))
-        }
-        Reason::Room { freeboard } => format!("Freeboard {}.", manner.amount(freeboard)),
-        Reason::AboveNominal { inside, nominal } => {
-            format!("It comes out at {}, more than the nominal {}.", manner.amount(inside), manner.amount(nominal))
-        }
-    };
-    let remedies = verdict
-        .remedies
-        .iter()
-        .map(|remedy| match remedy {
-            Remedy::PourSlowly => "Pour slowly and work it round.".to_owned(),
-            Remedy::FillPortOrManway => "Load by a fill port or a manway.".to_owned(),
-            Remedy::SmallerGrain { largest } => format!("Or take grains of at most {}.", small(*largest)),
-            Remedy::CoarserGrain { smallest } => {
-                format!("Take grains of at least {}, or finer slots.", small(*smallest))
-            }
-            Remedy::LayerBetween if matches!(verdict.subject, Subject::Slot { .. }) => {
-                "Or put a coarser layer against the slots.".to_owned()
-            }
-            Remedy::SwapLayers => "Put the coarser layer below.".to_owned(),
-            Remedy::CheckReadings => "Check the readings, and whether the pack was fuller than printed.".to_owned(),
-            Remedy::LayerBetween => "Put a layer between, of a size between the two.".to_owned(),
-            Remedy::MoreUnderbed { volume } => format!("Add {} of underbed.", manner.amount(*volume)),
-            Remedy::FewerPacks { packs } => {
-                let count = packs.si();
-                if count == 1.0 { "At most 1 pack fits.".to_owned() } else { format!("At most {count} packs fit.") }
-            }
-            Remedy::TapeBareShell => "Tape the bare shell, not the jacket, and measure the wall.".to_owned(),
-        })
-        .collect();
-    VerdictWords {
-        headline: format!("{subject}: {}", mark(verdict.mark)),
-        reason,
-        remedies,
-        source: source(verdict.source),
     }
 }
