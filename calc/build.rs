@@ -282,7 +282,8 @@ fn main() {
             .unwrap_or_else(|| table.stop(*line, "minimum_expansion", "is empty"));
         let _ = writeln!(
             out,
-            "    PurposeRow {{ minimum_expansion: {expansion:?}, source: {} }},",
+            "    PurposeRow {{ minimum_expansion: {expansion:?}, usual_media: &{:?}, source: {} }},",
+            table.text(*line, row, "usual_media").split_whitespace().collect::<Vec<_>>(),
             sources.check(&table, *line, row, "source"),
         );
     }

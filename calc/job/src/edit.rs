@@ -4,17 +4,19 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
+use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
 use crate::entry::Entry;
-use crate::field::{LayerField, PlanField, SurveyField};
+use crate::field::{LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
 use crate::job::{Job, Record};
 use crate::sections::SectionName;
 use crate::sections::head::TextField;
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use crate::sections::site::WaterSource;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
 
 /// One change.
@@ -133,6 +135,24 @@ pub enum Edit {
         /// What it is now.
         entry: Option<Entry>,
     },
+    /// Where the site's water comes from.
+    Source(WaterSource),
+    /// Something chosen of what a vessel is asked to do.
+    Duty {
+        /// Which vessel.
+        vessel: Id,
+        /// What was chosen.
+        choice: DutyChoice,
+    },
+    /// A typed value of the site, of what a vessel is asked to do, or of a layer's grains; none when it was cleared.
+    Water {
+        /// Of what.
+        of: WaterOf,
+        /// Which value.
+        field: WaterField,
+        /// What it is now.
+        entry: Option<SurveyEntry>,
+    },
     /// A text on a line of the pick list.
     PickText {
         /// The item's key.
@@ -174,6 +194,28 @@ pub enum Choice {
     Collector(CollectorKind),
     /// Whether it has an upper collector.
     UpperCollector(bool),
+}
+
+/// A choice of what a vessel is asked to do.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DutyChoice {
+    /// What its bed is there for; none for what is usual for its media.
+    Purpose(Option<Purpose>),
+    /// How water goes through it.
+    Regime(Regime),
+    /// How it shares the site's flow.
+    Arrangement(Arrangement),
+}
+
+/// What a typed value of the water side belongs to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum WaterOf {
+    /// The site.
+    Site,
+    /// A vessel.
+    Vessel(Id),
+    /// A layer of a vessel.
+    Layer(Id, Id),
 }
 
 /// A choice of a layer.
@@ -285,6 +327,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::Layer { .. }
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
+        Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -296,6 +339,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Survey => &mut job.survey.revision,
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
+        SectionName::Site => &mut job.site.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -400,6 +444,40 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             };
             let entry = std::mem::replace(place, entry);
             Edit::LayerEntry { vessel, layer, field, entry }
+        }
+        Edit::Source(source) => Edit::Source(std::mem::replace(&mut job.site.body.source, source)),
+        Edit::Duty { vessel, choice } => {
+            vessel_place(job, &vessel)?;
+            let duty = job.site.body.duty_mut(&vessel).ok_or_else(|| Refused::NoVessel(vessel.clone()))?;
+            let choice = match choice {
+                DutyChoice::Purpose(to) => DutyChoice::Purpose(std::mem::replace(&mut duty.purpose, to)),
+                DutyChoice::Regime(to) => DutyChoice::Regime(std::mem::replace(&mut duty.regime, to)),
+                DutyChoice::Arrangement(to) => DutyChoice::Arrangement(std::mem::replace(&mut duty.arrangement, to)),
+            };
+            job.site.body.tidy();
+            Edit::Duty { vessel, choice }
+        }
+        Edit::Water { of, field, entry } => {
+            let site = match &of {
+                WaterOf::Site => &mut job.site.body,
+                WaterOf::Vessel(vessel) => {
+                    vessel_place(job, vessel)?;
+                    &mut job.site.body
+                }
+                WaterOf::Layer(vessel, layer) => {
+                    layer_place(job, vessel, layer)?;
+                    &mut job.site.body
+                }
+            };
+            let entry = match &of {
+                WaterOf::Site => site.entries.set(field, entry),
+                WaterOf::Vessel(vessel) => site.duty_mut(vessel).and_then(|duty| duty.entries.set(field, entry)),
+                WaterOf::Layer(vessel, layer) => {
+                    site.duty_mut(vessel).and_then(|duty| duty.set_grains(layer, field, entry))
+                }
+            };
+            site.tidy();
+            Edit::Water { of, field, entry }
         }
         Edit::PickText { key, field, text } => {
             let line = job.picking.body.lines.entry(key.clone()).or_default();

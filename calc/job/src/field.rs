@@ -97,6 +97,107 @@ fields! {
     }
 }
 
+fields! {
+    /// An entry of the water side: of the site, of what a vessel is asked to do, or of a layer's grains.
+    WaterField {
+        /// The coldest water of the year.
+        TemperatureLow = "temperature_low": Temperature,
+        /// The warmest.
+        TemperatureHigh = "temperature_high": Temperature,
+        /// The most the site gives for backwash.
+        BackwashAvailable = "backwash_available": VolumeFlow,
+        /// Pressure at rest.
+        SitePressure = "site_pressure": Pressure,
+        /// Clear height where the vessel stands.
+        CeilingClearance = "ceiling_clearance": Length,
+        /// The site's usual flow in service.
+        ServiceFlow = "service_flow": VolumeFlow,
+        /// The site's highest flow in service.
+        PeakFlow = "peak_flow": VolumeFlow,
+        /// The least expansion that cleans the bed.
+        MinimumExpansion = "minimum_expansion": Ratio,
+        /// The drain line flow control that is fitted.
+        FlowControl = "flow_control": VolumeFlow,
+        /// What the valve loses at the usual flow of one vessel.
+        ValveLoss = "valve_loss": Pressure,
+        /// What both collectors lose at the usual flow of one vessel.
+        CollectorLoss = "collector_loss": Pressure,
+        /// The highest pressure on the label.
+        LabelPressure = "label_pressure": Pressure,
+        /// The highest temperature on the label.
+        LabelTemperature = "label_temperature": Temperature,
+        /// Depth of the air kept above the water.
+        AirHead = "air_head": Length,
+        /// Width of the upper collector's slots.
+        UpperSlotWidth = "upper_slot_width": Length,
+        /// Silt density index of the water that leaves.
+        SiltDensityIndex = "silt_density_index": Ratio,
+        /// Mass of the empty vessel with its valve.
+        EmptyMass = "empty_mass": Mass,
+        /// Diameter of the ring it stands on.
+        FootDiameter = "foot_diameter": Length,
+        /// The lower sieve.
+        GrainLow = "grain_low": Length,
+        /// The upper sieve.
+        GrainHigh = "grain_high": Length,
+        /// Size that a tenth by mass is finer than.
+        EffectiveSize = "effective_size": Length,
+        /// Size that six tenths are finer than, over the effective size.
+        Uniformity = "uniformity": Ratio,
+        /// Mass of a wetted grain over its volume.
+        ParticleDensity = "particle_density": Density,
+        /// Share of the settled bed that is water.
+        Voidage = "voidage": Ratio,
+        /// Surface of a ball of the grain's volume over the grain's surface.
+        Sphericity = "sphericity": Ratio,
+    }
+}
+
+impl WaterField {
+    /// Those of the site.
+    pub const OF_SITE: &'static [WaterField] = &[
+        WaterField::TemperatureLow,
+        WaterField::TemperatureHigh,
+        WaterField::BackwashAvailable,
+        WaterField::SitePressure,
+    ];
+
+    /// Those of a layer's grains.
+    pub const OF_GRAINS: &'static [WaterField] = &[
+        WaterField::GrainLow,
+        WaterField::GrainHigh,
+        WaterField::EffectiveSize,
+        WaterField::Uniformity,
+        WaterField::ParticleDensity,
+        WaterField::Voidage,
+        WaterField::Sphericity,
+    ];
+
+    /// The unit it starts in, for a person who measures in gallons and pounds or in litres.
+    #[must_use]
+    pub const fn usual_unit(self, metric: bool) -> Unit {
+        match (self, self.dimension(), metric) {
+            (
+                WaterField::GrainLow | WaterField::GrainHigh | WaterField::EffectiveSize | WaterField::UpperSlotWidth,
+                ..,
+            ) => Unit::Millimetre,
+            (WaterField::MinimumExpansion, ..) => Unit::Percent,
+            (_, Dimension::Temperature, false) => Unit::Fahrenheit,
+            (_, Dimension::Temperature, true) => Unit::Celsius,
+            (_, Dimension::VolumeFlow, false) => Unit::UsGallonPerMinute,
+            (_, Dimension::VolumeFlow, true) => Unit::LitrePerMinute,
+            (_, Dimension::Pressure, false) => Unit::Psi,
+            (_, Dimension::Pressure, true) => Unit::Bar,
+            (_, Dimension::Length, false) => Unit::Inch,
+            (_, Dimension::Length, true) => Unit::Millimetre,
+            (_, Dimension::Mass, false) => Unit::Pound,
+            (_, Dimension::Mass, true) => Unit::Kilogram,
+            (_, Dimension::Density, _) => Unit::KilogramPerCubicMetre,
+            _ => Unit::One,
+        }
+    }
+}
+
 /// An entry of a layer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum LayerField {

@@ -9,6 +9,7 @@ use crate::id::{Id, Revision};
 use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
+use crate::sections::site::SiteConditions;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
 
@@ -25,6 +26,8 @@ pub struct Job {
     pub plan: Section<FillPlan>,
     /// The pick list's ticks.
     pub picking: Section<Picking>,
+    /// What the site gives, and what each vessel is asked to do.
+    pub site: Section<SiteConditions>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: BTreeMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -80,6 +83,7 @@ impl Job {
             survey: Section::default(),
             plan: Section::default(),
             picking: Section::default(),
+            site: Section::default(),
             locked: BTreeMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -106,6 +110,7 @@ impl Job {
             SectionName::Survey => self.survey.revision.as_ref(),
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
+            SectionName::Site => self.site.revision.as_ref(),
         }
     }
 

@@ -8,6 +8,7 @@ pub mod answers;
 pub mod drawing;
 pub mod edit;
 pub mod entry;
+pub mod evidence;
 pub mod field;
 pub mod history;
 pub mod id;

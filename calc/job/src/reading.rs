@@ -1,5 +1,7 @@
 //! From what was typed to what can be calculated with: every entry read, every gap filled or named.
 
+pub mod site;
+
 use std::collections::BTreeMap;
 
 use bedwright_calc::fill::{Layer, Target};

@@ -5,15 +5,17 @@
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
+use bedwright_calc::hydraulics::Arrangement;
 use bedwright_calc::supply::JobKind;
 
-use crate::edit::{Choice, Edit, LayerChoice, apply};
+use crate::edit::{Choice, DutyChoice, Edit, LayerChoice, WaterOf, apply};
 use crate::entry::{Entry, Unit};
-use crate::field::{LayerField, SurveyField};
+use crate::field::{LayerField, SurveyField, WaterField};
 use crate::id::Id;
 use crate::job::Job;
 use crate::sections::head::TextField;
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use crate::sections::site::WaterSource;
 use crate::sections::survey::{CollectorKind, DiameterWay, Path, Standing, SurveyEntry, VesselSurvey};
 
 /// The invented job, made by the same changes a person would make.
@@ -33,7 +35,12 @@ pub fn sample_job(id: Id, vessels: [Id; 2], created: &str) -> Job {
     job.head.body.sample = true;
     let device = Id::new("sample");
     let [filter, softener] = vessels;
-    for edit in head().into_iter().chain(carbon_filter(&filter)).chain(self::softener(&softener)) {
+    for edit in head()
+        .into_iter()
+        .chain(carbon_filter(&filter))
+        .chain(self::softener(&softener))
+        .chain(water(&filter, &softener))
+    {
         // Only a vessel's id given twice is ever refused; its other changes then find a vessel to change.
         let _ = apply(&mut job, edit, &device);
     }
@@ -108,6 +115,26 @@ fn softener(id: &Id) -> Vec<Edit> {
     edits
 }
 
+/// A water main, and what both vessels are asked to do.
+fn water(filter: &Id, softener: &Id) -> Vec<Edit> {
+    let entry = |of: WaterOf, field: WaterField, text: &str, standing: Standing| Edit::Water {
+        of,
+        field,
+        entry: Some(SurveyEntry { entry: typed(text, field.usual_unit(false)), standing }),
+    };
+    let of = |id: &Id| WaterOf::Vessel(id.clone());
+    vec![
+        Edit::Source(WaterSource::Mains),
+        entry(WaterOf::Site, WaterField::TemperatureLow, "46", Standing::Assumed),
+        entry(WaterOf::Site, WaterField::TemperatureHigh, "68", Standing::Assumed),
+        entry(WaterOf::Site, WaterField::BackwashAvailable, "9", Standing::Measured),
+        Edit::Duty { vessel: filter.clone(), choice: DutyChoice::Arrangement(Arrangement::Parallel) },
+        entry(of(filter), WaterField::ServiceFlow, "8", Standing::Measured),
+        entry(of(filter), WaterField::PeakFlow, "12", Standing::Assumed),
+        entry(of(softener), WaterField::ServiceFlow, "8", Standing::Measured),
+    ]
+}
+
 fn insert(at: usize, id: &Id) -> Edit {
     Edit::InsertVessel { at, vessel: Arc::new(VesselSurvey::new(id.clone())), plan: Arc::new(VesselPlan::default()) }
 }
@@ -164,7 +191,12 @@ mod tests {
     fn no_change_of_the_sample_is_refused() {
         let (filter, softener) = (Id::new("filter"), Id::new("softener"));
         let mut job = Job::new(Id::new("sample"), "");
-        for edit in super::head().into_iter().chain(super::carbon_filter(&filter)).chain(super::softener(&softener)) {
+        for edit in super::head()
+            .into_iter()
+            .chain(super::carbon_filter(&filter))
+            .chain(super::softener(&softener))
+            .chain(super::water(&filter, &softener))
+        {
             let shown = format!("{edit:?}");
             assert!(apply(&mut job, edit, &Id::new("d")).is_ok(), "{shown}");
         }

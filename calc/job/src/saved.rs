@@ -8,6 +8,7 @@ mod fields;
 mod head_1;
 mod picking_1;
 mod plan_1;
+mod site_1;
 mod survey_1;
 
 use std::cmp::Ordering;
@@ -60,7 +61,7 @@ pub enum Unreadable {
 #[must_use]
 pub const fn version_of(name: SectionName) -> u64 {
     match name {
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => 1,
+        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking | SectionName::Site => 1,
     }
 }
 
@@ -73,6 +74,10 @@ pub fn job_text(job: &Job) -> String {
     file.insert("id".to_owned(), job.id.as_str().into());
     let mut sections = Map::new();
     for &name in SectionName::ALL {
+        // A section that says nothing yet and that files of before didn't have stays out of them.
+        if name == SectionName::Site && job.site == Section::default() && !job.is_locked(name) {
+            continue;
+        }
         sections.insert(name.id().to_owned(), section_value(job, name));
     }
     for (name, locked) in &job.locked {
@@ -185,6 +190,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Survey => written(name, &job.survey, survey_1::write),
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
+        SectionName::Site => written(name, &job.site, site_1::write),
     }
 }
 
@@ -219,6 +225,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Survey => read(value, survey_1::read).map(|section| job.survey = section),
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
+        SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

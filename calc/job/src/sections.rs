@@ -3,6 +3,7 @@
 pub mod head;
 pub mod picking;
 pub mod plan;
+pub mod site;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -44,12 +45,14 @@ pub enum SectionName {
     Plan,
     /// Ticks, bins and part numbers of the pick list.
     Picking,
+    /// What the site gives, and what each vessel is asked to do.
+    Site,
 }
 
 impl SectionName {
     /// All this version knows.
     pub const ALL: &'static [SectionName] =
-        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking];
+        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking, SectionName::Site];
 
     /// The permanent id.
     #[must_use]
@@ -59,6 +62,7 @@ impl SectionName {
             SectionName::Survey => "survey",
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
+            SectionName::Site => "site",
         }
     }
 

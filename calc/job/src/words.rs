@@ -19,7 +19,7 @@ use bedwright_calc::quantity::{
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
 use crate::entry::{Marks, Misread, Understood, Unit};
-use crate::field::SurveyField;
+use crate::field::{SurveyField, WaterField};
 use crate::reading::LayerFault;
 
 /// The languages the page speaks.
@@ -118,6 +118,22 @@ impl Manner {
     pub fn field(&self, field: SurveyField) -> &'static str {
         match self.language {
             Language::English => en::field(field),
+        }
+    }
+
+    /// The name of an entry of the water side.
+    #[must_use]
+    pub fn water_field(&self, field: WaterField) -> &'static str {
+        match self.language {
+            Language::English => en::water::field(field),
+        }
+    }
+
+    /// How to take an entry of the water side, in a few words; empty where the name says it.
+    #[must_use]
+    pub fn water_hint(&self, field: WaterField) -> &'static str {
+        match self.language {
+            Language::English => en::water::hint(field),
         }
     }
 

@@ -127,6 +127,7 @@ impl Duty {
 
 struct PurposeRow {
     minimum_expansion: f64,
+    usual_media: &'static [&'static str],
     source: Source,
 }
 
@@ -171,6 +172,18 @@ impl Purpose {
     #[must_use]
     pub fn of(id: &str) -> Option<Purpose> {
         Purpose::ALL.iter().copied().find(|purpose| purpose.id() == id)
+    }
+
+    /// What a bed of this material is most often there for.
+    #[must_use]
+    pub fn usual_of(material: &str) -> Purpose {
+        Purpose::ALL
+            .iter()
+            .copied()
+            .find(|purpose| {
+                PURPOSES.get(*purpose as usize).is_some_and(|row| row.usual_media.iter().any(|id| *id == material))
+            })
+            .unwrap_or(Purpose::Other)
     }
 
     /// The least expansion that cleans such a bed, until one is typed.

@@ -1,9 +1,12 @@
 //! What the choices of a job and of its survey are called, on the page and on paper.
 
+use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
 use super::Label;
+use crate::evidence::EvidenceKind;
+use crate::sections::site::WaterSource;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path};
 
 /// What a kind of job is called.
@@ -74,6 +77,64 @@ pub const fn collector(kind: CollectorKind) -> Label {
         CollectorKind::HubAndLaterals => Label::CollectorLaterals,
         CollectorKind::SlottedPlate => Label::CollectorSlottedPlate,
         CollectorKind::NozzlePlate => Label::CollectorNozzlePlate,
+    }
+}
+
+/// What a source of water is called.
+#[must_use]
+pub const fn source(source: WaterSource) -> Label {
+    match source {
+        WaterSource::Well => Label::FromWell,
+        WaterSource::Mains => Label::FromMains,
+        WaterSource::Surface => Label::FromSurface,
+    }
+}
+
+/// What a purpose is called.
+#[must_use]
+pub const fn purpose(purpose: Purpose) -> Label {
+    match purpose {
+        Purpose::Dechlorination => Label::PurposeDechlorination,
+        Purpose::Chloramine => Label::PurposeChloramine,
+        Purpose::Organics => Label::PurposeOrganics,
+        Purpose::Sediment => Label::PurposeSediment,
+        Purpose::IronManganese => Label::PurposeIron,
+        Purpose::Softening => Label::PurposeSoftening,
+        Purpose::AnionExchange => Label::PurposeAnion,
+        Purpose::Neutralising => Label::PurposeNeutralising,
+        Purpose::Other => Label::PurposeOther,
+    }
+}
+
+/// What a flow regime is called.
+#[must_use]
+pub const fn regime(regime: Regime) -> Label {
+    match regime {
+        Regime::Backwashed => Label::RegimeBackwashed,
+        Regime::Upflow => Label::RegimeUpflow,
+        Regime::NeverBackwashed => Label::RegimeNever,
+        Regime::AirHead => Label::RegimeAirHead,
+    }
+}
+
+/// What an arrangement is called.
+#[must_use]
+pub const fn arrangement(arrangement: Arrangement) -> Label {
+    match arrangement {
+        Arrangement::Single => Label::ArrangementSingle,
+        Arrangement::Parallel => Label::ArrangementParallel,
+        Arrangement::TwinAlternating => Label::ArrangementTwin,
+        Arrangement::LeadLag => Label::ArrangementLeadLag,
+    }
+}
+
+/// What a kind of evidence is called.
+#[must_use]
+pub const fn evidence(kind: EvidenceKind) -> Label {
+    match kind {
+        EvidenceKind::DrainCheck => Label::EvidenceDrain,
+        EvidenceKind::PaperPoint => Label::EvidencePaper,
+        EvidenceKind::TubeTest => Label::EvidenceTube,
     }
 }
 

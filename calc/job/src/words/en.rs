@@ -1,6 +1,7 @@
 //! Sentences in English.
 
 mod verdict;
+pub(super) mod water;
 
 pub(super) use verdict::verdict;
 

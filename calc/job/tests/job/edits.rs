@@ -3,12 +3,13 @@
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
+use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
-use bedwright_job::edit::{Choice, Edit, LayerChoice, Refused, apply, sections_of};
+use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField};
+use bedwright_job::field::{LayerField, PlanField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::saved::{job_text, read_job};
@@ -16,6 +17,7 @@ use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
 };
@@ -143,8 +145,28 @@ fn of_a_plan() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn of_the_water() -> impl Strategy<Value = Edit> {
+    let purposes = prop::option::of(one_of(Purpose::ALL)).prop_map(DutyChoice::Purpose);
+    let duties = prop_oneof![
+        purposes,
+        one_of(REGIMES).prop_map(DutyChoice::Regime),
+        one_of(ARRANGEMENTS).prop_map(DutyChoice::Arrangement),
+    ];
+    let of = prop_oneof![
+        Just(WaterOf::Site),
+        vessel_id().prop_map(WaterOf::Vessel),
+        (vessel_id(), layer_id()).prop_map(|(vessel, layer)| WaterOf::Layer(vessel, layer)),
+    ];
+    prop_oneof![
+        1 => one_of(WaterSource::ALL).prop_map(Edit::Source),
+        2 => (vessel_id(), duties).prop_map(|(vessel, choice)| Edit::Duty { vessel, choice }),
+        4 => (of, one_of(WaterField::ALL), prop::option::of(survey_entry()))
+            .prop_map(|(of, field, entry)| Edit::Water { of, field, entry }),
+    ]
+}
+
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan()];
+    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water()];
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
@@ -152,8 +174,9 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking) {
-    (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone(), job.picking.body.clone())
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions) {
+    let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
+    (head, survey, plan, job.picking.body.clone(), job.site.body.clone())
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -233,6 +256,7 @@ proptest! {
                     SectionName::Survey => before.survey.body == job.survey.body,
                     SectionName::Plan => before.plan.body == job.plan.body,
                     SectionName::Picking => before.picking.body == job.picking.body,
+                    SectionName::Site => before.site.body == job.site.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }

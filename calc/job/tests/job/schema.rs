@@ -1,10 +1,12 @@
 //! The published schema: made from the ids the code knows, and proved on files.
 
+use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::SurveyField;
+use bedwright_job::field::{SurveyField, WaterField};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, WaterSource, arrangement_id, regime_id};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
 use jsonschema::Validator;
 use serde_json::{Map, Value, json};
@@ -146,9 +148,43 @@ fn layer() -> Value {
     )
 }
 
+fn site() -> Value {
+    open_object(
+        &["source", "entries", "vessels"],
+        json!({
+            "source": described(ids(WaterSource::ALL, WaterSource::id), "Where the water comes from."),
+            "entries": reference("water_entries_1"),
+            "vessels": {
+                "type": "object", "propertyNames": reference("id"), "additionalProperties": reference("duty_1"),
+                "description": "What each vessel is asked to do, by the vessel's id.",
+            },
+        }),
+    )
+}
+
+fn duty() -> Value {
+    open_object(
+        &["regime", "arrangement", "entries", "grains"],
+        json!({
+            "purpose": described(ids(Purpose::ALL, Purpose::id), "What the bed is there for; absent for what is usual."),
+            "regime": described(ids(REGIMES, regime_id), "How water goes through it."),
+            "arrangement": described(ids(ARRANGEMENTS, arrangement_id), "How it shares the flow with others of its kind."),
+            "entries": reference("water_entries_1"),
+            "grains": {
+                "type": "object", "propertyNames": reference("id"),
+                "additionalProperties": {
+                    "type": "object", "required": ["entries"],
+                    "properties": { "entries": reference("water_entries_1") }, "additionalProperties": false,
+                },
+                "description": "What was typed of the grains of its layers, by the layer's id.",
+            },
+        }),
+    )
+}
+
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking"];
+    let sections = ["head", "survey", "plan", "picking", "site"];
     let known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     let mut file = open_object(
@@ -209,6 +245,17 @@ fn schema() -> Value {
                     "description": "By the key of the bill's line.",
                 },
             })),
+            "site_1": site(),
+            "duty_1": duty(),
+            "water_entries_1": {
+                "type": "object",
+                "properties": WaterField::ALL
+                    .iter()
+                    .map(|field| (field.id().to_owned(), reference("survey_entry")))
+                    .collect::<Map<String, Value>>(),
+                "additionalProperties": false,
+                "description": "What was typed, by field.",
+            },
             "pick_line_1": open_object(&[], json!({
                 "bin": { "type": "string" },
                 "part_number": { "type": "string" },
