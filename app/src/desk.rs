@@ -1,7 +1,6 @@
 //! What every screen works with: the jobs on this device, the one that is open, the way to change it, the answers it
 //! gives. Screens read signals and send edits; nothing else writes.
 
-use std::collections::{BTreeMap, HashMap};
 use std::sync::Arc;
 
 use bedwright_edge::fault::Fault;
@@ -16,6 +15,7 @@ use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Label, Manner};
 use bedwright_job::{Job, sample};
 use leptos::prelude::*;
+use litemap::LiteMap;
 
 use crate::notices::{self, Notice};
 use crate::person::{self, Person};
@@ -37,7 +37,7 @@ pub const BIN_DAYS: i64 = 30;
 pub struct Opened {
     keeper: Keeper,
     person: Person,
-    jobs: BTreeMap<Id, Arc<Job>>,
+    jobs: LiteMap<Id, Arc<Job>>,
     unread: Vec<String>,
 }
 
@@ -46,7 +46,7 @@ impl Opened {
     pub async fn load() -> Opened {
         let keeper = Keeper::open().await;
         let loaded = keeper.load_all(PREFIX, saved::newer).await;
-        let mut jobs: BTreeMap<Id, Job> = BTreeMap::new();
+        let mut jobs: LiteMap<Id, Arc<Job>> = LiteMap::new();
         let mut person = None;
         let mut unread = Vec::new();
         let erased: Vec<Id> =
@@ -70,7 +70,7 @@ impl Opened {
                 continue;
             };
             let id = Id::new(id);
-            let job = jobs.entry(id.clone()).or_insert_with(|| Job::new(id, ""));
+            let job = Arc::make_mut(jobs.entry(id.clone()).or_insert_with(|| Arc::new(Job::new(id, ""))));
             let taken = if section == RECORDS {
                 saved::read_records(job, &entry.text)
             } else {
@@ -95,7 +95,7 @@ impl Opened {
         }
         let person = person.unwrap_or_else(|| Person::new(new_id()));
         keeper.schedule(person::KEY, &person.text());
-        Opened { keeper, person, jobs: jobs.into_iter().map(|(id, job)| (id, Arc::new(job))).collect(), unread }
+        Opened { keeper, person, jobs, unread }
     }
 }
 
@@ -155,7 +155,7 @@ pub struct Parts {
     /// Where the person is.
     pub route: RwSignal<Route>,
     /// Every job on this device.
-    pub shelf: RwSignal<BTreeMap<Id, Arc<Job>>>,
+    pub shelf: RwSignal<LiteMap<Id, Arc<Job>>>,
     /// The open job.
     pub job: RwSignal<Option<Arc<Job>>>,
     history: RwSignal<History>,
@@ -169,7 +169,7 @@ pub struct Parts {
     pub offline: RwSignal<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: RwSignal<u32>,
-    answers: StoredValue<HashMap<Id, Answers>>,
+    answers: StoredValue<LiteMap<Id, Answers>>,
     bill: StoredValue<Option<Memo<Arc<JobBill>>>>,
     counts: StoredValue<Counts>,
 }
@@ -200,7 +200,7 @@ impl Desk {
             status,
             offline: RwSignal::new(update::offline() == update::Offline::Ready),
             turned: RwSignal::new(0),
-            answers: StoredValue::new(HashMap::new()),
+            answers: StoredValue::new(LiteMap::new()),
             bill: StoredValue::new(None),
             counts: StoredValue::new(Counts::default()),
         })));
@@ -251,7 +251,7 @@ impl Desk {
         let job = self.shelf.with_untracked(|shelf| shelf.get(id).cloned());
         let locked = job.as_ref().is_some_and(|job| !job.locked.is_empty());
         self.history.set(History::default());
-        self.answers.update_value(HashMap::clear);
+        self.answers.update_value(LiteMap::clear);
         self.job.set(job);
         notices::take(self.notices, &Notice::Locked);
         if locked {

@@ -14,12 +14,13 @@ mod saving;
 
 use std::{
     cell::{Cell, RefCell},
-    collections::{BTreeMap, BTreeSet},
     rc::Rc,
 };
 
 pub use self::load::{Entry, Loaded};
-use self::owed::Owed;
+use litemap::LiteMap;
+
+use self::owed::{Keys, Owed};
 use crate::{
     fault::Fault,
     journal::Journal,
@@ -78,7 +79,7 @@ struct Inner {
     delay: RefCell<Option<Timer>>,
     retry: RefCell<Option<Timer>>,
     journal_busy: Cell<bool>,
-    copying: RefCell<BTreeSet<String>>,
+    copying: RefCell<Keys>,
     asides: RefCell<Vec<Aside>>,
     told: RefCell<Option<Status>>,
     status_call: RefCell<Option<Call<Status>>>,
@@ -147,7 +148,7 @@ impl Keeper {
     #[must_use]
     pub fn refused(&self) -> Vec<(String, Place, Fault)> {
         let owed = self.inner.owed.borrow();
-        let of = |place, refused: &BTreeMap<String, Fault>| {
+        let of = |place, refused: &LiteMap<String, Fault>| {
             refused.iter().map(|(key, fault)| (key.clone(), place, fault.clone())).collect::<Vec<_>>()
         };
         let mut all = of(Place::Local, &owed.local.refused);
@@ -159,7 +160,7 @@ impl Keeper {
     pub fn schedule(&self, key: &str, text: &str) {
         let inner = &self.inner;
         inner.owed.borrow_mut().latest.insert(key.to_owned(), text.to_owned());
-        if inner.owed.borrow().guarded.contains(key) {
+        if inner.owed.borrow().guarded.contains_key(key) {
             inner.copy_then_keep(key);
         } else {
             inner.keep(key);
@@ -173,7 +174,7 @@ impl Keeper {
     /// Why the journal did not keep it; local storage may have it all the same, see [`Keeper::status`].
     pub async fn commit(&self, key: &str, text: &str) -> Result<(), Fault> {
         let inner = &self.inner;
-        if inner.owed.borrow().guarded.contains(key) {
+        if inner.owed.borrow().guarded.contains_key(key) {
             self.set_aside(key).await?;
         }
         inner.owed.borrow_mut().latest.insert(key.to_owned(), text.to_owned());
@@ -217,7 +218,7 @@ impl Keeper {
     /// Marks what is kept under a key as not to be replaced before it was set aside: for a text that cannot be read.
     pub fn protect(&self, key: &str) {
         let mut owed = self.inner.owed.borrow_mut();
-        owed.guarded.insert(key.to_owned());
+        owed.guarded.insert(key.to_owned(), ());
         if let Some(text) = self.inner.local_text(key) {
             owed.see(key, &text);
         }
@@ -256,7 +257,7 @@ impl Keeper {
     /// Why it could not be taken away.
     pub async fn remove(&self, key: &str) -> Result<(), Fault> {
         let inner = &self.inner;
-        if inner.owed.borrow().guarded.contains(key) {
+        if inner.owed.borrow().guarded.contains_key(key) {
             self.set_aside(key).await?;
         }
         inner.owed.borrow_mut().drop_key(key);

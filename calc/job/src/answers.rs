@@ -3,13 +3,13 @@
 
 pub mod water;
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, depth_table, plan};
 use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, Term, metres};
 use bedwright_calc::supply::{Bill, BillPart, bill};
 use bedwright_calc::vessel::{Vessel, riser::riser_cut};
+use litemap::LiteMap;
 
 use crate::entry::Misread;
 use crate::field::SurveyField;
@@ -29,7 +29,7 @@ pub struct VesselAnswers {
     /// Its survey, read.
     pub survey: SurveyReading,
     /// Why its inside can't be worked out, under the entry it comes from.
-    pub problems: BTreeMap<SurveyField, Problem>,
+    pub problems: LiteMap<SurveyField, Problem>,
     /// A problem that belongs to no entry.
     pub problem: Option<Problem>,
     /// Its inside, where it could be worked out.
@@ -85,7 +85,7 @@ impl LayerAnswer {
 #[must_use]
 pub fn vessel_answers(survey: &VesselSurvey, layers: &VesselPlan) -> VesselAnswers {
     let mut reading = read_survey(survey);
-    let mut problems = BTreeMap::new();
+    let mut problems = LiteMap::new();
     let mut problem = None;
     let vessel = reading.measures.take().and_then(|measures| match Vessel::new(measures) {
         Ok(vessel) => Some(Arc::new(vessel)),

@@ -1,6 +1,5 @@
 //! The one door through which a job changes.
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
@@ -514,9 +513,11 @@ fn insert_vessel(job: &mut Job, at: usize, vessel: Arc<VesselSurvey>, plan: Arc<
     if vessel.top_head == HeadShape::Conical {
         return Err(Refused::ConeOnTop);
     }
-    let mut ids = BTreeSet::new();
-    if let Some(twice) = plan.layers.iter().find(|layer| !ids.insert(&layer.id)) {
-        return Err(Refused::SameId(twice.id.clone()));
+    let mut layers = plan.layers.iter();
+    while let Some(layer) = layers.next() {
+        if layers.clone().any(|other| other.id == layer.id) {
+            return Err(Refused::SameId(layer.id.clone()));
+        }
     }
     let id = vessel.id.clone();
     vessels.insert(at, vessel);

@@ -1,8 +1,8 @@
 //! One site's work.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use litemap::LiteMap;
 use serde_json::Value;
 
 use crate::id::{Id, Revision};
@@ -29,7 +29,7 @@ pub struct Job {
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
-    pub locked: BTreeMap<String, LockedSection>,
+    pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
     pub records: Vec<Record>,
     /// What this version doesn't know.
@@ -84,7 +84,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
-            locked: BTreeMap::new(),
+            locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
         }

@@ -2,8 +2,6 @@
 
 pub mod site;
 
-use std::collections::BTreeMap;
-
 use bedwright_calc::fill::{Layer, Target};
 use bedwright_calc::material::{Material, Pack};
 use bedwright_calc::quantity::{
@@ -11,6 +9,7 @@ use bedwright_calc::quantity::{
     kilograms_per_cubic_metre, metres,
 };
 use bedwright_calc::vessel::{BottomCollector, DiameterBy, Head, Measures, NominalDiameter, Riser};
+use litemap::LiteMap;
 
 use crate::entry::{Dimension, Entry, Misread, Understood, nominal_size};
 use crate::field::SurveyField;
@@ -21,11 +20,11 @@ use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Standing, S
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct SurveyReading {
     /// Entries that make no sense.
-    pub misread: BTreeMap<SurveyField, Misread>,
+    pub misread: LiteMap<SurveyField, Misread>,
     /// Entries that do, for the echo beside the field.
-    pub understood: BTreeMap<SurveyField, Understood>,
+    pub understood: LiteMap<SurveyField, Understood>,
     /// What is assumed where nothing was typed.
-    pub assumed: BTreeMap<SurveyField, Known<Length>>,
+    pub assumed: LiteMap<SurveyField, Known<Length>>,
     /// Needed, and neither typed nor assumed.
     pub missing: Vec<SurveyField>,
     /// The nominal diameter and height, inches.

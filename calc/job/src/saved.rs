@@ -12,7 +12,6 @@ mod site_1;
 mod survey_1;
 
 use std::cmp::Ordering;
-use std::collections::BTreeMap;
 
 use serde_json::{Map, Value};
 
@@ -262,8 +261,8 @@ fn take_records(job: &mut Job, records: Value) {
     let Value::Array(records) = records else {
         return keep_unread(job, vec![records]);
     };
-    let mut places: BTreeMap<Id, usize> =
-        job.records.iter().enumerate().map(|(place, record)| (record.id.clone(), place)).collect();
+    let mut places: Map<String, Value> =
+        job.records.iter().enumerate().map(|(place, record)| (record.id.to_string(), place.into())).collect();
     let mut unread: Vec<Value> = Vec::new();
     for value in records {
         let id = value.get("id").and_then(Value::as_str).map(Id::new).filter(|id| !id.as_str().is_empty());
@@ -271,11 +270,12 @@ fn take_records(job: &mut Job, records: Value) {
             unread.push(value);
             continue;
         };
-        match places.get(&id).and_then(|place| job.records.get(*place)) {
+        let place = places.get(id.as_str()).and_then(Value::as_u64).and_then(|place| usize::try_from(place).ok());
+        match place.and_then(|place| job.records.get(place)) {
             Some(there) if there.value == value => {}
             Some(_) => unread.push(value),
             None => {
-                places.insert(id.clone(), job.records.len());
+                places.insert(id.to_string(), job.records.len().into());
                 job.records.push(Record { id, value });
             }
         }

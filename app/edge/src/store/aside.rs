@@ -13,7 +13,7 @@ use crate::{
 impl Inner {
     /// Sets the newest text of a protected key on its way once the kept one is copied.
     pub(super) fn copy_then_keep(self: &Rc<Self>, key: &str) {
-        if !self.copying.borrow_mut().insert(key.to_owned()) {
+        if self.copying.borrow_mut().insert(key.to_owned(), ()).is_some() {
             return;
         }
         let (inner, key) = (Rc::clone(self), key.to_owned());

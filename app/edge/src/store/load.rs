@@ -1,6 +1,8 @@
 //! Reading both places, and which of two texts is the newer.
 
-use std::{cmp::Ordering, collections::BTreeMap};
+use std::cmp::Ordering;
+
+use litemap::LiteMap;
 
 use super::{ASIDE, Keeper, Place};
 use crate::fault::Fault;
@@ -46,7 +48,7 @@ impl Keeper {
             Err(fault) => Err(fault.clone()),
         };
         let local = inner.read_local(prefix);
-        let mut pairs = BTreeMap::<String, (Option<String>, Option<String>)>::new();
+        let mut pairs = LiteMap::<String, (Option<String>, Option<String>)>::new();
         for (key, text) in local.iter().flatten() {
             pairs.entry(key.clone()).or_default().0 = Some(text.clone());
         }
@@ -81,7 +83,7 @@ impl Keeper {
                             }
                             Ordering::Equal => {
                                 owed.see(&key, &local_text);
-                                owed.guarded.insert(key.clone());
+                                owed.guarded.insert(key.clone(), ());
                                 entries.push(Entry { key, text: local_text, other: Some(journal_text) });
                                 continue;
                             }

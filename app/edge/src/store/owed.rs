@@ -1,27 +1,32 @@
 //! What this page holds that a place does not have yet. Pure: nothing here touches the browser.
 
 use std::{
-    collections::{BTreeMap, BTreeSet, VecDeque},
+    collections::VecDeque,
     hash::{DefaultHasher, Hash as _, Hasher as _},
 };
+
+use litemap::LiteMap;
 
 use crate::fault::Fault;
 
 /// How many texts per key are remembered as seen; one tab can be a few keystrokes behind another.
 const REMEMBERED: usize = 32;
 
+/// A set of keys, in order.
+pub(super) type Keys = LiteMap<String, ()>;
+
 /// What one place still has to take.
 #[derive(Default)]
 pub(super) struct Queue {
     /// To be tried now.
-    pub waiting: BTreeSet<String>,
+    pub waiting: Keys,
     /// Tried, refused, and to be tried again.
-    pub refused: BTreeMap<String, Fault>,
+    pub refused: LiteMap<String, Fault>,
 }
 
 impl Queue {
     pub fn ask(&mut self, key: &str) {
-        self.waiting.insert(key.to_owned());
+        self.waiting.insert(key.to_owned(), ());
     }
 
     pub fn refuse(&mut self, key: &str, fault: Fault) {
@@ -35,14 +40,17 @@ impl Queue {
     }
 
     pub fn owes(&self, key: &str) -> bool {
-        self.waiting.contains(key) || self.refused.contains_key(key)
+        self.waiting.contains_key(key) || self.refused.contains_key(key)
     }
 
     /// Asks again for everything refused that another attempt can mend: not what somebody else changed, and not what
     /// is guarded, which comes back by way of its copy.
-    fn ask_again(&mut self, guarded: &BTreeSet<String>) {
-        let again = self.refused.iter().filter(|(key, fault)| **fault != Fault::Changed && !guarded.contains(*key));
-        self.waiting.extend(again.map(|(key, _)| key.clone()));
+    fn ask_again(&mut self, guarded: &Keys) {
+        for (key, fault) in &self.refused {
+            if *fault != Fault::Changed && !guarded.contains_key(key) {
+                self.waiting.insert(key.clone(), ());
+            }
+        }
     }
 
     /// Whether another attempt could mend something.
@@ -67,12 +75,12 @@ impl Queue {
 #[derive(Default)]
 pub(super) struct Owed {
     /// The newest text of each key that some place does not have.
-    pub latest: BTreeMap<String, String>,
+    pub latest: LiteMap<String, String>,
     pub local: Queue,
     pub journal: Queue,
     /// Keys whose kept text is not to be replaced before it was copied.
-    pub guarded: BTreeSet<String>,
-    seen: BTreeMap<String, VecDeque<u64>>,
+    pub guarded: Keys,
+    seen: LiteMap<String, VecDeque<u64>>,
 }
 
 impl Owed {
@@ -86,21 +94,21 @@ impl Owed {
     pub fn ready(&self, queue: &Queue) -> Vec<(String, String)> {
         queue
             .waiting
-            .iter()
-            .filter(|key| !self.guarded.contains(*key))
+            .keys()
+            .filter(|key| !self.guarded.contains_key(*key))
             .filter_map(|key| self.latest.get(key).map(|text| (key.clone(), text.clone())))
             .collect()
     }
 
     /// The keys whose text waits for a copy of the old one.
     pub fn held_back(&self) -> Vec<String> {
-        self.latest.keys().filter(|key| self.guarded.contains(*key)).cloned().collect()
+        self.latest.keys().filter(|key| self.guarded.contains_key(*key)).cloned().collect()
     }
 
     /// Forgets the text of a key once no place owes it. Asked only after a place took or refused it: where both are
     /// blocked every text stays.
     pub fn release(&mut self, key: &str) {
-        if !self.guarded.contains(key) && !self.local.owes(key) && !self.journal.owes(key) {
+        if !self.guarded.contains_key(key) && !self.local.owes(key) && !self.journal.owes(key) {
             self.latest.remove(key);
         }
     }

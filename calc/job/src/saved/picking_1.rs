@@ -1,7 +1,6 @@
 //! Picking, version 1. Frozen.
 
-use std::collections::BTreeMap;
-
+use litemap::LiteMap;
 use serde_json::Value;
 
 use super::fields::{Taken, Written};
@@ -31,7 +30,7 @@ pub(super) fn write(picking: &Picking) -> Value {
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<Picking, String> {
     let mut body = Taken::of(body)?;
-    let mut lines = BTreeMap::new();
+    let mut lines = LiteMap::new();
     for (key, line) in body.map("lines")? {
         lines.insert(key, read_line(line)?);
     }

@@ -1,9 +1,9 @@
 //! Plan, version 1. Frozen.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
+use litemap::LiteMap;
 use serde_json::Value;
 
 use super::fields::{Taken, Written};
@@ -45,7 +45,7 @@ fn write_layer(layer: &LayerPlan) -> Value {
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<FillPlan, String> {
     let mut body = Taken::of(body)?;
-    let mut vessels = BTreeMap::new();
+    let mut vessels = LiteMap::new();
     for (id, plan) in body.map("vessels")? {
         let mut plan = Taken::of(plan)?;
         let mut layers: Vec<LayerPlan> = Vec::new();

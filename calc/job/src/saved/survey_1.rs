@@ -1,9 +1,9 @@
 //! Survey, version 1. Frozen.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::vessel::Opening;
+use litemap::LiteMap;
 use serde_json::Value;
 
 use super::fields::{Taken, Written};
@@ -79,7 +79,7 @@ pub(super) fn read(body: Value) -> Result<Survey, String> {
 
 fn read_vessel(vessel: Value) -> Result<VesselSurvey, String> {
     let mut saved = Taken::of(vessel)?;
-    let mut entries = BTreeMap::new();
+    let mut entries = LiteMap::new();
     let mut kept = Unknown::new();
     for (id, value) in saved.map("entries")? {
         match SurveyField::of(&id) {

@@ -1,14 +1,13 @@
 //! What the warehouse ticked and wrote on the pick list.
 
-use std::collections::BTreeMap;
-
 use super::Unknown;
+use litemap::LiteMap;
 
 /// Every line that was touched, by its item's key.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Picking {
     /// By key.
-    pub lines: BTreeMap<String, PickLine>,
+    pub lines: LiteMap<String, PickLine>,
     /// What this version doesn't know.
     pub unknown: Unknown,
 }

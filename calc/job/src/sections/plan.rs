@@ -1,9 +1,9 @@
 //! The layers each vessel is to be filled with.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
+use litemap::LiteMap;
 
 use super::Unknown;
 use super::survey::ids;
@@ -14,7 +14,7 @@ use crate::id::Id;
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct FillPlan {
     /// By vessel.
-    pub vessels: BTreeMap<Id, Arc<VesselPlan>>,
+    pub vessels: LiteMap<Id, Arc<VesselPlan>>,
     /// What this version doesn't know.
     pub unknown: Unknown,
 }

@@ -1,9 +1,9 @@
 //! The vessels as they were surveyed.
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use bedwright_calc::vessel::Opening;
+use litemap::LiteMap;
 
 use super::Unknown;
 use crate::entry::Entry;
@@ -167,7 +167,7 @@ pub struct VesselSurvey {
     /// Whether it has an upper collector.
     pub upper_collector: bool,
     /// What was typed.
-    pub entries: BTreeMap<SurveyField, SurveyEntry>,
+    pub entries: LiteMap<SurveyField, SurveyEntry>,
     /// Anything else.
     pub notes: String,
     /// What this version doesn't know.
@@ -189,7 +189,7 @@ impl VesselSurvey {
             riser: true,
             collector: CollectorKind::None,
             upper_collector: false,
-            entries: BTreeMap::new(),
+            entries: LiteMap::new(),
             notes: String::new(),
             unknown: Unknown::new(),
         }

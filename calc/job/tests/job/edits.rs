@@ -67,7 +67,8 @@ fn layer() -> impl Strategy<Value = LayerPlan> {
 }
 
 fn vessel() -> impl Strategy<Value = VesselSurvey> {
-    let entries = prop::collection::btree_map(one_of(SurveyField::ALL), survey_entry(), 0..4);
+    let entries = prop::collection::btree_map(one_of(SurveyField::ALL), survey_entry(), 0..4)
+        .prop_map(|entries| entries.into_iter().collect());
     (vessel_id(), entries, prop::collection::vec(text(), 0..3), one_of(HeadShape::ALL))
         .prop_map(|(id, entries, tags, top_head)| VesselSurvey { entries, tags, top_head, ..VesselSurvey::new(id) })
 }

@@ -175,7 +175,7 @@ fn what_is_not_known_survives_a_change_beside_it() {
 fn a_section_of_a_later_version_is_closed_but_not_lost_and_the_others_work() {
     let file = later_section();
     let mut job = read_job(&file.to_string()).unwrap();
-    assert_eq!(job.locked["plan"].why, Locked::TooNew { version: 2 });
+    assert_eq!(job.locked.get("plan").unwrap().why, Locked::TooNew { version: 2 });
     let layer = Edit::RemoveLayer { vessel: Id::new("filter"), layer: Id::new("0-filter") };
     assert_eq!(apply(&mut job, layer, &Id::new("d")), Err(Refused::Locked(SectionName::Plan)));
     assert_eq!(

@@ -1,6 +1,6 @@
 //! Invented vessels to draw.
 
-use std::collections::BTreeMap;
+use litemap::LiteMap;
 
 use bedwright_calc::fill::Role;
 use bedwright_calc::vessel::Opening;
@@ -14,7 +14,7 @@ use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Standing, S
 
 pub(crate) fn survey(fields: &[(F, f64)]) -> VesselSurvey {
     let mut survey = VesselSurvey::new(Id::new("v1"));
-    let entries: BTreeMap<F, SurveyEntry> = fields
+    let entries: LiteMap<F, SurveyEntry> = fields
         .iter()
         .map(|(field, value)| {
             let unit = if *field == F::LateralCount { Unit::Each } else { Unit::Inch };
