@@ -6,6 +6,7 @@ use std::sync::Arc;
 use bedwright_edge::fault::Fault;
 use bedwright_edge::store::{Keeper, Status};
 use bedwright_edge::{clock, files, random, update};
+use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
 use bedwright_job::edit::{Edit, apply};
 use bedwright_job::history::History;
@@ -136,6 +137,9 @@ pub fn days_between(from: &str, to: &str) -> Option<i64> {
 /// What a vessel says, kept up to date.
 pub type Answers = Memo<Option<Arc<VesselAnswers>>>;
 
+/// What the water side of a vessel says, kept up to date while it is looked at.
+pub type Water = Memo<Option<Arc<WaterAnswers>>>;
+
 /// The desk. A handle: there is one desk for the life of the page, and copying this copies nothing.
 #[derive(Clone, Copy)]
 pub struct Desk(&'static Parts);
@@ -170,6 +174,7 @@ pub struct Parts {
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: RwSignal<u32>,
     answers: StoredValue<LiteMap<Id, Answers>>,
+    waters: StoredValue<LiteMap<Id, Water>>,
     bill: StoredValue<Option<Memo<Arc<JobBill>>>>,
     counts: StoredValue<Counts>,
 }
@@ -179,6 +184,7 @@ pub struct Parts {
 struct Counts {
     vessels: u32,
     bills: u32,
+    waters: u32,
 }
 
 impl Desk {
@@ -201,6 +207,7 @@ impl Desk {
             offline: RwSignal::new(update::offline() == update::Offline::Ready),
             turned: RwSignal::new(0),
             answers: StoredValue::new(LiteMap::new()),
+            waters: StoredValue::new(LiteMap::new()),
             bill: StoredValue::new(None),
             counts: StoredValue::new(Counts::default()),
         })));
@@ -252,6 +259,7 @@ impl Desk {
         let locked = job.as_ref().is_some_and(|job| !job.locked.is_empty());
         self.history.set(History::default());
         self.answers.update_value(LiteMap::clear);
+        self.waters.update_value(LiteMap::clear);
         self.job.set(job);
         notices::take(self.notices, &Notice::Locked);
         if locked {
@@ -619,6 +627,39 @@ impl Desk {
         memo
     }
 
+    /// What the water side of a vessel says; worked out only while somebody looks at it, and again only when that vessel,
+    /// the site, or what was seen of the bed changes.
+    pub fn water(self, vessel: &Id) -> Water {
+        if let Some(memo) = self.waters.with_value(|memos| memos.get(vessel).copied()) {
+            return memo;
+        }
+        let id = vessel.clone();
+        let answers = self.answers(vessel);
+        let memo = self.owner.with_value(|owner| {
+            owner.with(|| {
+                let asked = Memo::new(move |_| {
+                    self.job.with(|job| {
+                        let job = job.as_ref()?;
+                        job.vessel(&id)?;
+                        Some(Same(Arc::new(WaterAsked::of(job, &id))))
+                    })
+                });
+                Memo::new(move |_| {
+                    let answers = answers.get()?;
+                    asked.with(|asked| {
+                        let asked = asked.as_ref()?;
+                        self.count(|counts| counts.waters += 1);
+                        Some(Arc::new(water_answers(&answers, &asked.0)))
+                    })
+                })
+            })
+        });
+        self.waters.update_value(|memos| {
+            memos.insert(vessel.clone(), memo);
+        });
+        memo
+    }
+
     /// The bill of the open job.
     pub fn bill(self) -> Memo<Arc<JobBill>> {
         if let Some(memo) = self.bill.get_value() {
@@ -660,6 +701,7 @@ impl Desk {
         // For tests only.
         if let Some(counts) = counts {
             crate::app::mark_root("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
+            crate::app::mark_root("data-calculated-water", &counts.waters.to_string());
         }
     }
 }
@@ -671,6 +713,15 @@ pub fn with_answers<T>(answers: Answers, read: impl FnOnce(Option<&VesselAnswers
         answers.get()
     }
     read(now(answers).as_deref())
+}
+
+/// Reads what the water side of a vessel says. One compiled copy of the reading for all who ask.
+pub fn with_water<T>(water: Water, read: impl FnOnce(Option<&WaterAnswers>) -> T) -> T {
+    #[inline(never)]
+    fn now(water: Water) -> Option<Arc<WaterAnswers>> {
+        water.get()
+    }
+    read(now(water).as_deref())
 }
 
 /// Reads the bill. One compiled copy of the reading for all who ask.

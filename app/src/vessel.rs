@@ -1,10 +1,15 @@
 //! One vessel: a drawing you can type on.
 
+mod backwash;
 mod doubt;
+mod evidence;
 mod layers;
+mod number_line;
 mod page;
 mod results;
+mod service;
 mod survey;
+mod water;
 
 use bedwright_job::id::Id;
 use bedwright_job::sections::survey::VesselSurvey;

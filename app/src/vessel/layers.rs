@@ -8,7 +8,7 @@ use bedwright_calc::material::{Kind, Material, Pack};
 use bedwright_job::Edit;
 use bedwright_job::answers::{LayerAnswer, LayerOutcome, VesselAnswers};
 use bedwright_job::edit::LayerChoice;
-use bedwright_job::entry::{Entry, Meaning, Misread, Unit, answered, typed};
+use bedwright_job::entry::{Entry, Unit};
 use bedwright_job::field::{LayerField, PlanField};
 use bedwright_job::id::Id;
 use bedwright_job::reading::LayerFault;
@@ -16,11 +16,10 @@ use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use bedwright_job::words::Label;
 use leptos::prelude::*;
 
-use super::doubt::doubt_of;
+use super::number_line::NumberLine;
 use crate::desk::{Answers, Desk, new_id, with_answers};
 use crate::parts::choice::choice;
-use crate::parts::entry::{EntryField, Written};
-use crate::parts::live::{El, Shared, button, el, ticked};
+use crate::parts::live::{El, button, el, ticked};
 
 /// The plan of a vessel of the open job.
 #[derive(Clone, Copy)]
@@ -290,7 +289,9 @@ impl Layer {
                 misread: Rc::new(misread),
                 problem: Rc::new(|| None),
                 put: Rc::new(move |entry| desk.edit(self.amount(entry))),
-                assumed: None,
+                hint: "",
+                assumed: Rc::new(|| None),
+                standing: None,
             }
             .show(desk)
         };
@@ -417,97 +418,11 @@ fn bucket_line(there: There) -> El {
         put: Rc::new(move |entry| {
             desk.edit(Edit::Plan { vessel: there.vessel.get_value(), field: PlanField::Bucket, entry });
         }),
-        assumed: Some(manner.decimal(usual.from_si(assumed.value.value), 1)),
+        hint: "",
+        assumed: Rc::new(move || Some(assumed.value.value)),
+        standing: None,
     }
     .show(desk)
-}
-
-/// A number with its unit, its echo and its mistake.
-struct NumberLine {
-    id: String,
-    label: &'static str,
-    units: &'static [Unit],
-    usual: Unit,
-    entry: Shared<Option<Entry>>,
-    misread: Shared<Option<Misread>>,
-    problem: Shared<Option<String>>,
-    put: Rc<dyn Fn(Option<Entry>)>,
-    assumed: Option<String>,
-}
-
-impl NumberLine {
-    fn show(self, desk: Desk) -> El {
-        let NumberLine { id, label, units, usual, entry, misread, problem, put, assumed } = self;
-        let manner = desk.manner();
-        let taken = RwSignal::new(None::<Unit>);
-        let unit: Shared<Unit> = {
-            let entry = entry.clone();
-            Rc::new(move || {
-                let typed = entry().map(|entry| entry.unit).filter(|unit| units.contains(unit));
-                typed.or(taken.get()).unwrap_or(usual)
-            })
-        };
-        let written = {
-            let (entry, unit) = (entry.clone(), unit.clone());
-            move || Written {
-                text: entry().map(|entry| entry.text).unwrap_or_default(),
-                unit: units.iter().position(|there| *there == unit()).unwrap_or(0),
-            }
-        };
-        let write = {
-            let (entry, put) = (entry.clone(), put.clone());
-            move |now: Written| {
-                let unit = units.get(now.unit).copied().unwrap_or(usual);
-                taken.set(Some(unit));
-                if now.text.trim().is_empty() {
-                    if untrack(|| entry()).is_some() {
-                        put(None);
-                    }
-                    return;
-                }
-                put(Some(match typed(&now.text, unit, manner.marks()) {
-                    Ok((entry, _)) => entry,
-                    Err(_) => Entry { text: now.text, unit, meaning: None },
-                }));
-            }
-        };
-        let settle = {
-            let entry = entry.clone();
-            move |second: bool| {
-                let Some(entry) = untrack(|| entry()) else { return };
-                let meaning = if second { Meaning::Thousands } else { Meaning::DecimalPoint };
-                if let Ok((settled, _)) = answered(&entry.text, entry.unit, meaning) {
-                    put(Some(settled));
-                }
-            }
-        };
-        let wrong = {
-            let misread = misread.clone();
-            move || misread().map(|misread| manner.misread(&misread, unit())).or_else(|| problem())
-        };
-        let echo = move || {
-            let entry = entry()?;
-            let understood = entry.understood().ok()?;
-            (entry.text.trim() != manner.decimal(understood.value, 4)).then(|| manner.echo(&understood))
-        };
-        EntryField {
-            id,
-            label: label.to_owned(),
-            hint: String::new(),
-            units: units.iter().map(|unit| unit.symbol()).collect(),
-            written: Rc::new(written),
-            on_write: Rc::new(write),
-            on_leave: Box::new(move || desk.pause()),
-            echo: Rc::new(echo),
-            wrong: Rc::new(wrong),
-            doubt: Rc::new(move || doubt_of(manner, misread())),
-            on_settle: Rc::new(settle),
-            assumed: Rc::new(move || assumed.clone()),
-            turned: desk.turned,
-            keypads: (desk.label(Label::DigitsKey), desk.label(Label::AbcKey)),
-        }
-        .show(|after| after)
-    }
 }
 
 fn pack_of(plan: &LayerPlan) -> Option<Pack> {

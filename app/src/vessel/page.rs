@@ -3,17 +3,20 @@
 use std::rc::Rc;
 use std::sync::Arc;
 
-use bedwright_calc::quantity::Mark;
+use bedwright_calc::quantity::{Mark, Verdict};
 use bedwright_job::Edit;
 use bedwright_job::drawing::{Form, section};
 use bedwright_job::id::Id;
 use bedwright_job::words::{Label, VerdictWords};
 use leptos::prelude::*;
 
+use super::backwash::backwash;
 use super::layers::layers;
 use super::results::results;
+use super::service::service;
 use super::survey::survey;
-use crate::desk::{Answers, Desk, with_answers};
+use super::water::water;
+use crate::desk::{Answers, Desk, Water, with_answers, with_water};
 use crate::parts::drawing::section_drawing;
 use crate::parts::live::{El, Shared, button, el};
 use crate::parts::verdicts::{Sign, verdicts};
@@ -48,7 +51,8 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         };
         with_answers(answers, |answers| answers.map(|answers| Arc::new(section(answers, &manner, form))))
     });
-    let found: Shared<Vec<(Sign, VerdictWords)>> = Rc::new(move || said(desk, answers));
+    let flow = desk.water(id);
+    let found: Shared<Vec<(Sign, VerdictWords)>> = Rc::new(move || said(desk, answers, flow));
     let any = found.clone();
     let remove = {
         let id = id.clone();
@@ -77,21 +81,31 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         .when(move || !any().is_empty(), verdict_part)
         .kid(survey(desk, id, answers))
         .kid(layers(desk, id, answers, selected))
+        .kid(water(desk, id, flow, answers))
+        .kid(backwash(desk, id, flow, answers))
+        .kid(service(desk, flow))
         .kid(results(desk, answers))
         .kid(el("div", "actions").kid(button("quiet", desk.label(Label::RemoveVessel), remove)));
     vec![aside, entries]
 }
 
 /// The verdicts of a vessel in words.
-fn said(desk: Desk, answers: Answers) -> Vec<(Sign, VerdictWords)> {
+fn said(desk: Desk, answers: Answers, water: Water) -> Vec<(Sign, VerdictWords)> {
     let manner = desk.manner();
     with_answers(answers, |answers| {
         let Some((answers, plan)) = answers.and_then(|answers| Some((answers, answers.plan.as_ref()?))) else {
             return Vec::new();
         };
         let names: Vec<String> = answers.planned.iter().map(|layer| manner.material(&layer.material.id)).collect();
-        plan.verdicts
-            .iter()
+        // The worst first, whether grains or water say so.
+        let mut all: Vec<Verdict> = plan.verdicts.clone();
+        with_water(water, |water| {
+            for verdict in water.map_or(&[][..], |water| &water.verdicts) {
+                let at = all.partition_point(|there| there.mark >= verdict.mark);
+                all.insert(at, verdict.clone());
+            }
+        });
+        all.iter()
             .map(|verdict| {
                 let sign = match verdict.mark {
                     Mark::Fine => Sign::Fine,

@@ -10,7 +10,17 @@ use crate::parts::how::{Grounds, figure_line};
 use crate::parts::live::{El, el};
 
 /// A figure as shown, with its grounds.
-type Shown = Option<(String, Grounds)>;
+pub(super) type Shown = Option<(String, Grounds)>;
+
+/// A figure as the trade writes its kind of quantity, with its grounds.
+pub(super) fn shown<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Shown {
+    Some((manner.amount(figure.value.into()), grounds(manner, figure)))
+}
+
+/// A share as per cent, with its grounds.
+pub(super) fn share(manner: Manner, figure: &Figure<f64>) -> Shown {
+    Some((manner.percent(figure.value), grounds(manner, figure)))
+}
 
 /// A figure's grounds in the person's words.
 fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {

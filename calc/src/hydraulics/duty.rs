@@ -180,9 +180,7 @@ impl Purpose {
         Purpose::ALL
             .iter()
             .copied()
-            .find(|purpose| {
-                PURPOSES.get(*purpose as usize).is_some_and(|row| row.usual_media.iter().any(|id| *id == material))
-            })
+            .find(|purpose| PURPOSES.get(*purpose as usize).is_some_and(|row| row.usual_media.contains(&material)))
             .unwrap_or(Purpose::Other)
     }
 

@@ -1,0 +1,177 @@
+//! The bed in backwash: the window, what each setting does, what decides, what was seen.
+
+use bedwright_calc::hydraulics::{Expansion, Setting};
+use bedwright_calc::quantity::Mark;
+use bedwright_job::Edit;
+use bedwright_job::answers::water::WaterAnswers;
+use bedwright_job::edit::WaterOf;
+use bedwright_job::entry::Entry;
+use bedwright_job::field::WaterField;
+use bedwright_job::id::Id;
+use bedwright_job::sections::survey::{Standing, SurveyEntry};
+use bedwright_job::words::{Label, Manner};
+use leptos::prelude::*;
+
+use super::evidence::evidence;
+use super::results::{Shown, share, shown};
+use crate::desk::{Answers, Desk, Water, with_water};
+use crate::parts::how::figure_line;
+use crate::parts::live::{El, button, el};
+
+type Reads = fn(&WaterAnswers, Manner) -> Shown;
+
+fn chosen(water: &WaterAnswers) -> Option<&Setting> {
+    let washed = water.backwash.as_ref()?;
+    washed.settings.get(washed.chosen?)
+}
+
+/// What is shown, in this order.
+const SHOWN: [(Label, Reads); 8] = [
+    (Label::ExpansionCold, |water, manner| share(manner, chosen(water)?.likely_cold.as_ref()?)),
+    (Label::ExpansionWarm, |water, manner| share(manner, chosen(water)?.likely_warm.as_ref()?)),
+    (Label::Room, |water, manner| water.backwash.as_ref().and_then(|_| share(manner, &water.bed.as_ref()?.room))),
+    (Label::LiftsFrom, |water, manner| shown(manner, water.backwash.as_ref()?.warm.lifts_from[1].as_ref()?)),
+    (Label::StaysTo, |water, manner| shown(manner, water.backwash.as_ref()?.cold.stays_to[1].as_ref()?)),
+    (Label::BackwashPerArea, |water, manner| shown(manner, &chosen(water)?.flow_per_area)),
+    (Label::StartsLifting, |water, manner| shown(manner, water.backwash.as_ref()?.warm.wen_yu_minimum.last()?)),
+    (Label::LinesTitle, |water, manner| water.backwash.as_ref().and_then(|_| share(manner, &water.lines.likely))),
+];
+
+/// Backwash of a vessel.
+pub fn backwash(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
+    let manner = desk.manner();
+    let say = move |label: Label| desk.label(label);
+    let vessel = StoredValue::new(vessel.clone());
+    let washed = move || with_water(water, |water| water.is_some_and(|water| water.backwash.is_some()));
+    let told = move || {
+        with_water(water, |water| {
+            let Some(water) = water else { return say(Label::WaterWaits).to_owned() };
+            if let Some(problem) = water.problems.first() {
+                return manner.problem(problem);
+            }
+            if water.bed.is_none() {
+                return say(Label::WaterWaits).to_owned();
+            }
+            if water.backwash.is_none() { say(Label::NeverWashed).to_owned() } else { String::new() }
+        })
+    };
+    let part = el("section", "results")
+        .set("aria-labelledby", "backwash")
+        .kid(el("h2", "rule").set("id", "backwash").text(say(Label::Backwash)))
+        .kid(el("p", "layer-trouble").says(told));
+    SHOWN
+        .into_iter()
+        .fold(part, |part, (label, read)| {
+            figure_line(part, say(label), move || {
+                with_water(water, |water| water.and_then(|water| read(water, manner)))
+            })
+        })
+        .when(washed, move || {
+            vec![settings(desk, vessel, water), decides(desk, water), evidence(desk, vessel, water, answers)]
+        })
+}
+
+/// An expansion as "24 % (13–36)".
+fn range(manner: Manner, label: &'static str, expansion: &Expansion) -> String {
+    let bare = |share: Option<f64>| share.map(|share| manner.decimal(share * 100.0, 0));
+    let Some(likely) = bare(expansion.likely) else { return label.to_owned() };
+    let mut text = likely;
+    text.push_str(" %");
+    if let (Some(low), Some(high)) = (bare(expansion.low), bare(expansion.high))
+        && low != high
+    {
+        text.push_str(" (");
+        text.push_str(&low);
+        text.push('–');
+        text.push_str(&high);
+        text.push(')');
+    }
+    text
+}
+
+/// Every size that can be fed, and what it does; a tap fits it.
+fn settings(desk: Desk, vessel: StoredValue<Id>, water: Water) -> El {
+    let manner = desk.manner();
+    let say = move |label: Label| desk.label(label);
+    let head = move |label: Label| el("th", "").set("scope", "col").text(say(label));
+    let heads = [Label::SettingFlow, Label::SettingCold, Label::SettingWarm, Label::SettingMark];
+    let fit = move |flow: f64| {
+        let field = WaterField::FlowControl;
+        let unit = field.usual_unit(manner.metric);
+        // In the words of a file: a point, and no marks between thousands.
+        let text = bedwright_job::words::Manner { decimal: '.', ..manner }.decimal(unit.from_si(flow), 3);
+        let entry = SurveyEntry { entry: Entry { text, unit, meaning: None }, standing: Standing::Assumed };
+        desk.edit(Edit::Water { of: WaterOf::Vessel(vessel.get_value()), field, entry: Some(entry) });
+        desk.turned.update(|n| *n = n.wrapping_add(1));
+    };
+    let row = move |setting: &Setting, taken: bool| {
+        let flow = setting.flow.value.value;
+        let leave = say(Label::GrainsLeave);
+        let class = if taken { "setting setting-taken" } else { "setting" };
+        el("tr", class)
+            .kid(
+                el("td", "").kid(
+                    button("quiet figure", &manner.flow(setting.flow.value), move || fit(flow))
+                        .set("aria-label", &[say(Label::FitThis), " ", &manner.flow(setting.flow.value)].concat()),
+                ),
+            )
+            .kid(el("td", "figure").text(&range(manner, leave, &setting.cold)))
+            .kid(el("td", "figure").text(&range(manner, leave, &setting.warm)))
+            .kid(el("td", "").text(manner.mark(setting.mark)))
+    };
+    let rows = move || {
+        with_water(water, |water| {
+            let Some(washed) = water.and_then(|water| water.backwash.as_ref()) else { return Vec::new() };
+            // The stops at both ends tell nothing new beyond the one next to what works.
+            let keep = |at: usize| {
+                let near = |other: Option<usize>| {
+                    other.and_then(|other| washed.settings.get(other)).is_some_and(|s| s.mark != Mark::Stop)
+                };
+                washed.settings.get(at).is_some_and(|s| s.mark != Mark::Stop)
+                    || near(at.checked_sub(1))
+                    || near(Some(at + 1))
+                    || washed.chosen == Some(at)
+            };
+            let kept = washed.settings.iter().enumerate().filter(|(at, _)| keep(*at));
+            kept.map(|(at, setting)| row(setting, washed.chosen == Some(at))).collect()
+        })
+    };
+    el("div", "settings").kid(el("h3", "").set("id", "flow-controls").text(say(Label::FlowControls))).kid(
+        el("table", "settings-table")
+            .set("aria-labelledby", "flow-controls")
+            .kid(el("thead", "").kid(el("tr", "").kids(heads.map(head).into_iter().collect())))
+            .kid(el("tbody", "").live(rows)),
+    )
+}
+
+/// The inputs that move the likely expansion most.
+fn decides(desk: Desk, water: Water) -> El {
+    let manner = desk.manner();
+    let rows = move || {
+        with_water(water, |water| {
+            let Some(washed) = water.and_then(|water| water.backwash.as_ref()) else { return Vec::new() };
+            washed
+                .sensitivities
+                .iter()
+                .take(5)
+                .map(|one| {
+                    let (less, more) = one.over_range.unwrap_or((one.less, one.more));
+                    let mut name = manner.term(one.term).to_owned();
+                    if one.over_range.is_none() {
+                        name.push_str(if one.step < 1.0 { " ± 1 %" } else { " ± 1 °C" });
+                    }
+                    el("tr", "")
+                        .kid(el("th", "").set("scope", "row").text(&name))
+                        .kid(el("td", "figure").text(&manner.percent(less)))
+                        .kid(el("td", "figure").text(&manner.percent(more)))
+                })
+                .collect()
+        })
+    };
+    let head = |label: Label| el("th", "").set("scope", "col").text(desk.label(label));
+    let heads = el("tr", "").kid(el("td", "")).kid(head(Label::Least)).kid(head(Label::Most));
+    el("details", "how")
+        .kid(el("summary", "").kid(el("span", "how-name").text(desk.label(Label::Decides))))
+        .kid(el("p", "survey-missing").text(desk.label(Label::DecidesHint)))
+        .kid(el("table", "settings-table").kid(el("thead", "").kid(heads)).kid(el("tbody", "").live(rows)))
+}

@@ -1,0 +1,145 @@
+//! A number with its unit, what was understood, what is assumed, and its mistake.
+
+use std::rc::Rc;
+
+use bedwright_job::entry::{Entry, Meaning, Misread, Unit, answered, typed};
+use bedwright_job::words::Label;
+use leptos::prelude::*;
+
+use super::doubt::doubt_of;
+use crate::desk::Desk;
+use crate::parts::entry::{EntryField, Written};
+use crate::parts::live::{El, Shared, el};
+
+/// A number with its unit, its echo and its mistake.
+pub(super) struct NumberLine {
+    /// An id no other field on the screen has.
+    pub(super) id: String,
+    /// What is asked for.
+    pub(super) label: &'static str,
+    /// How to take it, in a few words.
+    pub(super) hint: &'static str,
+    /// The units it may be typed in.
+    pub(super) units: &'static [Unit],
+    /// The one it starts in.
+    pub(super) usual: Unit,
+    /// What stands in it.
+    pub(super) entry: Shared<Option<Entry>>,
+    /// Why that makes no sense.
+    pub(super) misread: Shared<Option<Misread>>,
+    /// Why it can't be.
+    pub(super) problem: Shared<Option<String>>,
+    /// Told at every change.
+    pub(super) put: Rc<dyn Fn(Option<Entry>)>,
+    /// What is assumed while it is empty, in SI.
+    pub(super) assumed: Shared<Option<f64>>,
+    /// Whether it was measured, and what turns that over; none where that isn't asked.
+    pub(super) standing: Option<StandingMark>,
+}
+
+/// Whether an entry was measured, and what turns that over.
+pub(super) struct StandingMark {
+    pub(super) measured: Shared<bool>,
+    pub(super) turn: Rc<dyn Fn()>,
+}
+
+impl NumberLine {
+    /// The line on the page.
+    pub(super) fn show(self, desk: Desk) -> El {
+        let NumberLine { id, label, hint, units, usual, entry, misread, problem, put, assumed, standing } = self;
+        let manner = desk.manner();
+        let taken = RwSignal::new(None::<Unit>);
+        let unit: Shared<Unit> = {
+            let entry = entry.clone();
+            Rc::new(move || {
+                let typed = entry().map(|entry| entry.unit).filter(|unit| units.contains(unit));
+                typed.or(taken.get()).unwrap_or(usual)
+            })
+        };
+        let written = {
+            let (entry, unit) = (entry.clone(), unit.clone());
+            move || Written {
+                text: entry().map(|entry| entry.text).unwrap_or_default(),
+                unit: units.iter().position(|there| *there == unit()).unwrap_or(0),
+            }
+        };
+        let write = {
+            let (entry, put) = (entry.clone(), put.clone());
+            move |now: Written| {
+                let unit = units.get(now.unit).copied().unwrap_or(usual);
+                taken.set(Some(unit));
+                if now.text.trim().is_empty() {
+                    if untrack(|| entry()).is_some() {
+                        put(None);
+                    }
+                    return;
+                }
+                put(Some(match typed(&now.text, unit, manner.marks()) {
+                    Ok((entry, _)) => entry,
+                    Err(_) => Entry { text: now.text, unit, meaning: None },
+                }));
+            }
+        };
+        let settle = {
+            let entry = entry.clone();
+            move |second: bool| {
+                let Some(entry) = untrack(|| entry()) else { return };
+                let meaning = if second { Meaning::Thousands } else { Meaning::DecimalPoint };
+                if let Ok((settled, _)) = answered(&entry.text, entry.unit, meaning) {
+                    put(Some(settled));
+                }
+            }
+        };
+        let wrong = {
+            let misread = misread.clone();
+            let unit = unit.clone();
+            move || misread().map(|misread| manner.misread(&misread, unit())).or_else(|| problem())
+        };
+        let there = entry.clone();
+        let echo = move || {
+            let entry = entry()?;
+            let understood = entry.understood().ok()?;
+            (entry.text.trim() != manner.decimal(understood.value, 4)).then(|| manner.echo(&understood))
+        };
+        let supposed = assumed.clone();
+        let shown: Shared<Option<String>> = Rc::new(move || assumed().map(|si| manner.decimal(unit().from_si(si), 3)));
+        EntryField {
+            id,
+            label: label.to_owned(),
+            hint: hint.to_owned(),
+            units: units.iter().map(|unit| unit.symbol()).collect(),
+            written: Rc::new(written),
+            on_write: Rc::new(write),
+            on_leave: Box::new(move || desk.pause()),
+            echo: Rc::new(echo),
+            wrong: Rc::new(wrong),
+            doubt: Rc::new(move || doubt_of(manner, misread())),
+            on_settle: Rc::new(settle),
+            assumed: shown,
+            turned: desk.turned,
+            keypads: (desk.label(Label::DigitsKey), desk.label(Label::AbcKey)),
+        }
+        .show(move |after| {
+            let Some(StandingMark { measured, turn }) = standing else { return after };
+            let empty = there.clone();
+            after.when(move || there().is_some(), move || vec![mark(desk, measured.clone(), turn.clone())]).when(
+                move || empty().is_none() && supposed().is_some(),
+                move || vec![el("span", "standing").text(desk.label(Label::AssumedUntilMeasured))],
+            )
+        })
+    }
+}
+
+/// The button that says measured or assumed.
+fn mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
+    let (pressed, said) = (measured.clone(), measured.clone());
+    el("button", "standing")
+        .set("type", "button")
+        .marks("standing-measured", move || measured())
+        .tells("aria-pressed", move || Some(pressed().to_string()))
+        .says(move || {
+            let standing = if said() { Label::StandingMeasured } else { Label::StandingAssumed };
+            desk.label(standing).to_owned()
+        })
+        .on("click", move |_| turn())
+}

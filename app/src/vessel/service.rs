@@ -1,0 +1,52 @@
+//! The bed in service, each figure with how it knows.
+
+use bedwright_calc::hydraulics::service::Rates;
+use bedwright_job::answers::water::WaterAnswers;
+use bedwright_job::words::{Label, Manner};
+
+use super::results::{Shown, shown};
+use crate::desk::{Desk, Water, with_water};
+use crate::parts::how::figure_line;
+use crate::parts::live::{El, el};
+
+type Reads = fn(&WaterAnswers, Manner) -> Shown;
+
+fn usual(water: &WaterAnswers) -> Option<&Rates> {
+    water.service.as_ref()?.usual.as_ref()
+}
+
+fn peak(water: &WaterAnswers) -> Option<&Rates> {
+    water.service.as_ref()?.peak.as_ref()
+}
+
+fn washing(water: &WaterAnswers) -> Option<&Rates> {
+    water.service.as_ref()?.while_washing.as_ref()
+}
+
+/// What is shown, in this order.
+const SHOWN: [(Label, Reads); 9] = [
+    (Label::FlowPerArea, |water, manner| shown(manner, &usual(water)?.flow_per_area)),
+    (Label::ContactTime, |water, manner| shown(manner, &usual(water)?.contact_time)),
+    (Label::ContactTimePair, |water, manner| shown(manner, usual(water)?.contact_time_pair.as_ref()?)),
+    (Label::BedVolumes, |water, manner| shown(manner, &usual(water)?.bed_volumes)),
+    (Label::PressureLoss, |water, manner| shown(manner, &usual(water)?.loss)),
+    (Label::PeakFlowPerArea, |water, manner| shown(manner, &peak(water)?.flow_per_area)),
+    (Label::PeakPressureLoss, |water, manner| shown(manner, &peak(water)?.loss)),
+    (Label::WashingFlowPerArea, |water, manner| shown(manner, &washing(water)?.flow_per_area)),
+    (Label::WashingContactTime, |water, manner| shown(manner, &washing(water)?.contact_time)),
+];
+
+/// Flow per area, contact time, bed volumes, pressure lost.
+pub fn service(desk: Desk, water: Water) -> El {
+    let manner = desk.manner();
+    let none = move || with_water(water, |water| water.is_none_or(|water| usual(water).is_none()));
+    let part = el("section", "results")
+        .set("aria-labelledby", "service")
+        .kid(el("h2", "rule").set("id", "service").text(desk.label(Label::Service)))
+        .when(none, move || vec![el("p", "survey-missing").text(desk.label(Label::NoServiceFlow))]);
+    SHOWN.into_iter().fold(part, |part, (label, read)| {
+        figure_line(part, desk.label(label), move || {
+            with_water(water, |water| water.and_then(|water| read(water, manner)))
+        })
+    })
+}
