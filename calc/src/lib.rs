@@ -10,6 +10,7 @@
 pub mod fill;
 pub mod hydraulics;
 pub mod material;
+pub mod order;
 pub mod quantity;
 pub mod supply;
 pub mod vessel;

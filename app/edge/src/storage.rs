@@ -77,15 +77,15 @@ pub fn remove(key: &str) -> Result<(), Fault> {
 /// [`Fault::Blocked`] where there is no local storage.
 pub fn keys(prefix: &str) -> Result<Vec<String>, Fault> {
     let place = place()?;
-    let mut keys = Vec::new();
+    let mut keys: Vec<String> = Vec::new();
     for index in 0..place.length().map_err(|thrown| Fault::other(&thrown))? {
         if let Some(key) = place.key(index).map_err(|thrown| Fault::other(&thrown))?
             && key.starts_with(prefix)
         {
-            keys.push(key);
+            let at = keys.partition_point(|there| *there < key);
+            keys.insert(at, key);
         }
     }
-    keys.sort_unstable();
     Ok(keys)
 }
 

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::order;
 use bedwright_job::Job;
 use bedwright_job::id::Id;
 use bedwright_job::words::Label;
@@ -58,13 +59,14 @@ pub fn jobs_page(desk: Desk) -> El {
         Memo::new(move |_| {
             let search = search.get();
             desk.shelf.with(|shelf| {
-                let mut jobs: Vec<&Arc<Job>> = shelf
+                let jobs: Vec<&Arc<Job>> = shelf
                     .values()
                     .filter(|job| job.head.body.binned.is_some() == binned)
                     .filter(|job| binned || matches(job, &search))
                     .collect();
-                jobs.sort_unstable_by(|a, b| (&b.head.body.created, &b.id).cmp(&(&a.head.body.created, &a.id)));
-                jobs.into_iter().map(|job| row(job)).collect::<Vec<Row>>()
+                let newest_first =
+                    |a: &&Arc<Job>, b: &&Arc<Job>| (&b.head.body.created, &b.id).cmp(&(&a.head.body.created, &a.id));
+                order::sorted(jobs, newest_first).into_iter().map(|job| row(job)).collect::<Vec<Row>>()
             })
         })
     };

@@ -4,6 +4,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU32, Ordering};
 
+use bedwright_job::decimal::to_places;
 use bedwright_job::drawing::{Drawing, Geometry, Shape};
 use leptos::prelude::*;
 
@@ -68,5 +69,5 @@ fn mark(shape: &Shape, selected: RwSignal<Option<usize>>) -> El {
 
 /// Coordinates as attributes.
 fn at(drawn: El, places: &[(&str, f64)]) -> El {
-    places.iter().fold(drawn, |drawn, (name, value)| drawn.set(name, &format!("{value:.2}")))
+    places.iter().fold(drawn, |drawn, (name, value)| drawn.set(name, &to_places(*value, 2)))
 }

@@ -1,6 +1,7 @@
 //! Papers on sheets: measured at the paper's width, laid out row by row, shown and printed as the same sheets.
 
 use bedwright_edge::listen::Listener;
+use bedwright_job::decimal::to_places;
 use bedwright_job::papers::{Align, Cell, Column, Field, Paper, PaperKind, Row, RowKind};
 use bedwright_job::sheets::{PageSize, Room, RowHeight, Sheet, fill};
 use bedwright_job::words::Label;
@@ -103,7 +104,7 @@ fn sheets(papers: Shared<Vec<Paper>>, paper: Memo<PaperSize>) -> El {
         let wide = size.width_mm() / 25.4 * 96.0;
         let room = f64::from(room.client_width());
         if room > 0.0 {
-            let zoom = format!("{:.4}", (room / wide).min(1.0));
+            let zoom = to_places((room / wide).min(1.0), 4);
             if scale.with_untracked(|there| *there != zoom) {
                 scale.set(zoom);
             }
@@ -215,7 +216,7 @@ fn block_field(id: &'static str, field: &Field) -> El {
 fn column_widths(columns: &[Column]) -> El {
     let all: u32 = columns.iter().map(|column| column.weight).sum::<u32>().max(1);
     let widths = columns.iter().map(|column| {
-        let width = format!("{:.3}%", f64::from(column.weight) / f64::from(all) * 100.0);
+        let width = to_places(f64::from(column.weight) / f64::from(all) * 100.0, 3) + "%";
         el("col", "").styled("width", &width)
     });
     el("colgroup", "").kids(widths.collect())

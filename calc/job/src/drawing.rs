@@ -25,6 +25,7 @@ pub use svg::{svg_fragment, svg_text};
 
 use crate::answers::VesselAnswers;
 use crate::words::Manner;
+use bedwright_calc::order::Between as _;
 
 /// Where a section is shown, and how much room there is.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -79,7 +80,7 @@ impl Form {
             Form::Strip { width, height } | Form::Full { width, height } => (width, height),
             Form::Paper { width_mm, height_mm } => (width_mm * PIXELS_PER_MM, height_mm * PIXELS_PER_MM),
         };
-        let held = |x: f64, low: f64| if x.is_finite() { x.clamp(low, 4000.0) } else { low };
+        let held = |x: f64, low: f64| if x.is_finite() { x.between(low, 4000.0) } else { low };
         (held(width, 56.0), held(height, 96.0))
     }
 }

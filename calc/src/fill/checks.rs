@@ -2,6 +2,7 @@
 
 use super::{Freeboard, Layer, LayerFill, Role};
 use crate::material::Kind;
+use crate::order::Between as _;
 use crate::quantity::{
     Assumption, Fault, Known, Mark, Problem, Reason, Remedy, Source, Subject, Term, Verdict, cubic_metres, metres,
 };
@@ -252,7 +253,7 @@ fn fewer_packs(vessel: &Vessel, layer: &Layer, below: f64) -> Vec<Remedy> {
     let room = vessel.cavity.free_below(vessel.ceiling().value) - below;
     match layer.pack.fills(&layer.bulk_density) {
         Some(pack) if pack > 0.0 && room > 0.0 => {
-            let packs = (room / pack + 1e-9).floor().clamp(0.0, 1e6) as u32;
+            let packs = (room / pack + 1e-9).floor().between(0.0, 1e6) as u32;
             vec![Remedy::FewerPacks { packs: packs.into() }]
         }
         _ => vec![Remedy::FewerPacks { packs: 0_u32.into() }],

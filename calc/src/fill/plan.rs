@@ -1,6 +1,8 @@
 //! Works a stack of layers out, from the bottom up.
 
 use super::{Freeboard, Layer, LayerFill, NearMiss, PartPack, Role, Tape, Target, checks, tape::tape_after};
+use crate::order;
+use crate::order::Between as _;
 use crate::quantity::{
     Amount, Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume,
     cubic_metres, kilograms, kilograms_per_cubic_metre, metres, problem::positive,
@@ -96,7 +98,7 @@ pub fn plan(vessel: &Vessel, layers: &[Layer], bucket: &Known<Volume>) -> Plan {
     let dry_weight = dry_weight(&answers);
     verdicts.extend(vessel.diameter_verdict());
     verdicts.extend(checks::verdicts(vessel, layers, &answers, freeboard.as_ref().ok()));
-    verdicts.sort_by_key(|verdict| std::cmp::Reverse(verdict.mark));
+    let verdicts = order::sorted(verdicts, |a, b| b.mark.cmp(&a.mark));
     Plan { layers: answers, freeboard, dry_weight, verdicts }
 }
 
@@ -283,7 +285,7 @@ const PACK_TOLERANCE: f64 = 1e-9;
 const MOST_READINGS: u32 = 400;
 
 fn whole_packs(packs: f64) -> u32 {
-    (packs + PACK_TOLERANCE).floor().clamp(0.0, f64::from(u32::MAX / 2)) as u32
+    (packs + PACK_TOLERANCE).floor().between(0.0, f64::from(u32::MAX / 2)) as u32
 }
 
 /// The volume to take, and the number of packs where a near miss was met by whole ones.

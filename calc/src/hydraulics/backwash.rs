@@ -9,6 +9,7 @@ use super::flow_control::FlowControl;
 use super::fluidisation::{ergun_start, settling, wen_yu_start};
 use super::sensitivity::{Sensitivity, sensitivities};
 use crate::fill::Layer;
+use crate::order::Between as _;
 use crate::quantity::{
     Amount, Assumption, Basis, Figure, Formula, Input, Known, Mark, Problem, Reason, Remedy, Source, Subject, Term,
     Velocity, Verdict, VolumeRate, cubic_metres_per_second, metres, metres_per_second,
@@ -583,7 +584,7 @@ fn mixing(bed: &Bed, bench: &Bench, judged: Option<&Setting>, basis: Basis) -> V
     let heavy = |layer: &super::bed::BedLayer, share: f64| {
         let solid = layer.solid(share)?;
         let weigh = |open: f64| {
-            let open = open.clamp(solid.voidage, 1.0);
+            let open = open.between(solid.voidage, 1.0);
             bench.cold.density + (1.0 - open) * (solid.density - bench.cold.density)
         };
         let low = weigh(super::fluidisation::wen_yu_open(&solid, bench.cold, v));

@@ -2,6 +2,7 @@
 
 use super::bed::Bed;
 use super::expansion::Weights;
+use crate::order::Between as _;
 use crate::quantity::{
     Amount, Assumption, Basis, Fault, Figure, Formula, Input, Known, Problem, Source, Temperature, Term, Time,
     Velocity, VolumeRate,
@@ -149,7 +150,7 @@ pub fn lines(bed: &Bed, checks: &[DrainCheck], points: &[PaperPoint]) -> Result<
         return Ok(lines);
     }
     let formula = if mean.is_some() { Formula::LineWeightPoint } else { Formula::LineWeightBound };
-    let likely = mean.unwrap_or(f64::midpoint(low, high)).clamp(low, high);
+    let likely = mean.unwrap_or(f64::midpoint(low, high)).between(low, high);
     let figure = |value: f64| Figure::new(value, formula, evidence.clone());
     Ok(Lines { low: figure(low), likely: figure(likely), high: figure(high), ..lines })
 }

@@ -4,6 +4,7 @@ use super::backwash::Setting;
 use super::bed::Bed;
 use super::expansion::between;
 use crate::fill::Layer;
+use crate::order::Between as _;
 use crate::quantity::{Basis, Term};
 use crate::water::{CELSIUS_ZERO_K, Fluid, Water, fluid_at};
 
@@ -66,7 +67,7 @@ pub(crate) fn sensitivities(
         };
     let scaled = |scale: f64| likely(bed, fluid, area * scale * scale);
     note(Term::InsideDiameter, None, STEP, scaled(1.0 - STEP), scaled(1.0 + STEP), None);
-    let at = |kelvin: f64| likely(bed, fluid_at(kelvin.clamp(CELSIUS_ZERO_K, CELSIUS_ZERO_K + 60.0)), area);
+    let at = |kelvin: f64| likely(bed, fluid_at(kelvin.between(CELSIUS_ZERO_K, CELSIUS_ZERO_K + 60.0)), area);
     let kelvin = cold.temperature.value.value;
     note(Term::WaterTemperature, None, 1.0, at(kelvin - 1.0), at(kelvin + 1.0), None);
     for (place, layer) in bed.media_layers().enumerate() {

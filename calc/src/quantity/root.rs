@@ -1,5 +1,7 @@
 //! Where a function that rises or falls passes a value.
 
+use crate::order::Between as _;
+
 /// Rounds at most; each at least halves what is left when the quick step fails.
 const MOST: usize = 80;
 
@@ -43,7 +45,7 @@ pub(crate) fn crossing(f: impl Fn(f64) -> f64, low: f64, high: f64, tolerance: f
         } else {
             0.5
         };
-        t = t.clamp(share, 1.0 - share);
+        t = t.between(share, 1.0 - share);
         if t.is_nan() {
             t = 0.5;
         }

@@ -3,6 +3,7 @@
 use std::borrow::Cow;
 
 use crate::fill::{Layer, Plan};
+use crate::order::Between as _;
 use crate::quantity::{Basis, Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms};
 use crate::vessel::riser::riser_cut;
 use crate::vessel::{BottomCollector, Vessel};
@@ -320,7 +321,7 @@ fn pool(lines: &mut Vec<BillLine>, line: &BillLine, share: bool) {
 fn share_packs(line: &mut BillLine) {
     let Some(needed) = &line.needed else { return };
     let before = line.quantity;
-    line.quantity = (needed.value - 1e-9).ceil().clamp(0.0, f64::from(u32::MAX / 2)) as u32;
+    line.quantity = (needed.value - 1e-9).ceil().between(0.0, f64::from(u32::MAX / 2)) as u32;
     if let Some(mass) = &mut line.mass
         && before > 0
     {

@@ -4,6 +4,8 @@ use std::f64::consts::PI;
 
 use super::head::{Dome, Head};
 use super::{BottomCollector, Riser};
+use crate::order;
+use crate::order::Between as _;
 use crate::quantity::{
     Area, Fault, Length, Problem, Term, Volume, cubic_metres, metres, problem::positive, square_metres,
 };
@@ -100,9 +102,9 @@ impl Laterals {
     }
 
     fn volume_below(&self, z: f64) -> f64 {
-        let w = (z - self.axis).clamp(-self.radius, self.radius);
+        let w = (z - self.axis).between(-self.radius, self.radius);
         let inside = ((self.radius - w) * (self.radius + w)).max(0.0);
-        let angle = libm::asin((w / self.radius).clamp(-1.0, 1.0));
+        let angle = libm::asin((w / self.radius).between(-1.0, 1.0));
         self.total_length * (w * inside.sqrt() + self.radius * self.radius * (angle + PI / 2.0))
     }
 }
@@ -218,7 +220,7 @@ impl Cavity {
             heights.push(profile.crown() - profile.top.height_of_radius(solid.radius));
         }
         heights.retain(|h| (0.0..=rim).contains(h));
-        heights.sort_by(f64::total_cmp);
+        let mut heights = order::sorted(heights, f64::total_cmp);
         heights.dedup();
         let mut stretches: Vec<Stretch> = Vec::with_capacity(heights.len());
         let mut below = 0.0;
@@ -245,7 +247,7 @@ impl Cavity {
 
     /// Free volume below a height, in metres; the height is held within the vessel.
     pub(crate) fn free_below(&self, height: f64) -> f64 {
-        let z = height.clamp(0.0, self.profile.rim());
+        let z = height.between(0.0, self.profile.rim());
         let index = self.stretches.partition_point(|s| s.to < z);
         let Some(stretch) = self.stretches.get(index).or(self.stretches.last()) else { return 0.0 };
         let coaxial = if stretch.blocked {
@@ -259,7 +261,7 @@ impl Cavity {
 
     /// Free section area at a height, in square metres; zero where nothing is free.
     pub(crate) fn free_area(&self, height: f64) -> f64 {
-        let z = height.clamp(0.0, self.profile.rim());
+        let z = height.between(0.0, self.profile.rim());
         let index = self.stretches.partition_point(|s| s.to < z);
         let Some(stretch) = self.stretches.get(index).or(self.stretches.last()) else { return 0.0 };
         if stretch.blocked {
@@ -282,7 +284,7 @@ impl Cavity {
         let (mut low, mut high) = (stretch.from, stretch.to);
         let (at_low, at_high) = (self.free_below(low), self.free_below(high));
         let share = if at_high > at_low { (volume - at_low) / (at_high - at_low) } else { 0.5 };
-        let mut z = low + (high - low) * share.clamp(0.0, 1.0);
+        let mut z = low + (high - low) * share.between(0.0, 1.0);
         for _ in 0..200 {
             let miss = self.free_below(z) - volume;
             if miss == 0.0 {
@@ -377,7 +379,7 @@ impl Cavity {
     /// Inside radius of the empty shell at a height: what a drawing needs.
     #[must_use]
     pub fn radius_at(&self, height: Length) -> Length {
-        metres((self.profile.area_at(height.value.clamp(0.0, self.profile.rim())) / PI).max(0.0).sqrt())
+        metres((self.profile.area_at(height.value.between(0.0, self.profile.rim())) / PI).max(0.0).sqrt())
     }
 
     /// Height of the lower tangent line.

@@ -5,6 +5,7 @@
 
 use std::f64::consts::PI;
 
+use crate::order::Between as _;
 use crate::quantity::{Known, Length, Problem, Source, Term, Volume, cubic_metres, metres, problem::positive};
 
 /// The inside shape of a head.
@@ -152,7 +153,7 @@ enum Curve {
 impl Dome {
     /// Section area at a height within the head.
     pub(crate) fn area_at(&self, height: f64) -> f64 {
-        let h = height.clamp(0.0, self.depth);
+        let h = height.between(0.0, self.depth);
         match self.curve {
             Curve::Flat => PI * self.radius * self.radius,
             Curve::Ellipse => {
@@ -177,7 +178,7 @@ impl Dome {
 
     /// Volume below a height within the head.
     pub(crate) fn volume_below(&self, height: f64) -> f64 {
-        let h = height.clamp(0.0, self.depth);
+        let h = height.between(0.0, self.depth);
         match self.curve {
             Curve::Flat => 0.0,
             Curve::Ellipse => {
@@ -197,7 +198,7 @@ impl Dome {
                     let c = self.radius - knuckle;
                     let ring = |w: f64| {
                         let root = ((knuckle - w) * (knuckle + w)).max(0.0).sqrt();
-                        let angle = libm::asin((w / knuckle).clamp(-1.0, 1.0));
+                        let angle = libm::asin((w / knuckle).between(-1.0, 1.0));
                         (c * c + knuckle * knuckle) * w + c * (w * root + knuckle * knuckle * angle) - w * w * w / 3.0
                     };
                     cap(joint) + PI * (ring(self.depth - joint) - ring(self.depth - h))

@@ -1,5 +1,6 @@
 //! What every section has: layers, fittings, shell, axis. And the outline of a vessel that isn't known.
 
+use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::metres;
 use bedwright_calc::vessel::cavity::Inside;
 use bedwright_calc::vessel::{BottomCollector, Cavity, Head, Vessel};
@@ -57,7 +58,7 @@ pub(super) fn body(
 pub(super) fn ghost(answers: &VesselAnswers, width: f64, height: f64) -> Drawn {
     let mut sketch = Sketch::default();
     let (diameter, tall) = answers.survey.nominal.unwrap_or((12.0, 50.0));
-    let ratio = if diameter > 0.0 { (tall / diameter).clamp(0.8, 8.0) } else { 4.0 };
+    let ratio = if diameter > 0.0 { (tall / diameter).between(0.8, 8.0) } else { 4.0 };
     let collector = BottomCollector::None;
     let inside = Inside {
         diameter: metres(1.0),
@@ -73,7 +74,7 @@ pub(super) fn ghost(answers: &VesselAnswers, width: f64, height: f64) -> Drawn {
     let half = (width / 2.0 - 4.0).min(120.0);
     let frame = Frame::new(&cavity, 0.21, width / 2.0, 12.0, half, height - 24.0);
     sketch.path(Class::Ghost, None, frame.outline(&cavity));
-    let size = (frame.half * 0.9).clamp(18.0, 64.0).min(width * 0.6);
+    let size = (frame.half * 0.9).between(18.0, 64.0).min(width * 0.6);
     let middle = f64::midpoint(frame.datum, frame.floor());
     sketch.text(Class::Query, None, (frame.axis, middle + 0.36 * size), Anchor::Middle, size, "?");
     Drawn { height: frame.floor() + 12.0, shapes: sketch.shapes }

@@ -1,5 +1,6 @@
 //! What stands in the vessel: riser, collectors, rim, openings.
 
+use bedwright_calc::order::Between as _;
 use bedwright_calc::vessel::{BottomCollector, Opening, Vessel};
 
 use super::frame::Frame;
@@ -66,10 +67,10 @@ impl Fittings {
                 fittings.plate = plate(frame, top.value.value);
                 if let Some(plate) = fittings.plate {
                     let tall = ((top_slot.value.value - top.value.value) * frame.scale).max(4.0);
-                    let wide = (0.45 * tall).clamp(1.5, 5.0);
+                    let wide = (0.45 * tall).between(1.5, 5.0);
                     let room = (plate.right - plate.left) / 2.0 - wide - 3.0;
                     let step = (4.5 * wide).max(9.0);
-                    let count = (room / step).floor().clamp(0.0, 60.0) as i32;
+                    let count = (room / step).floor().between(0.0, 60.0) as i32;
                     for k in -count..=count {
                         let x = axis + f64::from(k) * step;
                         fittings.nozzles.push(Extent {
@@ -85,7 +86,7 @@ impl Fittings {
         if let Some(upper) = measures.upper_collector {
             let under = frame.level(frame.rim - upper.value.value);
             let wide = (0.8 * frame.neck_half()).max(half + 2.0).min(frame.half - 3.0).round();
-            let tall = (2.2 * wide).min(under - frame.datum - 1.0).clamp(3.0, 26.0).round();
+            let tall = (2.2 * wide).min(under - frame.datum - 1.0).between(3.0, 26.0).round();
             fittings.upper = Some(Extent { left: axis - wide, top: under - tall, right: axis + wide, bottom: under });
         }
         fittings
@@ -115,7 +116,7 @@ impl Fittings {
         if let Some(plate) = &self.plate {
             sketch.rect(Class::Solid, None, plate, 0.0);
             // Slots as gaps in the metal.
-            let count = ((plate.right - plate.left) / 6.0).floor().clamp(1.0, 200.0) as u32;
+            let count = ((plate.right - plate.left) / 6.0).floor().between(1.0, 200.0) as u32;
             let step = (plate.right - plate.left) / f64::from(count);
             let gaps: String = (0..count)
                 .map(|k| {

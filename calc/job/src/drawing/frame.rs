@@ -1,5 +1,7 @@
 //! Where the vessel stands on the drawing, and its outline.
 
+use bedwright_calc::order;
+use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::metres;
 use bedwright_calc::vessel::Cavity;
 
@@ -44,7 +46,7 @@ impl Frame {
             top_tangent: cavity.top_tangent().value,
             halves: Vec::new(),
         };
-        let rows = (rim * scale * ROWS_PER_PIXEL).ceil().clamp(0.0, 20_000.0) as usize + 1;
+        let rows = (rim * scale * ROWS_PER_PIXEL).ceil().between(0.0, 20_000.0) as usize + 1;
         frame.halves = (0..=rows)
             .map(|row| {
                 let height = rim - row as f64 / ROWS_PER_PIXEL / scale;
@@ -93,7 +95,7 @@ impl Frame {
     /// Half widths with their heights, lowest first, from one height to another.
     fn profile(&self, cavity: &Cavity, from: f64, to: f64) -> Vec<(f64, f64)> {
         let (bottom, top, crown) = (cavity.bottom_tangent().value, cavity.top_tangent().value, cavity.crown().value);
-        let steps = (self.half / 2.0).ceil().clamp(16.0, 64.0) as u32;
+        let steps = (self.half / 2.0).ceil().between(16.0, 64.0) as u32;
         // 1 − cos of an angle by the tangent of its half: an ellipse's points lie evenly, a knuckle gets its share.
         let rise = |k: u32| {
             let t = f64::from(k) / f64::from(steps);
@@ -103,7 +105,7 @@ impl Frame {
         heights.extend((0..=steps).map(|k| bottom * rise(k)));
         heights.extend((0..=steps).map(|k| crown - (crown - top) * rise(k)));
         heights.retain(|h| (from..=to).contains(h));
-        heights.sort_by(f64::total_cmp);
+        let mut heights = order::sorted(heights, f64::total_cmp);
         heights.dedup_by(|a, b| (*a - *b).abs() * self.scale < 1e-4);
         let mut points: Vec<(f64, f64)> = Vec::with_capacity(heights.len() + 4);
         for height in heights {

@@ -1,6 +1,7 @@
 //! Hatching that tells materials apart without colour: whole marks only, none cut off, none under a text.
 
 use bedwright_calc::material::{Hatch, Material};
+use bedwright_calc::order::Between as _;
 
 use super::frame::Frame;
 use super::shape::{Class, Extent, number};
@@ -44,11 +45,11 @@ const MOST_MARKS: f64 = 3200.0;
 
 /// The marks of a layer and how they are drawn; `boldness` is 1 on a screen at reading distance.
 pub(super) fn hatching(material: &Material, ground: &Ground, boldness: f64) -> (Class, String) {
-    let millimetres = (material.grain_high.value.value * 1000.0).clamp(0.1, 60.0);
+    let millimetres = (material.grain_high.value.value * 1000.0).between(0.1, 60.0);
     let layer = (ground.bottom - ground.top).max(0.0);
     // Coarser grains, larger marks, but only a little.
-    let grain = millimetres.sqrt().sqrt().clamp(0.8, 1.3) * boldness;
-    let pebble = (1.25 * (millimetres / 3.175).sqrt().max(0.9) * boldness).min((layer - 3.0) / 2.1).clamp(0.9, 6.0);
+    let grain = millimetres.sqrt().sqrt().between(0.8, 1.3) * boldness;
+    let pebble = (1.25 * (millimetres / 3.175).sqrt().max(0.9) * boldness).min((layer - 3.0) / 2.1).between(0.9, 6.0);
     let setting = match material.hatch {
         Hatch::Circles => Setting { across: 2.0 * pebble + 1.5, down: 1.8 * pebble + 1.35, stray: 1.0 },
         Hatch::Dots => Setting { across: 5.4 * grain, down: 4.6 * grain, stray: 1.3 },
@@ -99,7 +100,7 @@ fn mark(
 ) {
     let (across, up) = match material.hatch {
         Hatch::Circles => {
-            let spread = (material.grain_low.value.value / material.grain_high.value.value).clamp(0.5, 1.0);
+            let spread = (material.grain_low.value.value / material.grain_high.value.value).between(0.5, 1.0);
             let r = pebble * (spread + (1.0 - spread) * chance);
             (r, r)
         }

@@ -224,7 +224,7 @@ impl Shape {
 
 /// A coordinate as short as it can be written to a hundredth of a pixel.
 pub(super) fn number(value: f64) -> String {
-    let text = format!("{value:.2}");
+    let text = crate::decimal::to_places(value, 2);
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" || text.is_empty() { "0".to_owned() } else { text.to_owned() }
 }

@@ -1,5 +1,6 @@
 //! The section as a narrow strip: everything that is read stands on the vessel.
 
+use bedwright_calc::order::Between as _;
 use bedwright_calc::vessel::{Opening, Vessel};
 
 use super::compose::{body, stands_above};
@@ -71,7 +72,7 @@ pub(super) fn strip(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, w
         // Inside the wall where the vessel is wide enough there, else centred.
         let inside = frame.half_between(top, bottom) - 4.0;
         let left = if 2.0 * inside >= tag.width { frame.axis - inside } else { frame.axis - tag.width / 2.0 };
-        let left = crisp(left.clamp(0.5, (width - tag.width - 1.0).max(0.5)));
+        let left = crisp(left.between(0.5, (width - tag.width - 1.0).max(0.5)));
         tag.room = Extent { left, top, right: left + tag.width, bottom };
     }
 

@@ -1,5 +1,7 @@
 //! Inches shown as a tape shows them.
 
+use crate::decimal::to_places;
+
 /// Inches to the nearest part of an inch, reduced: 47.6 to eighths is "47 5/8".
 ///
 /// Half a part goes away from zero; a denominator of 0 counts as 1. A length that isn't finite is
@@ -26,11 +28,11 @@ pub fn fraction_text(inches: f64, denominator: u32) -> String {
     }
     let sign = if inches < 0.0 && (whole > 0.0 || parts > 0) { "-" } else { "" };
     if parts == 0 {
-        return format!("{sign}{whole:.0}");
+        return sign.to_owned() + &to_places(whole, 0);
     }
     let divisor = greatest_common_divisor(parts, denominator);
     let fraction = format!("{}/{}", parts / divisor, denominator / divisor);
-    if whole == 0.0 { format!("{sign}{fraction}") } else { format!("{sign}{whole:.0} {fraction}") }
+    if whole == 0.0 { format!("{sign}{fraction}") } else { format!("{sign}{} {fraction}", to_places(whole, 0)) }
 }
 
 /// Of two numbers that aren't both zero; never zero.

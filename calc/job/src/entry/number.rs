@@ -2,6 +2,7 @@
 
 use super::glyph::{Glyph, as_typed, lowered_digit, raised_digit, vulgar_fraction};
 use super::{Meaning, Misread};
+use crate::decimal::nearest as float;
 
 /// A number as written: the quotient stays undone so that 12 × (4 + 1/3) can be exact.
 #[derive(Clone, Copy, Debug)]
@@ -347,10 +348,4 @@ fn is_first_group(head: &str) -> bool {
 
 fn nonzero(denominator: f64) -> Result<f64, Misread> {
     if denominator == 0.0 { Err(Misread::DivideByZero) } else { Ok(denominator) }
-}
-
-/// The nearest number to these digits. Only digits, one point and one exponent come here, and
-/// those always parse.
-fn float(digits: &str) -> f64 {
-    digits.parse().unwrap_or(f64::INFINITY)
 }

@@ -1,5 +1,6 @@
 //! The pick list: one list for the whole job, in the order of the shelf.
 
+use bedwright_calc::order;
 use bedwright_calc::quantity::{Length, Mass, kilograms, metres};
 use bedwright_calc::supply::{BillLine, Fitting, Item};
 
@@ -70,13 +71,12 @@ pub struct PutBack {
 /// The lines of the pick list in the order of their bins; those without a bin stand last, as on the bill.
 #[must_use]
 pub fn pick_rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<PickRow> {
-    let mut rows: Vec<PickRow> = bill.bill.pooled.iter().map(|line| pick_row(job, bill, line, manner)).collect();
-    // A stable sort: lines of one bin, and those without, keep the order of the bill.
-    rows.sort_by(|a, b| {
+    let rows: Vec<PickRow> = bill.bill.pooled.iter().map(|line| pick_row(job, bill, line, manner)).collect();
+    // Stable: lines of one bin, and those without, keep the order of the bill.
+    order::sorted(rows, |a, b| {
         let (left, right) = (a.line.bin.trim(), b.line.bin.trim());
         left.is_empty().cmp(&right.is_empty()).then_with(|| natural_order(left, right))
-    });
-    rows
+    })
 }
 
 /// What was picked before the bill let go of it.

@@ -1,12 +1,14 @@
 //! Numbers as they are shown; rounding happens here and nowhere before.
 
+use crate::decimal::to_places;
+
 /// To exactly so many decimals; a number that isn't finite is shown as “–”.
 pub(super) fn fixed(value: f64, places: usize, mark: char) -> String {
     if !value.is_finite() {
         return "–".to_owned();
     }
     // Half a unit goes away from zero even where binary holds it a hair below: 3.175 is shown as 3.18.
-    let text = format!("{:.places$}", value * (1.0 + 1e-12));
+    let text = to_places(value * (1.0 + 1e-12), places);
     let text = match text.strip_prefix('-') {
         // Nothing rounds to minus nought.
         Some(rest) if rest.chars().all(|c| c == '0' || c == '.') => rest.to_owned(),
