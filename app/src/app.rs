@@ -4,6 +4,7 @@ use bedwright_job::words::Label;
 use leptos::prelude::*;
 
 use crate::bill::bill_page;
+use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
@@ -61,6 +62,7 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
+        Route::Calculation(_) => calculation_page(desk),
     })
 }
 
@@ -99,7 +101,8 @@ fn top_bar(desk: Desk) -> El {
                 .set("aria-label", desk.label(Label::Paper))
                 .kid(link(Route::Bill(id.clone()), Label::BillOfMaterials))
                 .kid(link(Route::Picking(id.clone()), Label::PickList))
-                .kid(link(Route::SurveySheet(id), Label::SurveySheet)),
+                .kid(link(Route::SurveySheet(id.clone()), Label::SurveySheet))
+                .kid(link(Route::Calculation(id), Label::CalculationSheet)),
         ]
     };
     let which = Memo::new(move |_| -> Vec<String> { open() });

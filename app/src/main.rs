@@ -2,6 +2,7 @@
 
 mod app;
 mod bill;
+mod calculation;
 mod desk;
 mod job;
 mod jobs;

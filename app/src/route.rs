@@ -17,6 +17,8 @@ pub enum Route {
     Picking(Id),
     /// A job's survey sheet.
     SurveySheet(Id),
+    /// A job's calculation sheets.
+    Calculation(Id),
     /// The person's ways.
     Settings,
 }
@@ -31,6 +33,7 @@ impl Route {
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
+            ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
             ["settings"] => Route::Settings,
             _ => Route::Jobs,
         }
@@ -45,6 +48,7 @@ impl Route {
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
+            Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
             Route::Settings => "#/settings".to_owned(),
         }
     }
@@ -56,7 +60,8 @@ impl Route {
             | Route::Vessel(job, _)
             | Route::Bill(job)
             | Route::Picking(job)
-            | Route::SurveySheet(job) => Some(job),
+            | Route::SurveySheet(job)
+            | Route::Calculation(job) => Some(job),
             Route::Jobs | Route::Settings => None,
         }
     }

@@ -152,6 +152,7 @@ fn kind_class(kind: PaperKind) -> &'static str {
         PaperKind::PickList => "sheet-pick-list",
         PaperKind::Survey => "sheet-survey",
         PaperKind::BillOfMaterials => "sheet-bill",
+        PaperKind::Calculation => "sheet-calculation",
     }
 }
 

@@ -156,14 +156,20 @@ fn duty(there: There) -> El {
             .of_job(|job| there.vessel.with_value(|id| job.vessel(id).is_some_and(|vessel| vessel.upper_collector)));
         asked_of_duty(&there.duty(), upper).iter().map(|field| field.id().to_owned()).collect::<Vec<_>>()
     };
+    let one = move |field: WaterField| line(there, WaterOf::Vessel(there.vessel.get_value()), field);
+    // What few are asked for stays folded until it is.
+    let more = el("details", "how")
+        .kid(el("summary", "").kid(el("span", "how-name").text(say(Label::MoreOfDuty))))
+        .kid(el("div", "entries").kids(WaterField::OF_LABEL.iter().map(|field| one(*field)).collect()));
     el("section", "")
         .set("aria-labelledby", "duty")
         .kid(el("h2", "rule").set("id", "duty").text(say(Label::DutyTitle)))
         .kid(choose)
         .kid(el("div", "entries").each(fields, move |id| match WaterField::of(id) {
-            Some(field) => line(there, WaterOf::Vessel(there.vessel.get_value()), field),
+            Some(field) => one(field),
             None => el("div", "entry"),
         }))
+        .kid(more)
 }
 
 /// The grains of every layer, folded: most people leave them to the catalogue.
@@ -189,9 +195,12 @@ fn grains(there: There, answers: Answers) -> El {
             let layer = Id::new(id);
             let of = WaterOf::Layer(there.vessel.get_value(), layer.clone());
             let lines = WaterField::OF_GRAINS.iter().map(|field| line(there, of.clone(), *field)).collect();
-            let head = el("summary", "")
-                .kid(el("span", "how-name").text(desk.label(Label::Grains)).text(" · "))
-                .kid(el("span", "grains-of").says(move || name(&layer).unwrap_or_default()));
+            let head = el("summary", "").kid(
+                el("span", "how-name")
+                    .text(desk.label(Label::Grains))
+                    .text(" · ")
+                    .says(move || name(&layer).unwrap_or_default()),
+            );
             el("details", "how")
                 .kid(head)
                 .kid(el("p", "survey-missing").text(desk.label(Label::GrainsHint)))

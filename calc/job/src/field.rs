@@ -162,6 +162,17 @@ impl WaterField {
         WaterField::SitePressure,
     ];
 
+    /// Those of a vessel's label, pressures and weights.
+    pub const OF_LABEL: &'static [WaterField] = &[
+        WaterField::ValveLoss,
+        WaterField::CollectorLoss,
+        WaterField::LabelPressure,
+        WaterField::LabelTemperature,
+        WaterField::SiltDensityIndex,
+        WaterField::EmptyMass,
+        WaterField::FootDiameter,
+    ];
+
     /// Those of a layer's grains.
     pub const OF_GRAINS: &'static [WaterField] = &[
         WaterField::GrainLow,

@@ -4,6 +4,7 @@
 //! draws it decides nothing; [`crate::sheets`] says which rows go on which sheet.
 
 mod bill;
+mod calculation;
 mod left_out;
 mod natural;
 mod picking;
@@ -13,6 +14,7 @@ mod tests;
 mod title;
 
 pub use bill::{bill_of_materials, vessel_name};
+pub use calculation::calculation_sheet;
 pub use left_out::{LeftOut, left_out};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, pick_list, pick_rows, put_back};
@@ -28,6 +30,8 @@ pub enum PaperKind {
     Survey,
     /// What the job takes.
     BillOfMaterials,
+    /// Every figure of a vessel with its formula and what went in.
+    Calculation,
 }
 
 /// Everything that stands on a paper.

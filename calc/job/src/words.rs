@@ -340,9 +340,9 @@ impl Manner {
             }
             Amount::Pressure(x) => {
                 if self.metric {
-                    format!("{} bar", self.decimal(x.value / 1e5, 1))
+                    format!("{} bar", self.decimal(x.value / 1e5, 2))
                 } else {
-                    format!("{} psi", self.decimal(Unit::Psi.from_si(x.value), 0))
+                    format!("{} psi", self.decimal(Unit::Psi.from_si(x.value), 1))
                 }
             }
             Amount::Speed(x) => self.flow_per_area(x),

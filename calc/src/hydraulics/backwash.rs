@@ -361,6 +361,9 @@ fn end(bed: &Bed, water: &Water, minimum: f64, lines: &Lines) -> End {
             .filter_map(|layer| {
                 let solid = layer.solid(COARSEST)?;
                 let mut inputs = layer.inputs();
+                // The size that 90 % are finer than, by the grading of these inputs.
+                let size = Known { value: metres(solid.size), basis: Basis::Catalogue, source: Source::Arithmetic };
+                inputs.push(size.input(Term::GrainSize));
                 inputs.push(water.density.input(Term::WaterDensity));
                 inputs.push(water.viscosity.input(Term::WaterViscosity));
                 Some(Figure::new(metres_per_second(of(&solid, fluid)), formula, inputs))

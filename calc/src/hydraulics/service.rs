@@ -111,7 +111,7 @@ fn rates(bed: &Bed, water: &Water, duty: &Duty, site_flow: &Known<VolumeRate>, s
     let count = Known::typed(f64::from(share));
     let mut inputs = vec![site_flow.input(Term::SiteFlow)];
     let formula = if share > 1 {
-        inputs.push(Input { amount: Amount::Count(share), ..count.input(Term::Packs) });
+        inputs.push(Input { amount: Amount::Count(share), ..count.input(Term::Vessels) });
         Formula::ShareOfFlow
     } else {
         Formula::Given

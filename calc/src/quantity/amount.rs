@@ -194,6 +194,8 @@ pub enum Term {
     ServiceFlow,
     /// Flow in service of the whole site.
     SiteFlow,
+    /// How many vessels share a flow.
+    Vessels,
     /// The highest flow in service.
     PeakFlow,
     /// Flow in backwash.
@@ -268,4 +270,52 @@ pub enum Term {
     Minutes,
     /// Clear height for the vessel and what stands above it.
     CeilingClearance,
+}
+
+impl Term {
+    /// Its symbol in the statements of `formulas.csv`; empty where no statement names it alone.
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Term::InsideDiameter => "D",
+            Term::Circumference => "C",
+            Term::Wall => "t",
+            Term::InsideDepth => "depth",
+            Term::NeckHeight => "neck",
+            Term::BulkDensity => "ρ_bulk",
+            Term::LayerVolume => "V",
+            Term::PackVolume => "V_pack",
+            Term::PackMass => "m_pack",
+            Term::Bucket => "V_bucket",
+            Term::ClearBore => "bore",
+            Term::RiserOutsideDiameter => "OD",
+            Term::RiserSeat => "seat",
+            Term::WaterTemperature => "T",
+            Term::WaterDensity => "ρ",
+            Term::WaterViscosity => "µ",
+            Term::CrossSection => "A",
+            Term::FlowPerArea => "v",
+            Term::ServiceFlow | Term::BackwashFlow => "Q",
+            Term::SiteFlow => "Q_site",
+            Term::Vessels => "n",
+            Term::MediaVolume => "V_media",
+            Term::ParticleDensity => "ρ_p",
+            Term::Voidage => "ε₀",
+            Term::Sphericity => "ψ",
+            Term::EffectiveSize => "d₁₀",
+            Term::Uniformity => "d₆₀/d₁₀",
+            Term::GrainSize => "d",
+            Term::GrainLow => "sieve",
+            Term::GrainHigh => "upper sieve",
+            Term::LayerDepth => "L",
+            Term::PressureLoss => "Δp_layer",
+            Term::ValveLoss => "Δp_valve",
+            Term::CollectorLoss => "Δp_collectors",
+            Term::LineWeight => "w",
+            Term::RoomExpansion => "E_room",
+            Term::EmptyMass => "m_empty",
+            Term::FootDiameter => "D_foot",
+            _ => "",
+        }
+    }
 }

@@ -56,8 +56,6 @@ pub fn asked_of_duty(duty: &VesselDuty, upper_collector: bool) -> Vec<WaterField
     if upper_collector {
         fields.push(F::UpperSlotWidth);
     }
-    fields.extend([F::ValveLoss, F::CollectorLoss, F::LabelPressure, F::LabelTemperature]);
-    fields.extend([F::SiltDensityIndex, F::EmptyMass, F::FootDiameter]);
     fields
 }
 

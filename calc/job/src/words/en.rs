@@ -111,6 +111,7 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::FlowPerArea => "flow per area",
         Term::ServiceFlow => "service flow through one vessel",
         Term::SiteFlow => "service flow of the site",
+        Term::Vessels => "vessels that share it",
         Term::PeakFlow => "highest service flow",
         Term::BackwashFlow => "backwash flow",
         Term::BackwashAvailable => "flow there is for backwash",
@@ -165,6 +166,7 @@ pub(super) fn source(source: Source) -> String {
         Standing::Practice => "common practice".to_owned(),
         Standing::Memory => "from memory".to_owned(),
         Standing::Typed => "typed by a person".to_owned(),
+        Standing::Derived if source == Source::OwnRule => source.title().to_owned(),
         Standing::Derived => "arithmetic".to_owned(),
         Standing::Published | Standing::Library => [source.title(), source.issuer(), source.edition(), source.page()]
             .iter()

@@ -1,0 +1,5 @@
+//! The calculation sheet.
+
+mod page;
+
+pub use page::calculation_page;
