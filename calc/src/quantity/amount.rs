@@ -268,4 +268,10 @@ pub enum Term {
     Minutes,
     /// Clear height for the vessel and what stands above it.
     CeilingClearance,
+    /// Dry mass of a layer.
+    LayerMass,
+    /// Mass of the vessel in operation.
+    OperatingMass,
+    /// Thickness of the riser's wall.
+    RiserWall,
 }
