@@ -1,11 +1,10 @@
 //! What a filled vessel weighs: dry, drained, in operation, full of water without media; and what its foot presses with.
 
 use super::{Layer, LayerFill, Plan};
-use crate::hydraulics::GRAVITY;
 use crate::material::Range;
 use crate::quantity::{
-    Amount, Assumption, Basis, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, MassDensity, Pressure,
-    Problem, Term, kilograms, kilograms_per_cubic_metre, metres, pascals, problem::positive,
+    Amount, Assumption, Basis, Caution, Fault, Figure, Formula, GRAVITY, Input, Known, Length, Mass, MassDensity,
+    Pressure, Problem, Term, kilograms, kilograms_per_cubic_metre, metres, pascals, problem::positive,
 };
 use crate::vessel::Vessel;
 use crate::water::Water;

@@ -274,4 +274,8 @@ pub enum Term {
     OperatingMass,
     /// Thickness of the riser's wall.
     RiserWall,
+    /// Length of the riser.
+    RiserLength,
+    /// Number of vessels.
+    VesselCount,
 }

@@ -150,6 +150,8 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::LayerMass => "dry weight of the layer",
         Term::OperatingMass => "weight in operation",
         Term::RiserWall => "wall of the riser",
+        Term::RiserLength => "length of the riser",
+        Term::VesselCount => "number of vessels",
     }
 }
 
