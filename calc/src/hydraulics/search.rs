@@ -133,7 +133,7 @@ pub struct Candidate {
     pub weights: Weights,
     /// The worst of `verdicts`, or *stop* where `loading` says so.
     pub mark: Mark,
-    /// What was judged: rules, pressure lost, backwash, clear height.
+    /// What was judged, the worst first: rules, pressure lost, backwash, clear height.
     pub verdicts: Vec<Verdict>,
     /// What the loader must know. It chooses another gravel or a fill port, not another size, unless it says *stop*.
     pub loading: Vec<Verdict>,
@@ -510,9 +510,11 @@ impl<'a> Order<'a> {
         let duty = Duty { vessels, ..self.duty.clone() };
         let served = service(&filled.vessel, &filled.bed, &self.site, &duty)?;
         let usual = served.usual.ok_or(Problem::new(Term::SiteFlow, Fault::Missing))?;
-        let mut verdicts = served.verdicts;
-        verdicts.extend(filled.verdicts.iter().cloned());
-        verdicts.sort_by_key(|verdict| std::cmp::Reverse(verdict.mark));
+        let mut verdicts: Vec<Verdict> = Vec::new();
+        for verdict in served.verdicts.into_iter().chain(filled.verdicts.iter().cloned()) {
+            let at = verdicts.partition_point(|before| before.mark >= verdict.mark);
+            verdicts.insert(at, verdict);
+        }
         let loading = filled.plan.verdicts.clone();
         let worst = verdicts.iter().map(|verdict| verdict.mark).fold(Mark::Fine, Mark::max);
         let halted = loading.iter().any(|verdict| verdict.mark == Mark::Stop);
