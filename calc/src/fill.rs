@@ -6,9 +6,11 @@ pub mod freeboard;
 pub mod layer;
 pub mod plan;
 pub mod tape;
+pub mod weights;
 
 pub use depth_table::{DepthRow, depth_table};
 pub use freeboard::Freeboard;
 pub use layer::{Layer, LayerFill, NearMiss, PartPack, Role, Target};
 pub use plan::{Plan, plan};
 pub use tape::Tape;
+pub use weights::{Weights, weights};

@@ -10,6 +10,7 @@ pub mod expansion;
 pub mod flow_control;
 pub mod fluidisation;
 pub mod packed_bed;
+pub mod search;
 pub mod sensitivity;
 pub mod service;
 pub mod window;
@@ -20,9 +21,9 @@ pub use duty::{Arrangement, Criterion, CriterionOf, Duty, Purpose, Regime, Site}
 pub use evidence::{DrainCheck, Lines, PaperPoint, lines};
 pub use expansion::Expansion;
 pub use flow_control::FlowControl;
+pub use search::{Candidate, Margin, Stuff, Wanted, search};
 pub use sensitivity::Sensitivity;
 pub use service::{Service, service};
 pub use window::{WindowRow, window};
 
-/// Standard gravity, m/s²: exact by definition (3rd CGPM, 1901).
-pub(crate) const GRAVITY: f64 = 9.806_65;
+pub(crate) use crate::quantity::GRAVITY;

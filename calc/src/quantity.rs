@@ -19,6 +19,9 @@ pub use uom::si::f64::{
 };
 pub use verdict::{Mark, Reason, Remedy, Subject, Verdict};
 
+/// Standard gravity, m/s²: exact by definition (3rd CGPM, 1901).
+pub(crate) const GRAVITY: f64 = 9.806_65;
+
 /// A length from metres.
 #[must_use]
 pub fn metres(value: f64) -> Length {

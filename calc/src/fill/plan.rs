@@ -263,7 +263,7 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
 }
 
 /// What a bulk density, a pack and a bucket can be: far beyond anything poured, near enough to reckon with.
-const BULK_DENSITY_KG_M3: (f64, f64) = (10.0, 20_000.0);
+pub(crate) const BULK_DENSITY_KG_M3: (f64, f64) = (10.0, 20_000.0);
 const PACK_M3: (f64, f64) = (1e-5, 100.0);
 const BUCKET_M3: (f64, f64) = (1e-5, 10.0);
 /// More packs than this nobody pours into one vessel.

@@ -4,7 +4,7 @@
 use super::bed::Bed;
 use super::duty::{Duty, Site};
 use super::evidence::Lines;
-use super::expansion::{Expansion, Weights, between};
+use super::expansion::{Expansion, Weights, between, together};
 use super::flow_control::FlowControl;
 use super::fluidisation::{ergun_start, settling, wen_yu_start};
 use super::sensitivity::{Sensitivity, sensitivities};
@@ -79,34 +79,82 @@ pub struct Backwash {
 }
 
 /// Everything that a judgement of one flow needs.
-struct Bench<'a> {
+pub(crate) struct Bench<'a> {
     bed: &'a Bed,
     cold: Fluid,
     warm: Fluid,
     minimum: f64,
     weights: Weights,
+    /// Fall of the finest kept grain in the coldest water.
+    settle: Option<f64>,
     /// Whether an upper collector with slots that hold the finest grain stands at the ceiling.
     held: bool,
 }
 
+/// How far each media layer stands out at a flow, whatever its volume: the costly part of a judgement.
+#[derive(Clone, Debug)]
+pub(crate) struct Stood {
+    /// Flow per area, m/s.
+    pub(crate) v: f64,
+    cold: Vec<(f64, f64)>,
+    warm: Vec<(f64, f64)>,
+}
+
 /// What came of one flow: how good, and why not better.
-struct Judged {
-    mark: Mark,
-    reason: Reason,
+pub(crate) struct Judged {
+    pub(crate) mark: Mark,
+    pub(crate) reason: Reason,
     cold: Expansion,
     warm: Expansion,
     /// How far the likely line stays inside both limits, as an expansion; what the best of several is chosen by.
-    margin: f64,
+    pub(crate) margin: f64,
 }
 
-impl Bench<'_> {
-    fn judge(&self, flow: f64) -> Judged {
+impl<'a> Bench<'a> {
+    pub(crate) fn new(
+        vessel: &Vessel,
+        bed: &'a Bed,
+        (cold, warm): (&Water, &Water),
+        duty: &Duty,
+        lines: &Lines,
+    ) -> Result<Bench<'a>, Problem> {
+        bed.sinks_in(cold)?;
+        bed.sinks_in(warm)?;
+        Ok(Bench {
+            bed,
+            cold: cold.fluid(),
+            warm: warm.fluid(),
+            minimum: duty.minimum_expansion.value,
+            weights: lines.weights(),
+            settle: finest_settling(bed, cold.fluid()),
+            held: slots_hold(vessel, bed, duty) == Some(true),
+        })
+    }
+
+    pub(crate) fn stood(&self, flow: f64) -> Stood {
         let v = flow / self.bed.area.value.value;
-        let (cold_lines, warm_lines) = (self.bed.lines(self.cold, v), self.bed.lines(self.warm, v));
+        let each = |fluid: Fluid| self.bed.lifted.iter().map(|layer| layer.expansion(fluid, v)).collect();
+        Stood { v, cold: each(self.cold), warm: each(self.warm) }
+    }
+
+    pub(crate) fn judge(&self, stood: &Stood) -> Judged {
+        self.judge_with(stood, self.bed.lifted.last().map_or(0.0, |top| top.volume))
+    }
+
+    /// The same with another volume of the top media layer.
+    fn judge_with(&self, stood: &Stood, top: f64) -> Judged {
+        let v = stood.v;
+        let (last, now) =
+            (self.bed.lifted.len().saturating_sub(1), self.bed.lifted.last().map_or(0.0, |top| top.volume));
+        let media = self.bed.media + (top - now);
+        let volumes =
+            || self.bed.lifted.iter().enumerate().map(|(i, layer)| if i == last { top } else { layer.volume });
+        let cold_lines = together(volumes().zip(stood.cold.iter().copied()), media);
+        let warm_lines = together(volumes().zip(stood.warm.iter().copied()), media);
         let on = |lines: (f64, f64), weight: f64| between(lines.0, lines.1, weight);
-        let room = self.bed.room.value;
+        let room = (self.bed.ceiling - self.bed.fixed - media) / media;
         let w = self.weights;
-        let settle = finest_settling(self.bed, self.cold);
+        let settle = self.settle;
         let likely = (on(cold_lines, w.likely), on(warm_lines, w.likely));
         let lift = |share: f64| Reason::LiftsTooLittle { expansion: amount(share), wanted: self.minimum.into() };
         let stand = |share: f64| Reason::StandsTooHigh { expansion: amount(share), room: room.into() };
@@ -140,8 +188,14 @@ impl Bench<'_> {
     }
 
     /// Whether some flow up to what the site gives serves the whole year: a stock size, or what is fitted.
-    fn served(&self, flows: &[f64]) -> bool {
-        flows.iter().any(|flow| self.judge(*flow).mark <= Mark::SetOnSite)
+    fn served(&self, flows: &[Stood]) -> bool {
+        flows.iter().any(|stood| self.judge(stood).mark <= Mark::SetOnSite)
+    }
+
+    /// Whether fines may leave at a speed below the fall of the finest kept grain; none where even that leaves.
+    pub(crate) fn carries(&self, v: f64) -> Option<Mark> {
+        let settle = self.settle.filter(|settle| v < *settle)?;
+        Some(if v > Assumption::CarryOverCaution.ratio() * settle { Mark::Caution } else { Mark::Fine })
     }
 }
 
@@ -216,38 +270,17 @@ pub fn backwash(
     duty: &Duty,
     lines: &Lines,
 ) -> Result<Backwash, Problem> {
-    let (cold, warm) = (Water::at(&site.temperature_low)?, Water::at(&site.temperature_high)?);
-    let (low, high) = (site.temperature_low.value, site.temperature_high.value);
-    if low.value > high.value {
-        let fault =
-            crate::quantity::Fault::NotBelow { value: low.into(), other: Term::TemperatureHigh, limit: high.into() };
-        return Err(Problem::new(Term::TemperatureLow, fault));
-    }
-    for (term, flow) in [(Term::BackwashAvailable, &site.backwash_available), (Term::FlowControl, &duty.flow_control)] {
-        if let Some(flow) = flow {
-            crate::quantity::problem::positive(term, flow.value.value, flow.value.into())?;
-        }
-    }
-    let minimum = duty.minimum_expansion.value;
-    if !(0.0..=MOST_EXPANSION).contains(&minimum) {
-        let fault =
-            crate::quantity::Fault::OutOfRange { value: minimum.into(), low: 0.0.into(), high: MOST_EXPANSION.into() };
-        return Err(Problem::new(Term::MinimumExpansion, fault));
-    }
-    bed.sinks_in(&cold)?;
-    bed.sinks_in(&warm)?;
-    let weights = lines.weights();
+    let (cold, warm) = ends_of(site, duty)?;
+    let bench = Bench::new(vessel, bed, (&cold, &warm), duty, lines)?;
+    let (minimum, weights) = (bench.minimum, bench.weights);
     let held = slots_hold(vessel, bed, duty);
-    let bench = Bench { bed, cold: cold.fluid(), warm: warm.fluid(), minimum, weights, held: held == Some(true) };
     let flows = settings_of(site, duty);
-    let mut basis = bed.area.basis.weaker(lines.likely.basis);
-    for input in bed.inputs() {
-        basis = basis.weaker(input.basis);
-    }
+    let basis = basis_of(bed, lines);
+    let stood: Vec<Stood> = flows.iter().map(|flow| bench.stood(flow.value.value)).collect();
     let mut settings = Vec::new();
     let mut margins = Vec::new();
-    for flow in &flows {
-        let judged = bench.judge(flow.value.value);
+    for (flow, stood) in flows.iter().zip(&stood) {
+        let judged = bench.judge(stood);
         margins.push((judged.mark, judged.margin));
         settings.push(setting(bed, flow, &judged, &cold, &warm, lines));
     }
@@ -256,9 +289,13 @@ pub fn backwash(
         None => best(&margins),
     };
     let ends = (end(bed, &cold, minimum, lines), end(bed, &warm, minimum, lines));
-    let stock: Vec<f64> = flows.iter().map(|flow| flow.value.value).collect();
-    let two = if bench.served(&stock) { None } else { two_sizes(&bench, &stock) };
-    let most_packs = most_packs(layers, &bench, &stock);
+    let two = if bench.served(&stood) {
+        None
+    } else {
+        let stock: Vec<f64> = flows.iter().map(|flow| flow.value.value).collect();
+        two_sizes(&bench, &stock)
+    };
+    let most_packs = most_packs(layers, &bench, &stood);
     let mut answer = Backwash {
         cold: ends.0,
         warm: ends.1,
@@ -282,11 +319,39 @@ pub fn backwash(
     Ok(answer)
 }
 
+/// Water at both ends of the year; refuses what no backwash can be judged with.
+pub(crate) fn ends_of(site: &Site, duty: &Duty) -> Result<(Water, Water), Problem> {
+    let (cold, warm) = (Water::at(&site.temperature_low)?, Water::at(&site.temperature_high)?);
+    let (low, high) = (site.temperature_low.value, site.temperature_high.value);
+    if low.value > high.value {
+        let fault =
+            crate::quantity::Fault::NotBelow { value: low.into(), other: Term::TemperatureHigh, limit: high.into() };
+        return Err(Problem::new(Term::TemperatureLow, fault));
+    }
+    for (term, flow) in [(Term::BackwashAvailable, &site.backwash_available), (Term::FlowControl, &duty.flow_control)] {
+        if let Some(flow) = flow {
+            crate::quantity::problem::positive(term, flow.value.value, flow.value.into())?;
+        }
+    }
+    let minimum = duty.minimum_expansion.value;
+    if !(0.0..=MOST_EXPANSION).contains(&minimum) {
+        let fault =
+            crate::quantity::Fault::OutOfRange { value: minimum.into(), low: 0.0.into(), high: MOST_EXPANSION.into() };
+        return Err(Problem::new(Term::MinimumExpansion, fault));
+    }
+    Ok((cold, warm))
+}
+
+/// The weakest basis of what an expansion rests on.
+pub(crate) fn basis_of(bed: &Bed, lines: &Lines) -> Basis {
+    bed.inputs().iter().map(|input| input.basis).fold(bed.area.basis.weaker(lines.likely.basis), Basis::weaker)
+}
+
 /// No bed is asked to stand six times as high as it lies.
 const MOST_EXPANSION: f64 = 5.0;
 
 /// The flows to judge, smallest first: what is fitted, and every size sold that the site can feed.
-fn settings_of(site: &Site, duty: &Duty) -> Vec<Known<VolumeRate>> {
+pub(crate) fn settings_of(site: &Site, duty: &Duty) -> Vec<Known<VolumeRate>> {
     let most = site.backwash_available.as_ref().map_or(f64::INFINITY, |flow| flow.value.value * (1.0 + 1e-9));
     let mut flows: Vec<Known<VolumeRate>> = FlowControl::all()
         .iter()
@@ -302,7 +367,7 @@ fn settings_of(site: &Site, duty: &Duty) -> Vec<Known<VolumeRate>> {
 }
 
 /// The best mark with the widest margin.
-fn best(margins: &[(Mark, f64)]) -> Option<usize> {
+pub(crate) fn best(margins: &[(Mark, f64)]) -> Option<usize> {
     let mut found: Option<(usize, Mark, f64)> = None;
     for (at, &(mark, margin)) in margins.iter().enumerate() {
         if found.is_none_or(|(_, best, wide)| mark < best || mark == best && margin > wide) {
@@ -312,7 +377,14 @@ fn best(margins: &[(Mark, f64)]) -> Option<usize> {
     found.map(|(at, ..)| at)
 }
 
-fn setting(bed: &Bed, flow: &Known<VolumeRate>, judged: &Judged, cold: &Water, warm: &Water, lines: &Lines) -> Setting {
+pub(crate) fn setting(
+    bed: &Bed,
+    flow: &Known<VolumeRate>,
+    judged: &Judged,
+    cold: &Water,
+    warm: &Water,
+    lines: &Lines,
+) -> Setting {
     let speed = Figure::new(
         metres_per_second(flow.value.value / bed.area.value.value),
         Formula::FlowPerArea,
@@ -395,15 +467,15 @@ fn two_sizes(bench: &Bench, flows: &[f64]) -> Option<(VolumeRate, VolumeRate)> {
 }
 
 /// The largest whole number of packs of the top media layer for which some size serves the whole year.
-fn most_packs(layers: &[Layer], bench: &Bench, flows: &[f64]) -> Option<u32> {
+pub(crate) fn most_packs(layers: &[Layer], bench: &Bench, flows: &[Stood]) -> Option<u32> {
     let top = bench.bed.media_layers().last()?;
     let layer = layers.get(top.index)?;
     let pack = layer.pack.fills(&layer.density())?;
     let below = bench.bed.fixed + bench.bed.media - top.volume.value.value;
     let most = ((bench.bed.ceiling - below) / pack).floor().min(MOST_PACKS);
     let serves = |count: u32| {
-        let bed = bench.bed.with_top_volume(f64::from(count) * pack);
-        Bench { bed: &bed, ..*bench }.served(flows)
+        let volume = f64::from(count) * pack;
+        flows.iter().any(|stood| bench.judge_with(stood, volume).mark <= Mark::SetOnSite)
     };
     // More packs leave less room, so what a number does all smaller ones do: halving finds it.
     let (mut yes, mut no) = (0, most.max(0.0) as u32 + 1);
@@ -514,7 +586,7 @@ fn mend(
 /// Said where no size can be fed at all.
 fn no_flow(answer: &Backwash, bench: &Bench, site: &Site, basis: Basis) -> Verdict {
     let available = site.backwash_available.as_ref().map_or(0.0, |flow| flow.value.value);
-    let judged = bench.judge(available);
+    let judged = bench.judge(&bench.stood(available));
     let needed = answer.warm.lifts_from[1].as_ref().map(|flow| flow.value);
     Verdict {
         subject: Subject::Backwash { flow: cubic_metres_per_second(available) },
@@ -527,19 +599,13 @@ fn no_flow(answer: &Backwash, bench: &Bench, site: &Site, basis: Basis) -> Verdi
 }
 
 /// Whether fines may leave although the flow is below the fall of the finest kept grain.
-fn carry_over(bed: &Bed, bench: &Bench, judged: &Setting, basis: Basis) -> Option<Verdict> {
-    let settle = finest_settling(bed, bench.cold)?;
+pub(crate) fn carry_over(bed: &Bed, bench: &Bench, judged: &Setting, basis: Basis) -> Option<Verdict> {
+    let settle = bench.settle?;
     let v = judged.flow_per_area.value.value;
     let limit = Assumption::CarryOverCaution;
     let reason = Reason::CarriesAway { speed: metres_per_second(v).into(), settling: metres_per_second(settle).into() };
-    let mark = if v >= settle {
-        // Said by the verdict on the flow itself.
-        return None;
-    } else if v > limit.ratio() * settle {
-        Mark::Caution
-    } else {
-        Mark::Fine
-    };
+    // Where even the finest kept grain leaves, the verdict on the flow itself says so.
+    let mark = bench.carries(v)?;
     let slower = cubic_metres_per_second(limit.ratio() * settle * bed.area.value.value);
     let remedies = if mark == Mark::Caution { vec![Remedy::LessBackwash { flow: slower.into() }] } else { Vec::new() };
     Some(Verdict { subject: Subject::CarryOver, mark, reason, remedies, basis, source: limit.source() })

@@ -28,10 +28,28 @@ pub struct BedLayer {
     pub grains: Grains,
     /// How their sizes are spread.
     pub grading: Grading,
+    /// Diameters of its fractions of equal mass, m, finest first.
+    pub(crate) sizes: Vec<f64>,
     /// Settled voidage: as given, else from the densities.
     pub voidage: Known<f64>,
     /// Sphericity.
     pub sphericity: Known<f64>,
+}
+
+/// Grains with how their sizes are spread: costly to find, and the same in every vessel.
+#[derive(Clone, Debug)]
+pub(crate) struct Graded {
+    grains: Grains,
+    grading: Grading,
+    sizes: Vec<f64>,
+}
+
+impl Graded {
+    pub(crate) fn new(grains: &Grains) -> Result<Graded, Problem> {
+        let grading = grains.grading()?;
+        let sizes = grading.fractions().iter().map(|size| size.value).collect();
+        Ok(Graded { grains: grains.clone(), grading, sizes })
+    }
 }
 
 /// A planned bed.
@@ -79,12 +97,25 @@ impl Bed {
         grains: &[Grains],
         air: Option<&Known<Length>>,
     ) -> Result<Bed, Problem> {
+        Bed::of(vessel, layers, plan, grains.iter().map(Graded::new), air)
+    }
+
+    /// The same from grains that are graded already; each is asked for after the layers below it.
+    pub(crate) fn of(
+        vessel: &Vessel,
+        layers: &[Layer],
+        plan: &Plan,
+        grains: impl Iterator<Item = Result<Graded, Problem>>,
+        air: Option<&Known<Length>>,
+    ) -> Result<Bed, Problem> {
         let mut found = Vec::new();
         let mut lifted = Vec::new();
         let (mut fixed, mut media) = (0.0, 0.0);
         for (index, ((layer, answer), grains)) in layers.iter().zip(&plan.layers).zip(grains).enumerate() {
             let fill = answer.as_ref().map_err(|problem| *problem)?;
-            let bed_layer = bed_layer(index, layer, fill, grains).map_err(|problem| problem.of_layer(index))?;
+            let bed_layer = grains
+                .and_then(|grains| bed_layer(index, layer, fill, grains))
+                .map_err(|problem| problem.of_layer(index))?;
             let volume = fill.volume.value.value;
             if layer.role == Role::Media {
                 media += volume;
@@ -163,17 +194,6 @@ impl Bed {
         }
         Ok(())
     }
-
-    /// Expansion that fills the room when the top media layer has this volume, and the media's volume then.
-    pub(crate) fn with_top_volume(&self, volume: f64) -> Bed {
-        let mut bed = self.clone();
-        if let Some(top) = bed.lifted.last_mut() {
-            bed.media += volume - top.volume;
-            top.volume = volume;
-        }
-        bed.room.value = (bed.ceiling - bed.fixed - bed.media) / bed.media;
-        bed
-    }
 }
 
 impl BedLayer {
@@ -206,8 +226,8 @@ impl BedLayer {
     }
 }
 
-fn bed_layer(index: usize, layer: &Layer, fill: &LayerFill, grains: &Grains) -> Result<BedLayer, Problem> {
-    let grading = grains.grading()?;
+fn bed_layer(index: usize, layer: &Layer, fill: &LayerFill, graded: Graded) -> Result<BedLayer, Problem> {
+    let Graded { grains, grading, sizes } = graded;
     let voidage = match (&grains.voidage, &grains.particle_density) {
         (Some(voidage), _) => *voidage,
         // Grains without pores: what isn't grain is water.
@@ -232,8 +252,9 @@ fn bed_layer(index: usize, layer: &Layer, fill: &LayerFill, grains: &Grains) -> 
         role: layer.role,
         volume: fill.volume.clone(),
         depth: fill.depth_axis.clone(),
-        grains: grains.clone(),
+        grains,
         grading,
+        sizes,
         voidage,
         sphericity,
     })
@@ -244,13 +265,12 @@ const USUAL_SPHERICITY: f64 = 0.75;
 
 fn lifted_layer(layer: &BedLayer) -> Result<LiftedLayer, Problem> {
     let density = layer.grains.particle_density.ok_or(Problem::new(Term::ParticleDensity, Fault::Missing))?;
-    let sizes: Vec<f64> = layer.grading.fractions().iter().map(|size| size.value).collect();
     Ok(LiftedLayer {
         volume: layer.volume.value.value,
         voidage: layer.voidage.value,
         density: density.value.value,
         sphericity: layer.sphericity.value,
-        powers: sizes.iter().map(|size| libm::pow(*size, DRAG_POWER)).collect(),
-        sizes,
+        powers: layer.sizes.iter().map(|size| libm::pow(*size, DRAG_POWER)).collect(),
+        sizes: layer.sizes.clone(),
     })
 }

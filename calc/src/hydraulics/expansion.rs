@@ -85,6 +85,16 @@ pub(crate) fn between(low: f64, high: f64, weight: f64) -> f64 {
     }
 }
 
+/// The lower and the higher expansion of layers together, from the volume and both expansions of each.
+pub(crate) fn together(layers: impl Iterator<Item = (f64, (f64, f64))>, media: f64) -> (f64, f64) {
+    let (mut low, mut high) = (0.0, 0.0);
+    for (volume, (a, b)) in layers {
+        low += volume * a;
+        high += volume * b;
+    }
+    (low.min(high) / media, low.max(high) / media)
+}
+
 impl Bed {
     /// Expansion of all media together on the line at `weight`; infinite where grains leave.
     pub(crate) fn expanded(&self, fluid: Fluid, v: f64, weight: f64) -> f64 {
@@ -95,13 +105,7 @@ impl Bed {
     /// The lower and the higher expansion of all media together. Of beads in warm water, and of any bed just above
     /// its lift or far beyond it, Wen and Yu's is the higher.
     pub(crate) fn lines(&self, fluid: Fluid, v: f64) -> (f64, f64) {
-        let (mut low, mut high) = (0.0, 0.0);
-        for layer in &self.lifted {
-            let (a, b) = layer.expansion(fluid, v);
-            low += layer.volume * a;
-            high += layer.volume * b;
-        }
-        (low.min(high) / self.media, low.max(high) / self.media)
+        together(self.lifted.iter().map(|layer| (layer.volume, layer.expansion(fluid, v))), self.media)
     }
 
     /// Speed at which the bed stands out by `expansion` on the line at `weight`; none where no speed below washing

@@ -151,12 +151,10 @@ fn rates(bed: &Bed, water: &Water, duty: &Duty, site_flow: &Known<VolumeRate>, s
 
 /// Pressure lost in a clean layer, fraction by fraction.
 fn layer_loss(layer: &BedLayer, water: &Water, flow_per_area: &Figure<Velocity>) -> Figure<Pressure> {
-    let sizes = layer.grading.fractions();
+    let sizes = &layer.sizes;
     let v = flow_per_area.value.value;
-    let sum: f64 = sizes
-        .iter()
-        .map(|size| gradient(layer.sphericity.value * size.value, layer.voidage.value, water.fluid(), v))
-        .sum();
+    let sum: f64 =
+        sizes.iter().map(|size| gradient(layer.sphericity.value * size, layer.voidage.value, water.fluid(), v)).sum();
     let value = layer.depth.value.value * sum / sizes.len() as f64;
     let mut inputs = layer.inputs();
     inputs.push(layer.depth.input(Term::LayerDepth));
@@ -175,13 +173,9 @@ fn limited(
     remedies: Vec<Remedy>,
     (basis, source): (Basis, Source),
 ) -> Verdict {
-    let ok = |limit: &Amount, more: bool| {
-        let (value, limit) = (value.si(), limit.si());
-        if more { value >= limit * ROUNDING } else { value <= limit / ROUNDING }
-    };
     let (mark, reason) = match (low, high) {
-        (Some(low), _) if !ok(&low, true) => (Mark::Caution, Reason::AtLeast { value, limit: low }),
-        (_, Some(high)) if !ok(&high, false) => (Mark::Caution, Reason::AtMost { value, limit: high }),
+        (Some(low), _) if !reaches(value, low) => (Mark::Caution, Reason::AtLeast { value, limit: low }),
+        (_, Some(high)) if !keeps_to(value, high) => (Mark::Caution, Reason::AtMost { value, limit: high }),
         (Some(low), _) => (Mark::Fine, Reason::AtLeast { value, limit: low }),
         (None, Some(high)) => (Mark::Fine, Reason::AtMost { value, limit: high }),
         (None, None) => (Mark::Fine, Reason::AtLeast { value, limit: value }),
@@ -192,6 +186,22 @@ fn limited(
 
 /// Limits are met when missed by less than what rounding in the arithmetic leaves.
 const ROUNDING: f64 = 1.0 - 1e-9;
+
+fn reaches(value: Amount, low: Amount) -> bool {
+    value.si() >= low.si() * ROUNDING
+}
+
+pub(crate) fn keeps_to(value: Amount, high: Amount) -> bool {
+    value.si() <= high.si() / ROUNDING
+}
+
+/// Whether a backwash at this speed meets the purpose's rule on backwash rates; without one every speed does.
+pub(crate) fn backwash_rate_met(duty: &Duty, speed: Velocity) -> bool {
+    duty.purpose.criteria().filter(|rule| rule.quantity == CriterionOf::BackwashRate).all(|rule| {
+        rule.low.is_none_or(|low| reaches(speed.into(), low))
+            && rule.high.is_none_or(|high| keeps_to(speed.into(), high))
+    })
+}
 
 fn rules(vessel: &Vessel, bed: &Bed, duty: &Duty, rates: &Rates) -> Vec<Verdict> {
     let (area, media) = (bed.area.value.value, bed.media_volume.value.value);

@@ -270,6 +270,16 @@ pub enum Term {
     Minutes,
     /// Clear height for the vessel and what stands above it.
     CeilingClearance,
+    /// Dry mass of a layer.
+    LayerMass,
+    /// Mass of the vessel in operation.
+    OperatingMass,
+    /// Thickness of the riser's wall.
+    RiserWall,
+    /// Length of the riser.
+    RiserLength,
+    /// Number of vessels.
+    VesselCount,
 }
 
 impl Term {

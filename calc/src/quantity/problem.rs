@@ -138,4 +138,6 @@ pub enum Caution {
     SizesGuessed,
     /// Every figure of it is from memory: no verdict rests on it.
     FromMemory,
+    /// The mass of the empty vessel isn't known and is left out.
+    WithoutVessel,
 }

@@ -55,6 +55,7 @@ pub fn caution(manner: &Manner, caution: &Caution) -> Value {
         Caution::NotLifted => ("not_lifted", json!({})),
         Caution::SizesGuessed => ("sizes_guessed", json!({})),
         Caution::FromMemory => ("from_memory", json!({})),
+        Caution::WithoutVessel => ("without_vessel", json!({})),
         Caution::DensityVaries { low, high } => ("density_varies", amounts(&[("low", low), ("high", high)])),
     };
     json!({ "code": code, "values": values, "text": manner.caution(caution) })

@@ -149,6 +149,11 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RetainedWater => "water that stays when drained",
         Term::Minutes => "how long",
         Term::CeilingClearance => "clear height",
+        Term::LayerMass => "dry weight of the layer",
+        Term::OperatingMass => "weight in operation",
+        Term::RiserWall => "wall of the riser",
+        Term::RiserLength => "length of the riser",
+        Term::VesselCount => "number of vessels",
     }
 }
 
@@ -363,6 +368,9 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
                 .to_owned()
         }
         Caution::FromMemory => "From memory: no verdict rests on it.".to_owned(),
+        Caution::WithoutVessel => {
+            "Without the vessel itself: the weight of the empty vessel isn't known. Add it.".to_owned()
+        }
     }
 }
 
