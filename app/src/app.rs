@@ -10,6 +10,7 @@ use crate::job::job_page;
 use crate::jobs::jobs_page;
 use crate::notices::notices;
 use crate::parts::live::{El, button, el, follow, page};
+use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
 use crate::route::Route;
@@ -32,7 +33,7 @@ pub fn app(opened: Opened) {
     });
     // The screen changes with the address and with which job is open, not with every edit. Its texts, and the units and
     // marks they are in, are those of the moment it is drawn: only the settings change them.
-    let which = Memo::new(move |_| (desk.route.get(), desk.job.with(Option::is_some)));
+    let which = Worked::new(move || (desk.route.get(), desk.job.with(Option::is_some)));
     page()
         .kid(top_bar(desk))
         .kid(notices(desk))
@@ -105,7 +106,7 @@ fn top_bar(desk: Desk) -> El {
                 .kid(link(Route::Calculation(id), Label::CalculationSheet)),
         ]
     };
-    let which = Memo::new(move |_| -> Vec<String> { open() });
+    let which = Worked::new(move || -> Vec<String> { open() });
     el("header", "top")
         .kid(jobs)
         .live(move || which.with(|open| open.first().map(|id| of_job(id))).unwrap_or_default())

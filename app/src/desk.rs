@@ -1,6 +1,7 @@
 //! What every screen works with: the jobs on this device, the one that is open, the way to change it, the answers it
 //! gives. Screens read signals and send edits; nothing else writes.
 
+use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 
 use bedwright_edge::fault::Fault;
@@ -19,6 +20,7 @@ use leptos::prelude::*;
 use litemap::LiteMap;
 
 use crate::notices::{self, Notice};
+use crate::parts::signal::{Held, Worked};
 use crate::person::{self, Person};
 use crate::route::Route;
 
@@ -135,10 +137,10 @@ pub fn days_between(from: &str, to: &str) -> Option<i64> {
 }
 
 /// What a vessel says, kept up to date.
-pub type Answers = Memo<Option<Arc<VesselAnswers>>>;
+pub type Answers = Worked<Option<Arc<VesselAnswers>>>;
 
 /// What the water side of a vessel says, kept up to date while it is looked at.
-pub type Water = Memo<Option<Arc<WaterAnswers>>>;
+pub type Water = Worked<Option<Arc<WaterAnswers>>>;
 
 /// The desk. A handle: there is one desk for the life of the page, and copying this copies nothing.
 #[derive(Clone, Copy)]
@@ -154,29 +156,29 @@ impl std::ops::Deref for Desk {
 
 /// What lies on the desk.
 pub struct Parts {
-    keeper: StoredValue<Keeper, LocalStorage>,
-    owner: StoredValue<Owner>,
+    keeper: Keeper,
+    owner: Owner,
     /// Where the person is.
-    pub route: RwSignal<Route>,
+    pub route: Held<Route>,
     /// Every job on this device.
-    pub shelf: RwSignal<LiteMap<Id, Arc<Job>>>,
+    pub shelf: Held<LiteMap<Id, Arc<Job>>>,
     /// The open job.
-    pub job: RwSignal<Option<Arc<Job>>>,
-    history: RwSignal<History>,
+    pub job: Held<Option<Arc<Job>>>,
+    history: Held<History>,
     /// The person's ways.
-    pub person: RwSignal<Person>,
+    pub person: Held<Person>,
     /// What must be seen.
-    pub notices: RwSignal<Vec<Notice>>,
+    pub notices: Held<Vec<Notice>>,
     /// Whether what is typed is kept.
-    pub status: RwSignal<Status>,
+    pub status: Held<Status>,
     /// Whether the page works with no connection.
-    pub offline: RwSignal<bool>,
+    pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
-    pub turned: RwSignal<u32>,
-    answers: StoredValue<LiteMap<Id, Answers>>,
-    waters: StoredValue<LiteMap<Id, Water>>,
-    bill: StoredValue<Option<Memo<Arc<JobBill>>>>,
-    counts: StoredValue<Counts>,
+    pub turned: Held<u32>,
+    answers: RefCell<LiteMap<Id, Answers>>,
+    waters: RefCell<LiteMap<Id, Water>>,
+    bill: Cell<Option<Worked<Arc<JobBill>>>>,
+    counts: Cell<Counts>,
 }
 
 /// How often something was worked out since the last edit; shown on the page's root for tests.
@@ -191,31 +193,31 @@ impl Desk {
     /// Lays the desk out, once.
     pub fn lay(opened: Opened) -> Desk {
         let Opened { keeper, person, jobs, unread } = opened;
-        let person = RwSignal::new(person);
-        let status = RwSignal::new(keeper.status());
-        let found = RwSignal::new(Vec::new());
+        let person = Held::new(person);
+        let status = Held::new(keeper.status());
+        let found = Held::new(Vec::new());
         let desk = Desk(Box::leak(Box::new(Parts {
-            keeper: StoredValue::new_local(keeper.clone()),
-            owner: StoredValue::new(Owner::current().unwrap_or_default()),
-            route: RwSignal::new(Route::of(&bedwright_edge::address::hash())),
-            shelf: RwSignal::new(jobs),
-            job: RwSignal::new(None),
-            history: RwSignal::new(History::default()),
+            keeper: keeper.clone(),
+            owner: Owner::current().unwrap_or_default(),
+            route: Held::new(Route::of(&bedwright_edge::address::hash())),
+            shelf: Held::new(jobs),
+            job: Held::new(None),
+            history: Held::new(History::default()),
             person,
             notices: found,
             status,
-            offline: RwSignal::new(update::offline() == update::Offline::Ready),
-            turned: RwSignal::new(0),
-            answers: StoredValue::new(LiteMap::new()),
-            waters: StoredValue::new(LiteMap::new()),
-            bill: StoredValue::new(None),
-            counts: StoredValue::new(Counts::default()),
+            offline: Held::new(update::offline() == update::Offline::Ready),
+            turned: Held::new(0),
+            answers: RefCell::default(),
+            waters: RefCell::default(),
+            bill: Cell::default(),
+            counts: Cell::default(),
         })));
         if !unread.is_empty() {
             notices::put(found, Notice::SetAside(unread));
         }
         keeper.on_status(move |now| {
-            if status.try_with_untracked(|there| *there != now) == Some(true) {
+            if status.with_untracked(|there| *there != now) {
                 status.set(now);
             }
         });
@@ -258,8 +260,8 @@ impl Desk {
         let job = self.shelf.with_untracked(|shelf| shelf.get(id).cloned());
         let locked = job.as_ref().is_some_and(|job| !job.locked.is_empty());
         self.history.set(History::default());
-        self.answers.update_value(LiteMap::clear);
-        self.waters.update_value(LiteMap::clear);
+        self.answers.borrow_mut().clear();
+        self.waters.borrow_mut().clear();
         self.job.set(job);
         notices::take(self.notices, &Notice::Locked);
         if locked {
@@ -271,7 +273,7 @@ impl Desk {
     fn changed_elsewhere(self, key: &str) {
         let Some((id, section)) = key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { return };
         let id = Id::new(id);
-        let Ok(Some(text)) = self.keeper.with_value(|keeper| keeper.see(key)) else { return };
+        let Ok(Some(text)) = self.keeper.see(key) else { return };
         let mut job = self
             .shelf
             .with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
@@ -345,7 +347,7 @@ impl Desk {
         let device = self.person.with_untracked(|person| person.device.clone());
         match apply(&mut job, edit, &device) {
             Ok(inverse) => {
-                self.counts.set_value(Counts::default());
+                self.counts.set(Counts::default());
                 self.keep(&job, Some(&before));
                 let job = Arc::new(job);
                 self.shelf.update(|shelf| {
@@ -363,7 +365,7 @@ impl Desk {
 
     /// Takes the last change back.
     pub fn undo(self) {
-        if let Some(edit) = self.history.try_update(History::undo).flatten()
+        if let Some(edit) = self.history.update(History::undo).flatten()
             && let Some(redo) = self.change(edit)
         {
             self.history.update(|history| history.undone(redo));
@@ -373,7 +375,7 @@ impl Desk {
 
     /// Does the last undone change again.
     pub fn redo(self) {
-        if let Some(edit) = self.history.try_update(History::redo).flatten()
+        if let Some(edit) = self.history.update(History::redo).flatten()
             && let Some(inverse) = self.change(edit)
         {
             self.history.update(|history| history.redone(inverse));
@@ -393,7 +395,8 @@ impl Desk {
 
     /// Writes the sections of a job that differ from before.
     fn keep(self, job: &Job, before: Option<&Job>) {
-        self.keeper.with_value(|keeper| {
+        {
+            let keeper = &self.keeper;
             for &name in SectionName::ALL {
                 let now = job.revision(name);
                 if now.is_some() && before.is_none_or(|before| before.revision(name) != now) {
@@ -408,7 +411,7 @@ impl Desk {
             if before.map_or(0, |before| before.records.len()) != job.records.len() {
                 keeper.schedule(&format!("{JOBS}{}/{RECORDS}", job.id), &saved::records_text(job));
             }
-        });
+        }
     }
 
     /// Puts a job that is new to this device on the shelf and keeps it.
@@ -488,7 +491,7 @@ impl Desk {
                 known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
             })
         });
-        let keeper = self.keeper.with_value(Clone::clone);
+        let keeper = self.keeper.clone();
         // Marked before anything is taken away: a page that is closed half way doesn't bring half a job back.
         keeper.schedule(&format!("{ERASED}{id}"), "1");
         keeper.flush();
@@ -580,39 +583,39 @@ impl Desk {
     pub fn prefer(self, change: impl FnOnce(&mut Person)) {
         self.person.update(change);
         let text = self.person.with_untracked(Person::text);
-        self.keeper.with_value(|keeper| keeper.schedule(person::KEY, &text));
+        self.keeper.schedule(person::KEY, &text);
         self.turned.update(|n| *n = n.wrapping_add(1));
     }
 
     /// Writes everything now, then takes the new version.
     pub fn take_update(self) {
-        self.keeper.with_value(Keeper::flush);
+        self.keeper.flush();
         update::accept();
     }
 
     /// Writes everything now, then reloads.
     pub fn reload(self) {
-        self.keeper.with_value(Keeper::flush);
+        self.keeper.flush();
         // Refused only while the page is already being left.
         let _ = window().location().reload();
     }
 
     /// What a vessel of the open job says; worked out again only when that vessel changes.
     pub fn answers(self, vessel: &Id) -> Answers {
-        if let Some(memo) = self.answers.with_value(|memos| memos.get(vessel).copied()) {
+        if let Some(memo) = self.answers.borrow().get(vessel).copied() {
             return memo;
         }
         let id = vessel.clone();
         // Owned by the page, not by the screen that asks first.
-        let memo = self.owner.with_value(|owner| {
-            owner.with(|| {
-                let inputs = Memo::new(move |_| {
+        let memo = {
+            self.owner.with(|| {
+                let inputs = Worked::new(move || {
                     self.job.with(|job| {
                         let job = job.as_ref()?;
                         Some((Same(job.vessel(&id)?.clone()), Same(job.plan_of(&id))))
                     })
                 });
-                Memo::new(move |_| {
+                Worked::new(move || {
                     inputs.with(|inputs| {
                         let (survey, plan) = inputs.as_ref()?;
                         self.count(|counts| counts.vessels += 1);
@@ -620,54 +623,48 @@ impl Desk {
                     })
                 })
             })
-        });
-        self.answers.update_value(|memos| {
-            memos.insert(vessel.clone(), memo);
-        });
+        };
+        self.answers.borrow_mut().insert(vessel.clone(), memo);
         memo
     }
 
     /// What the water side of a vessel says; worked out only while somebody looks at it, and again only when that vessel,
     /// the site, or what was seen of the bed changes.
     pub fn water(self, vessel: &Id) -> Water {
-        if let Some(memo) = self.waters.with_value(|memos| memos.get(vessel).copied()) {
+        if let Some(memo) = self.waters.borrow().get(vessel).copied() {
             return memo;
         }
         let id = vessel.clone();
         let answers = self.answers(vessel);
-        let memo = self.owner.with_value(|owner| {
-            owner.with(|| {
-                let asked = Memo::new(move |_| {
-                    self.job.with(|job| {
-                        let job = job.as_ref()?;
-                        job.vessel(&id)?;
-                        Some(Same(Arc::new(WaterAsked::of(job, &id))))
-                    })
-                });
-                Memo::new(move |_| {
-                    let answers = answers.get()?;
-                    asked.with(|asked| {
-                        let asked = asked.as_ref()?;
-                        self.count(|counts| counts.waters += 1);
-                        Some(Arc::new(water_answers(&answers, &asked.0)))
-                    })
+        let memo = self.owner.with(|| {
+            let asked = Worked::new(move || {
+                self.job.with(|job| {
+                    let job = job.as_ref()?;
+                    job.vessel(&id)?;
+                    Some(Same(Arc::new(WaterAsked::of(job, &id))))
+                })
+            });
+            Worked::new(move || {
+                let answers = answers.get()?;
+                asked.with(|asked| {
+                    let asked = asked.as_ref()?;
+                    self.count(|counts| counts.waters += 1);
+                    Some(Arc::new(water_answers(&answers, &asked.0)))
                 })
             })
         });
-        self.waters.update_value(|memos| {
-            memos.insert(vessel.clone(), memo);
-        });
+        self.waters.borrow_mut().insert(vessel.clone(), memo);
         memo
     }
 
     /// The bill of the open job.
-    pub fn bill(self) -> Memo<Arc<JobBill>> {
-        if let Some(memo) = self.bill.get_value() {
+    pub fn bill(self) -> Worked<Arc<JobBill>> {
+        if let Some(memo) = self.bill.get() {
             return memo;
         }
-        let memo = self.owner.with_value(|owner| {
-            owner.with(|| {
-                let asked = Memo::new(move |_| {
+        let memo = {
+            self.owner.with(|| {
+                let asked = Worked::new(move || {
                     self.job.with(|job| {
                         job.as_ref().map(|job| {
                             let ids: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
@@ -675,7 +672,7 @@ impl Desk {
                         })
                     })
                 });
-                Memo::new(move |_| {
+                Worked::new(move || {
                     let answers: Vec<Arc<VesselAnswers>> = asked.with(|asked| {
                         let ids = asked.as_ref().map(|(_, _, ids)| ids.clone()).unwrap_or_default();
                         ids.iter().filter_map(|id| self.answers(id).get()).collect()
@@ -688,21 +685,18 @@ impl Desk {
                     })
                 })
             })
-        });
-        self.bill.set_value(Some(memo));
+        };
+        self.bill.set(Some(memo));
         memo
     }
 
     fn count(self, add: impl FnOnce(&mut Counts)) {
-        let counts = self.counts.try_update_value(|counts| {
-            add(counts);
-            *counts
-        });
+        let mut counts = self.counts.get();
+        add(&mut counts);
+        self.counts.set(counts);
         // For tests only.
-        if let Some(counts) = counts {
-            crate::app::mark_root("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
-            crate::app::mark_root("data-calculated-water", &counts.waters.to_string());
-        }
+        crate::app::mark_root("data-calculated", &format!("vessels {} bills {}", counts.vessels, counts.bills));
+        crate::app::mark_root("data-calculated-water", &counts.waters.to_string());
     }
 }
 
@@ -725,9 +719,9 @@ pub fn with_water<T>(water: Water, read: impl FnOnce(Option<&WaterAnswers>) -> T
 }
 
 /// Reads the bill. One compiled copy of the reading for all who ask.
-pub fn with_bill<T>(bill: Memo<Arc<JobBill>>, read: impl FnOnce(&JobBill) -> T) -> T {
+pub fn with_bill<T>(bill: Worked<Arc<JobBill>>, read: impl FnOnce(&JobBill) -> T) -> T {
     #[inline(never)]
-    fn now(bill: Memo<Arc<JobBill>>) -> Arc<JobBill> {
+    fn now(bill: Worked<Arc<JobBill>>) -> Arc<JobBill> {
         bill.get()
     }
     read(&now(bill))

@@ -2,10 +2,10 @@
 
 use bedwright_edge::fault::Fault;
 use bedwright_job::words::Label;
-use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el};
+use crate::parts::signal::{Held, Worked};
 
 /// A notice.
 #[derive(Clone, PartialEq)]
@@ -31,7 +31,7 @@ impl Notice {
 }
 
 /// Puts a notice up, in place of one of its kind; set-aside texts are added up.
-pub fn put(notices: RwSignal<Vec<Notice>>, notice: Notice) {
+pub fn put(notices: Held<Vec<Notice>>, notice: Notice) {
     notices.update(|all| match all.iter_mut().find(|there| there.same_kind(&notice)) {
         Some(Notice::SetAside(keys)) => {
             if let Notice::SetAside(more) = notice {
@@ -48,13 +48,13 @@ pub fn put(notices: RwSignal<Vec<Notice>>, notice: Notice) {
 }
 
 /// Takes every notice of a kind down.
-pub fn take(notices: RwSignal<Vec<Notice>>, kind: &Notice) {
+pub fn take(notices: Held<Vec<Notice>>, kind: &Notice) {
     notices.update(|all| all.retain(|there| !there.same_kind(kind)));
 }
 
 /// The notices at the top of the page.
 pub fn notices(desk: Desk) -> El {
-    let trouble = Memo::new(move |_| {
+    let trouble = Worked::new(move || {
         desk.status.with(|status| {
             let full =
                 matches!(status.local, Err(Fault::Full { .. })) || matches!(status.journal, Err(Fault::Full { .. }));

@@ -6,5 +6,6 @@ pub mod entry;
 pub mod how;
 pub mod live;
 pub mod sheet;
+pub mod signal;
 pub mod typing;
 pub mod verdicts;

@@ -11,6 +11,7 @@ mod service;
 mod survey;
 mod water;
 
+use bedwright_job::decimal::plain;
 use bedwright_job::id::Id;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
@@ -28,8 +29,10 @@ fn name(desk: Desk, vessel: &VesselSurvey) -> String {
     let tags = if vessel.tags.is_empty() { desk.label(Label::Untagged).to_owned() } else { vessel.tags.join(", ") };
     match vessel.entries.get(&bedwright_job::field::SurveyField::NominalSize) {
         Some(typed) if !typed.entry.text.trim().is_empty() => {
-            let size = bedwright_job::entry::nominal_size(&typed.entry.text)
-                .map_or_else(|_| typed.entry.text.clone(), |(diameter, height)| format!("{diameter}×{height}"));
+            let size = bedwright_job::entry::nominal_size(&typed.entry.text).map_or_else(
+                |_| typed.entry.text.clone(),
+                |(diameter, height)| format!("{}×{}", plain(diameter), plain(height)),
+            );
             format!("{tags} · {size}")
         }
         _ => tags,

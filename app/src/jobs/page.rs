@@ -6,10 +6,10 @@ use bedwright_calc::order;
 use bedwright_job::Job;
 use bedwright_job::id::Id;
 use bedwright_job::words::Label;
-use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el, small_letters, value_of};
+use crate::parts::signal::{Held, Worked};
 use crate::route::Route;
 
 /// What the list shows of a job; a row is drawn again only when this changes.
@@ -53,10 +53,10 @@ fn matches(job: &Job, search: &str) -> bool {
 
 /// The list.
 pub fn jobs_page(desk: Desk) -> El {
-    let search = RwSignal::new(String::new());
+    let search = Held::new(String::new());
     let say = move |label: Label| desk.label(label);
     let rows = move |binned: bool| {
-        Memo::new(move |_| {
+        Worked::new(move || {
             let search = search.get();
             desk.shelf.with(|shelf| {
                 let jobs: Vec<&Arc<Job>> = shelf
@@ -115,7 +115,7 @@ pub fn jobs_page(desk: Desk) -> El {
 }
 
 /// A line for each job.
-fn list(rows: Memo<Vec<Row>>, line: impl Fn(&Row) -> El + 'static) -> El {
+fn list(rows: Worked<Vec<Row>>, line: impl Fn(&Row) -> El + 'static) -> El {
     // What a line says is part of its key, so that a line that says something else is drawn anew.
     let key = |row: &Row| format!("{}\n{}\n{}\n{}", row.id, row.title, row.about, row.vessels);
     el("ul", "job-list").each(

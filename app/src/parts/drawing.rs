@@ -4,11 +4,11 @@ use std::rc::Rc;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU32, Ordering};
 
-use bedwright_job::decimal::to_places;
+use bedwright_job::decimal::{plain, to_places};
 use bedwright_job::drawing::{Drawing, Geometry, Shape};
-use leptos::prelude::*;
 
 use super::live::{El, svg};
+use super::signal::Held;
 
 /// Tells several drawings on a page apart, for the ids their descriptions need.
 static DRAWINGS: AtomicU32 = AtomicU32::new(0);
@@ -16,7 +16,7 @@ static DRAWINGS: AtomicU32 = AtomicU32::new(0);
 /// A section of a vessel; `selected` is the layer that is selected, from the bottom at 0.
 ///
 /// A pointer can select a layer here; the keyboard does it in the list of layers beside it.
-pub fn section_drawing(drawing: impl Fn() -> Option<Arc<Drawing>> + 'static, selected: RwSignal<Option<usize>>) -> El {
+pub fn section_drawing(drawing: impl Fn() -> Option<Arc<Drawing>> + 'static, selected: Held<Option<usize>>) -> El {
     let number = DRAWINGS.fetch_add(1, Ordering::Relaxed);
     let (title, description) = (format!("section-title-{number}"), format!("section-text-{number}"));
     let drawing = Rc::new(drawing);
@@ -32,8 +32,8 @@ pub fn section_drawing(drawing: impl Fn() -> Option<Arc<Drawing>> + 'static, sel
     svg("svg", "section-drawing")
         .set("role", "img")
         .set("aria-labelledby", &format!("{title} {description}"))
-        .tells("width", of(|drawing| drawing.width.to_string()))
-        .tells("height", of(|drawing| drawing.height.to_string()))
+        .tells("width", of(|drawing| plain(drawing.width)))
+        .tells("height", of(|drawing| plain(drawing.height)))
         .tells("viewBox", of(|drawing| drawing.view_box.clone()))
         .kid(svg("title", "").set("id", &title).says(told(|drawing| drawing.title.clone())))
         .kid(svg("desc", "").set("id", &description).says(told(|drawing| drawing.description.clone())))
@@ -44,7 +44,7 @@ pub fn section_drawing(drawing: impl Fn() -> Option<Arc<Drawing>> + 'static, sel
 }
 
 /// One mark; a layer's can be touched.
-fn mark(shape: &Shape, selected: RwSignal<Option<usize>>) -> El {
+fn mark(shape: &Shape, selected: Held<Option<usize>>) -> El {
     let name = shape.class.name();
     let drawn = match &shape.geometry {
         Geometry::Path { d } => svg("path", name).set("d", d),

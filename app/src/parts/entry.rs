@@ -8,6 +8,7 @@ use web_sys::HtmlElement;
 
 use super::choice::select;
 use super::live::{El, Shared, button, el};
+use super::signal::Held;
 use super::typing::typing;
 
 /// What stands in a field: the text and its unit's place in the list.
@@ -55,7 +56,7 @@ pub struct EntryField {
     /// What stands in the empty field: what is assumed.
     pub assumed: Shared<Option<String>>,
     /// Counted up when the text was changed by something else than typing.
-    pub turned: RwSignal<u32>,
+    pub turned: Held<u32>,
     /// Names of the two keypads, digits and letters.
     pub keypads: (&'static str, &'static str),
 }
@@ -71,8 +72,8 @@ impl EntryField {
         let EntryField { label, hint, id, units, written, on_write, on_leave, echo, wrong, doubt, on_settle, .. } =
             self;
         let (assumed, turned, (digits, abc)) = (self.assumed, self.turned, self.keypads);
-        let left = RwSignal::new(!untrack(|| written().text.is_empty()));
-        let by_letters = RwSignal::new(false);
+        let left = Held::new(!untrack(|| written().text.is_empty()));
+        let by_letters = Held::new(false);
         let shows: Shared<Option<String>> = Rc::new(move || if left.get() { wrong() } else { None });
         let (now, write) = (written.clone(), on_write.clone());
         let input = typing(
@@ -84,9 +85,10 @@ impl EntryField {
             },
             move || {
                 // A field taken away while it has the focus is left after its signals are gone.
-                if left.try_set(true).is_some() {
+                if left.is_gone() {
                     return;
                 }
+                left.set(true);
                 on_leave();
             },
         );

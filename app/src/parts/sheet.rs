@@ -12,6 +12,7 @@ use web_sys::Element;
 
 use super::choice::pick;
 use super::live::{El, Shared, button, el, follow, svg};
+use super::signal::{Held, Kept, Worked};
 use crate::desk::Desk;
 use crate::person::PaperSize;
 
@@ -28,16 +29,16 @@ pub fn page_size(paper: PaperSize) -> PageSize {
 
 /// Choice of paper, the button that prints, and the sheets as they will come out.
 pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
-    let silent = RwSignal::new(false);
+    let silent = Held::new(false);
     let sizes = [(PaperSize::Letter, Label::PaperLetter), (PaperSize::A4, Label::PaperA4)];
     let print = move || {
         silent.set(false);
         bedwright_edge::print::print(move |begun| {
             // The screen may have been left before the dialog was.
-            let _ = silent.try_set(!begun);
+            silent.set(!begun);
         });
     };
-    let paper = Memo::new(move |_| desk.person.with(|person| person.paper));
+    let paper = Worked::new(move || desk.person.with(|person| person.paper));
     let tools = el("div", "printing-tools")
         .kid(pick(
             desk.label(Label::Paper),
@@ -65,11 +66,11 @@ pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
 }
 
 /// The sheets of some papers.
-fn sheets(papers: Shared<Vec<Paper>>, paper: Memo<PaperSize>) -> El {
+fn sheets(papers: Shared<Vec<Paper>>, paper: Worked<PaperSize>) -> El {
     let size = move || page_size(paper.get());
     // Each paper with its sheets; what was measured goes with what was drawn, so that rows never change under a layout.
-    let laid: RwSignal<Vec<(Paper, Vec<Sheet>)>> = RwSignal::new(Vec::new());
-    let scale = RwSignal::new("1.0000".to_owned());
+    let laid: Held<Vec<(Paper, Vec<Sheet>)>> = Held::new(Vec::new());
+    let scale = Held::new("1.0000".to_owned());
     let (drawn, watched) = (papers.clone(), papers.clone());
     let measured = el("div", "sheets-measured").set("aria-hidden", "true").live(move || {
         let size = size();
@@ -87,7 +88,10 @@ fn sheets(papers: Shared<Vec<Paper>>, paper: Memo<PaperSize>) -> El {
     let (column, room) = (measured.node().clone(), shown.node().clone());
     let lay_out: std::rc::Rc<dyn Fn()> = std::rc::Rc::new(move || {
         // The screen may have been left since this was asked for.
-        let Some(size) = paper.try_get_untracked().map(page_size) else { return };
+        if !column.is_connected() {
+            return;
+        }
+        let size = page_size(untrack(|| paper.get()));
         let papers = untrack(|| papers());
         let measured = by_class(&column, "sheet");
         let all: Vec<(Paper, Vec<Sheet>)> = papers
@@ -120,8 +124,8 @@ fn sheets(papers: Shared<Vec<Paper>>, paper: Memo<PaperSize>) -> El {
         // A page that draws no frames shows no sheets either.
         let _ = window().request_animation_frame(call.unchecked_ref());
     });
-    let listener = StoredValue::new_local(Listener::on_window("resize", move |_| resized()));
-    on_cleanup(move || listener.dispose());
+    // It goes with the screen.
+    Kept::new(Listener::on_window("resize", move |_| resized()));
     el("div", "sheets").kid(measured).kid(shown)
 }
 

@@ -5,10 +5,11 @@ use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 
 use super::live::{El, el, follow, value_of};
+use super::signal::Held;
 
 /// A field: its text set only when `turned` counts up; told at every change, and when it is left.
 pub fn typing(
-    turned: RwSignal<u32>,
+    turned: Held<u32>,
     text: impl Fn() -> String + 'static,
     write: impl Fn(String) + 'static,
     leave: impl Fn() + 'static,
@@ -16,7 +17,7 @@ pub fn typing(
     boxed(turned, Box::new(text), Box::new(write), Box::new(leave))
 }
 
-fn boxed(turned: RwSignal<u32>, text: Box<dyn Fn() -> String>, write: Box<dyn Fn(String)>, leave: Box<dyn Fn()>) -> El {
+fn boxed(turned: Held<u32>, text: Box<dyn Fn() -> String>, write: Box<dyn Fn(String)>, leave: Box<dyn Fn()>) -> El {
     let field = el("input", "").set("type", "text").set("autocomplete", "off");
     let input = field.node().clone().unchecked_into::<HtmlInputElement>();
     follow(move || {

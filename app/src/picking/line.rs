@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::parts::live::{El, el, ticked};
+use crate::parts::signal::{Kept, Worked};
 use crate::parts::typing::typing;
 
 /// One line among all of them.
@@ -16,9 +17,9 @@ pub struct Line {
     /// The desk.
     pub desk: Desk,
     /// The item's key.
-    pub key: StoredValue<String>,
+    pub key: Kept<String>,
     /// Every line, this one among them.
-    pub rows: Memo<Vec<PickRow>>,
+    pub rows: Worked<Vec<PickRow>>,
 }
 
 impl Line {
@@ -28,7 +29,7 @@ impl Line {
 
     #[inline(never)]
     fn row(self) -> Option<PickRow> {
-        self.key.with_value(|key| self.rows.with(|rows| rows.iter().find(|row| row.key == *key).cloned()))
+        self.key.with(|key| self.rows.with(|rows| rows.iter().find(|row| row.key == *key).cloned()))
     }
 
     fn says(self, place: El, read: fn(&PickRow) -> String) -> El {
@@ -63,7 +64,7 @@ impl Line {
             move |event| {
                 let quantity = untrack(|| self.read(|row| Some(row.quantity)));
                 let picked = if ticked(&event) { quantity } else { None };
-                desk.edit(Edit::Pick { key: self.key.get_value(), picked });
+                desk.edit(Edit::Pick { key: self.key.get(), picked });
             },
         );
         let about = self.says(el("span", ""), |row| row.split.join(" · "));
@@ -105,7 +106,7 @@ impl Line {
         let input = typing(
             desk.turned,
             move || self.read(|row| Some(row.line.text(field).to_owned())).unwrap_or_default(),
-            move |text| desk.edit(Edit::PickText { key: self.key.get_value(), field, text }),
+            move |text| desk.edit(Edit::PickText { key: self.key.get(), field, text }),
             move || desk.pause(),
         )
         .set("autocapitalize", "characters")

@@ -8,21 +8,22 @@ use super::line::Line;
 use crate::desk::{Desk, today, with_bill};
 use crate::parts::live::{El, button, el, follow};
 use crate::parts::sheet::printing;
+use crate::parts::signal::{Held, Kept, Worked};
 
 /// The pick list.
 pub fn picking_page(desk: Desk) -> El {
     let say = move |label: Label| desk.label(label);
     let manner = desk.manner();
     let bill = desk.bill();
-    let rows: Memo<Vec<PickRow>> =
-        Memo::new(move |_| desk.of_job(|job| with_bill(bill, |bill| pick_rows(job, bill, manner))));
+    let rows: Worked<Vec<PickRow>> =
+        Worked::new(move || desk.of_job(|job| with_bill(bill, |bill| pick_rows(job, bill, manner))));
     let back = move || {
         let back = desk.of_job(|job| with_bill(bill, |bill| put_back(job, bill, manner)));
         back.iter().map(|back| format!("{} × {}", back.picked, back.item)).collect::<Vec<_>>()
     };
     let sorted = move || rows.with(|rows| rows.iter().map(|row| row.key.clone()).collect::<Vec<_>>());
     // Lines stay where they are while bins are typed; a line never moves away under a thumb.
-    let order = RwSignal::new(untrack(sorted));
+    let order = Held::new(untrack(sorted));
     follow(move || {
         let now = sorted();
         let mut order_now = order.get_untracked();
@@ -43,7 +44,7 @@ pub fn picking_page(desk: Desk) -> El {
         format!("{} {picked} {} {all}", say(Label::Picked), say(Label::Of))
     };
     let empty = move || rows.with(Vec::is_empty);
-    let line = move |key: &str| Line { desk, key: StoredValue::new(key.to_owned()), rows }.show();
+    let line = move |key: &str| Line { desk, key: Kept::new(key.to_owned()), rows }.show();
     let lines = move || {
         let state = el("div", "picking-state")
             .kid(el("p", "picking-progress").set("role", "status").says(progress))

@@ -1,7 +1,6 @@
 //! Units, number marks, paper, light and dark.
 
 use bedwright_job::words::Label;
-use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::parts::choice::pick;

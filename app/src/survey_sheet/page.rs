@@ -9,6 +9,7 @@ use crate::desk::{Desk, today};
 use crate::parts::choice::{choice, pick};
 use crate::parts::live::{El, el};
 use crate::parts::sheet::printing;
+use crate::parts::signal::Held;
 
 /// Whom a sheet is for.
 #[derive(Clone, PartialEq, Eq)]
@@ -34,8 +35,8 @@ pub fn survey_sheet_page(desk: Desk) -> El {
         together.into_iter().chain(vessels.into_iter().map(Whose::One)).chain([Whose::Unknown]).collect()
     };
     let none = untrack(vessels).is_empty();
-    let whose = RwSignal::new(if none { Whose::Unknown } else { Whose::All });
-    let filled = RwSignal::new(!none);
+    let whose = Held::new(if none { Whose::Unknown } else { Whose::All });
+    let filled = Held::new(!none);
     let name = move |whose: &Whose| match whose {
         Whose::All => say(Label::AllVessels).to_owned(),
         Whose::One(id) => desk.of_job(|job| vessel_name(job, id, manner)),

@@ -10,13 +10,13 @@ use bedwright_job::field::WaterField;
 use bedwright_job::id::Id;
 use bedwright_job::sections::survey::{Standing, SurveyEntry};
 use bedwright_job::words::{Label, Manner};
-use leptos::prelude::*;
 
 use super::evidence::evidence;
 use super::results::{Shown, share, shown};
 use crate::desk::{Answers, Desk, Water, with_water};
 use crate::parts::how::figure_line;
 use crate::parts::live::{El, button, el};
+use crate::parts::signal::Kept;
 
 type Reads = fn(&WaterAnswers, Manner) -> Shown;
 
@@ -41,7 +41,7 @@ const SHOWN: [(Label, Reads); 8] = [
 pub fn backwash(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
     let manner = desk.manner();
     let say = move |label: Label| desk.label(label);
-    let vessel = StoredValue::new(vessel.clone());
+    let vessel = Kept::new(vessel.clone());
     let washed = move || with_water(water, |water| water.is_some_and(|water| water.backwash.is_some()));
     let told = move || {
         with_water(water, |water| {
@@ -90,7 +90,7 @@ fn range(manner: Manner, label: &'static str, expansion: &Expansion) -> String {
 }
 
 /// Every size that can be fed, and what it does; a tap fits it.
-fn settings(desk: Desk, vessel: StoredValue<Id>, water: Water) -> El {
+fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
     let manner = desk.manner();
     let say = move |label: Label| desk.label(label);
     let head = move |label: Label| el("th", "").set("scope", "col").text(say(label));
@@ -101,7 +101,7 @@ fn settings(desk: Desk, vessel: StoredValue<Id>, water: Water) -> El {
         // In the words of a file: a point, and no marks between thousands.
         let text = bedwright_job::words::Manner { decimal: '.', ..manner }.decimal(unit.from_si(flow), 3);
         let entry = SurveyEntry { entry: Entry { text, unit, meaning: None }, standing: Standing::Assumed };
-        desk.edit(Edit::Water { of: WaterOf::Vessel(vessel.get_value()), field, entry: Some(entry) });
+        desk.edit(Edit::Water { of: WaterOf::Vessel(vessel.get()), field, entry: Some(entry) });
         desk.turned.update(|n| *n = n.wrapping_add(1));
     };
     let row = move |setting: &Setting, taken: bool| {

@@ -15,17 +15,18 @@ use super::number_line::NumberLine;
 use crate::desk::{Answers, Desk, Water, new_id, today, with_answers, with_water};
 use crate::parts::choice::choice;
 use crate::parts::live::{El, button, el};
+use crate::parts::signal::{Held, Kept};
 
 /// What is being written down, until it is added.
 #[derive(Clone, Copy)]
 struct Draft {
-    kind: RwSignal<usize>,
-    grains: RwSignal<bool>,
-    flow: RwSignal<Option<Entry>>,
-    temperature: RwSignal<Option<Entry>>,
-    minutes: RwSignal<Option<Entry>>,
-    expansion: RwSignal<Option<Entry>>,
-    told: RwSignal<bool>,
+    kind: Held<usize>,
+    grains: Held<bool>,
+    flow: Held<Option<Entry>>,
+    temperature: Held<Option<Entry>>,
+    minutes: Held<Option<Entry>>,
+    expansion: Held<Option<Entry>>,
+    told: Held<bool>,
 }
 
 impl Draft {
@@ -39,7 +40,7 @@ impl Draft {
 }
 
 /// What was seen, and a form to add to it.
-pub fn evidence(desk: Desk, vessel: StoredValue<Id>, water: Water, answers: Answers) -> El {
+pub fn evidence(desk: Desk, vessel: Kept<Id>, water: Water, answers: Answers) -> El {
     let say = move |label: Label| desk.label(label);
     let seen = move || {
         with_water(water, |water| water.map(|water| water.evidence.clone())).unwrap_or_else(|| Arc::new(Vec::new()))
@@ -97,19 +98,19 @@ fn sentence(desk: Desk, piece: &Evidence) -> String {
     parts.join(" · ")
 }
 
-fn form(desk: Desk, vessel: StoredValue<Id>, answers: Answers) -> El {
+fn form(desk: Desk, vessel: Kept<Id>, answers: Answers) -> El {
     let manner = desk.manner();
     let say = move |label: Label| desk.label(label);
     let draft = Draft {
-        kind: RwSignal::new(0),
-        grains: RwSignal::new(false),
-        flow: RwSignal::new(None),
-        temperature: RwSignal::new(None),
-        minutes: RwSignal::new(None),
-        expansion: RwSignal::new(None),
-        told: RwSignal::new(false),
+        kind: Held::new(0),
+        grains: Held::new(false),
+        flow: Held::new(None),
+        temperature: Held::new(None),
+        minutes: Held::new(None),
+        expansion: Held::new(None),
+        told: Held::new(false),
     };
-    let line = move |id: &str, label: Label, units: &'static [Unit], usual: Unit, place: RwSignal<Option<Entry>>| {
+    let line = move |id: &str, label: Label, units: &'static [Unit], usual: Unit, place: Held<Option<Entry>>| {
         NumberLine {
             id: id.to_owned(),
             label: say(label),
@@ -134,7 +135,7 @@ fn form(desk: Desk, vessel: StoredValue<Id>, answers: Answers) -> El {
     let add = move || {
         let drain = untrack(|| draft.is_drain());
         let dimension = if drain { Dimension::VolumeFlow } else { Dimension::FlowPerArea };
-        let of = |place: RwSignal<Option<Entry>>, wanted: Dimension| {
+        let of = |place: Held<Option<Entry>>, wanted: Dimension| {
             place.get_untracked().filter(|entry| entry.understood().is_ok_and(|read| read.dimension == wanted))
         };
         let (minutes, expansion) = (of(draft.minutes, Dimension::Time), of(draft.expansion, Dimension::Ratio));
@@ -155,7 +156,7 @@ fn form(desk: Desk, vessel: StoredValue<Id>, answers: Answers) -> El {
             id: new_id(),
             kind: untrack(|| draft.kind()),
             day: today(),
-            vessel: vessel.get_value(),
+            vessel: vessel.get(),
             layer: layer.filter(|_| !drain),
             flow,
             temperature,

@@ -20,14 +20,15 @@ use super::number_line::NumberLine;
 use crate::desk::{Answers, Desk, new_id, with_answers};
 use crate::parts::choice::choice;
 use crate::parts::live::{El, button, el, ticked};
+use crate::parts::signal::{Held, Kept};
 
 /// The plan of a vessel of the open job.
 #[derive(Clone, Copy)]
 struct There {
     desk: Desk,
-    vessel: StoredValue<Id>,
+    vessel: Kept<Id>,
     answers: Answers,
-    selected: RwSignal<Option<usize>>,
+    selected: Held<Option<usize>>,
 }
 
 impl There {
@@ -38,7 +39,7 @@ impl There {
     #[inline(never)]
     fn now(self) -> Option<Arc<VesselPlan>> {
         let job = self.desk.open()?;
-        self.vessel.with_value(|id| Some(job.plan_of(id)))
+        self.vessel.with(|id| Some(job.plan_of(id)))
     }
 
     fn ids(self) -> Vec<String> {
@@ -47,8 +48,8 @@ impl There {
 }
 
 /// The layers of one vessel.
-pub fn layers(desk: Desk, vessel: &Id, answers: Answers, selected: RwSignal<Option<usize>>) -> El {
-    let there = There { desk, vessel: StoredValue::new(vessel.clone()), answers, selected };
+pub fn layers(desk: Desk, vessel: &Id, answers: Answers, selected: Held<Option<usize>>) -> El {
+    let there = There { desk, vessel: Kept::new(vessel.clone()), answers, selected };
     let say = move |label: Label| desk.label(label);
     let add = move |role: Role| {
         let at = untrack(|| {
@@ -62,7 +63,7 @@ pub fn layers(desk: Desk, vessel: &Id, answers: Answers, selected: RwSignal<Opti
             Role::Media => "",
         };
         let layer = LayerPlan::new(new_id(), material, role);
-        desk.edit(Edit::InsertLayer { vessel: there.vessel.get_value(), at, layer });
+        desk.edit(Edit::InsertLayer { vessel: there.vessel.get(), at, layer });
         selected.set(Some(at));
     };
     let without_underbed = move || {
@@ -80,9 +81,7 @@ pub fn layers(desk: Desk, vessel: &Id, answers: Answers, selected: RwSignal<Opti
         .set("aria-labelledby", "layers")
         .kid(el("h2", "rule").set("id", "layers").text(say(Label::Layers)))
         .kid(actions)
-        .kid(
-            el("ol", "layer-list").each(top_first, move |id| Layer { there, id: StoredValue::new(Id::new(id)) }.card()),
-        )
+        .kid(el("ol", "layer-list").each(top_first, move |id| Layer { there, id: Kept::new(Id::new(id)) }.card()))
         .when(without_underbed, move || {
             let none = el("p", "layer-none").text(say(Label::Underbed)).text(": ").text(say(Label::UnderbedNone));
             vec![none]
@@ -94,7 +93,7 @@ pub fn layers(desk: Desk, vessel: &Id, answers: Answers, selected: RwSignal<Opti
 #[derive(Clone, Copy)]
 struct Layer {
     there: There,
-    id: StoredValue<Id>,
+    id: Kept<Id>,
 }
 
 impl Layer {
@@ -105,7 +104,7 @@ impl Layer {
 
     #[inline(never)]
     fn at(self, plan: &VesselPlan) -> Option<usize> {
-        self.id.with_value(|id| plan.layers.iter().position(|layer| layer.id == *id))
+        self.id.with(|id| plan.layers.iter().position(|layer| layer.id == *id))
     }
 
     fn place(self) -> usize {
@@ -118,7 +117,7 @@ impl Layer {
 
     #[inline(never)]
     fn answer(self, answers: &VesselAnswers) -> Option<&LayerAnswer> {
-        self.id.with_value(|id| answers.layers.iter().find(|layer| layer.id == *id))
+        self.id.with(|id| answers.layers.iter().find(|layer| layer.id == *id))
     }
 
     fn fill<T>(self, read: impl FnOnce(&LayerFill) -> T) -> Option<T> {
@@ -137,11 +136,11 @@ impl Layer {
     }
 
     fn edit(self, choice: LayerChoice) -> Edit {
-        Edit::Layer { vessel: self.there.vessel.get_value(), layer: self.id.get_value(), choice }
+        Edit::Layer { vessel: self.there.vessel.get(), layer: self.id.get(), choice }
     }
 
     fn amount(self, entry: Option<Entry>) -> Edit {
-        let (vessel, layer) = (self.there.vessel.get_value(), self.id.get_value());
+        let (vessel, layer) = (self.there.vessel.get(), self.id.get());
         Edit::LayerEntry { vessel, layer, field: LayerField::Amount, entry }
     }
 
@@ -164,7 +163,7 @@ impl Layer {
         let (at, count) = untrack(|| (self.place(), self.there.ids().len()));
         let to = if up { at.checked_add(1) } else { at.checked_sub(1) };
         if let Some(to) = to.filter(|to| *to < count) {
-            let (vessel, layer) = (self.there.vessel.get_value(), self.id.get_value());
+            let (vessel, layer) = (self.there.vessel.get(), self.id.get());
             self.there.desk.edit(Edit::MoveLayer { vessel, layer, to });
         }
     }
@@ -206,7 +205,7 @@ impl Layer {
             .kid(button("quiet", say(Label::MoveUp), move || self.shift(true)))
             .kid(button("quiet", say(Label::MoveDown), move || self.shift(false)))
             .kid(button("quiet", say(Label::RemoveLayer), move || {
-                let (vessel, layer) = (self.there.vessel.get_value(), self.id.get_value());
+                let (vessel, layer) = (self.there.vessel.get(), self.id.get());
                 desk.edit(Edit::RemoveLayer { vessel, layer });
             }));
         let card = el("li", "layer")
@@ -281,7 +280,7 @@ impl Layer {
                 })
             };
             NumberLine {
-                id: format!("amount-{}", self.id.get_value()),
+                id: format!("amount-{}", self.id.get()),
                 label: say(Label::Amount),
                 units: Unit::of(target.dimension()),
                 usual: target.usual_unit(manner.metric),
@@ -416,7 +415,7 @@ fn bucket_line(there: There) -> El {
             problem.map(|problem| manner.problem(&problem))
         }),
         put: Rc::new(move |entry| {
-            desk.edit(Edit::Plan { vessel: there.vessel.get_value(), field: PlanField::Bucket, entry });
+            desk.edit(Edit::Plan { vessel: there.vessel.get(), field: PlanField::Bucket, entry });
         }),
         hint: "",
         assumed: Rc::new(move || Some(assumed.value.value)),

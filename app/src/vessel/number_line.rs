@@ -10,6 +10,7 @@ use super::doubt::doubt_of;
 use crate::desk::Desk;
 use crate::parts::entry::{EntryField, Written};
 use crate::parts::live::{El, Shared, el};
+use crate::parts::signal::Held;
 
 /// A number with its unit, its echo and its mistake.
 pub(super) struct NumberLine {
@@ -48,7 +49,7 @@ impl NumberLine {
     pub(super) fn show(self, desk: Desk) -> El {
         let NumberLine { id, label, hint, units, usual, entry, misread, problem, put, assumed, standing } = self;
         let manner = desk.manner();
-        let taken = RwSignal::new(None::<Unit>);
+        let taken = Held::new(None::<Unit>);
         let unit: Shared<Unit> = {
             let entry = entry.clone();
             Rc::new(move || {

@@ -8,7 +8,6 @@ use bedwright_job::Edit;
 use bedwright_job::drawing::{Form, section};
 use bedwright_job::id::Id;
 use bedwright_job::words::{Label, VerdictWords};
-use leptos::prelude::*;
 
 use super::backwash::backwash;
 use super::layers::layers;
@@ -19,6 +18,7 @@ use super::water::water;
 use crate::desk::{Answers, Desk, Water, with_answers, with_water};
 use crate::parts::drawing::section_drawing;
 use crate::parts::live::{El, Shared, button, el};
+use crate::parts::signal::{Held, Kept, Worked};
 use crate::parts::verdicts::{Sign, verdicts};
 use crate::route::Route;
 
@@ -38,12 +38,12 @@ pub fn vessel_page(desk: Desk, id: &Id) -> El {
 }
 
 fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
-    let selected = RwSignal::new(None::<usize>);
-    let wide = RwSignal::new(bedwright_edge::display::matches(WIDE));
-    let watch = StoredValue::new_local(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
-    on_cleanup(move || watch.dispose());
+    let selected = Held::new(None::<usize>);
+    let wide = Held::new(bedwright_edge::display::matches(WIDE));
+    // It goes with the screen.
+    Kept::new(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
     let manner = desk.manner();
-    let drawing = Memo::new(move |_| {
+    let drawing = Worked::new(move || {
         let form = if wide.get() {
             Form::Full { width: 420.0, height: 640.0 }
         } else {

@@ -3,11 +3,11 @@
 use bedwright_calc::quantity::{Amount, Figure};
 use bedwright_job::answers::{VesselAnswers, depth_rows};
 use bedwright_job::words::{Label, Manner};
-use leptos::prelude::*;
 
 use crate::desk::{Answers, Desk, with_answers};
 use crate::parts::how::{Grounds, figure_line};
 use crate::parts::live::{El, el};
+use crate::parts::signal::Held;
 
 /// A figure as shown, with its grounds.
 pub(super) type Shown = Option<(String, Grounds)>;
@@ -109,7 +109,7 @@ pub fn results(desk: Desk, answers: Answers) -> El {
 /// Depth against volume; worked out once it is opened.
 fn depth_table(desk: Desk, answers: Answers) -> El {
     let manner = desk.manner();
-    let open = RwSignal::new(false);
+    let open = Held::new(false);
     let head = move |label: Label| el("th", "").set("scope", "col").text(desk.label(label));
     let heads = [Label::TapeReads, Label::Height, Label::Volume];
     let cell = |text: String| el("td", "figure").text(&text);

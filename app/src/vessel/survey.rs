@@ -6,6 +6,7 @@ use std::sync::Arc;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Edit;
 use bedwright_job::answers::VesselAnswers;
+use bedwright_job::decimal::plain;
 use bedwright_job::edit::Choice as Chosen;
 use bedwright_job::entry::{Entry, Meaning, Unit, answered, typed};
 use bedwright_job::field::SurveyField;
@@ -23,13 +24,14 @@ use crate::desk::{Answers, Desk, with_answers};
 use crate::parts::choice::{choice, pick};
 use crate::parts::entry::{EntryField, Written};
 use crate::parts::live::{El, Shared, el, small_letters};
+use crate::parts::signal::{Held, Kept};
 use crate::parts::typing::{text_line, typing};
 
 /// A vessel of the open job, and how it is read and changed.
 #[derive(Clone, Copy)]
 struct There {
     desk: Desk,
-    id: StoredValue<Id>,
+    id: Kept<Id>,
     answers: Answers,
 }
 
@@ -42,11 +44,11 @@ impl There {
     #[inline(never)]
     fn vessel(self) -> Option<Arc<VesselSurvey>> {
         let job = self.desk.open()?;
-        self.id.with_value(|id| job.vessel(id).cloned())
+        self.id.with(|id| job.vessel(id).cloned())
     }
 
     fn choose(self, choice: Chosen) {
-        self.desk.edit(Edit::Choose { vessel: self.id.get_value(), choice });
+        self.desk.edit(Edit::Choose { vessel: self.id.get(), choice });
     }
 
     fn answer<T>(self, read: impl FnOnce(&VesselAnswers) -> Option<T>) -> Option<T> {
@@ -56,7 +58,7 @@ impl There {
 
 /// The survey of one vessel.
 pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
-    let there = There { desk, id: StoredValue::new(vessel.clone()), answers };
+    let there = There { desk, id: Kept::new(vessel.clone()), answers };
     let say = move |label: Label| desk.label(label);
     let select = move |label: Label, all: Vec<(Chosen, Label)>, read: fn(&VesselSurvey) -> Chosen| {
         let all = Rc::new(all);
@@ -135,7 +137,7 @@ fn tags_line(there: There) -> El {
     let write = move |text: String| {
         let tags: Vec<String> =
             text.split([',', ';']).map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
-        desk.edit(Edit::Tags { vessel: there.id.get_value(), tags });
+        desk.edit(Edit::Tags { vessel: there.id.get(), tags });
     };
     let now = move || there.read(|vessel| vessel.tags.join(", ")).unwrap_or_default();
     text_line(desk.label(Label::Tags), typing(desk.turned, now, write, move || desk.pause()))
@@ -149,7 +151,7 @@ fn survey_line(there: There, field: SurveyField) -> El {
         if field == SurveyField::NominalSize { &[Unit::Inch] } else { Unit::of(field.dimension()) };
     let entry = move || there.read(|vessel| vessel.entries.get(&field).cloned()).flatten();
     // The unit of an empty field: the person's usual one until another is taken.
-    let taken = RwSignal::new(None::<Unit>);
+    let taken = Held::new(None::<Unit>);
     let unit = move || {
         let typed = there.read(|vessel| vessel.entries.get(&field).map(|typed| typed.entry.unit)).flatten();
         typed.or(taken.get()).unwrap_or_else(|| field.usual_unit(manner.metric))
@@ -158,7 +160,7 @@ fn survey_line(there: There, field: SurveyField) -> El {
         text: entry().map(|typed| typed.entry.text).unwrap_or_default(),
         unit: units.iter().position(|there| *there == unit()).unwrap_or(0),
     };
-    let put = move |entry: Option<SurveyEntry>| desk.edit(Edit::Survey { vessel: there.id.get_value(), field, entry });
+    let put = move |entry: Option<SurveyEntry>| desk.edit(Edit::Survey { vessel: there.id.get(), field, entry });
     let standing_now = move || {
         entry().map(|typed| typed.standing).unwrap_or_else(|| {
             let open = there.read(|vessel| vessel.path).is_none_or(|path| path == Path::OpenAndEmpty);
@@ -207,7 +209,10 @@ fn survey_line(there: There, field: SurveyField) -> El {
     let echo = move || {
         there.answer(|answers| {
             if field == SurveyField::NominalSize {
-                return answers.survey.nominal.map(|(diameter, height)| format!("{diameter} × {height} in"));
+                return answers
+                    .survey
+                    .nominal
+                    .map(|(diameter, height)| format!("{} × {} in", plain(diameter), plain(height)));
             }
             answers.survey.understood.get(&field).map(|understood| manner.echo(understood))
         })

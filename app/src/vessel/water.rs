@@ -19,12 +19,13 @@ use super::number_line::{NumberLine, StandingMark};
 use crate::desk::{Answers, Desk, Water, with_answers, with_water};
 use crate::parts::choice::{choice, pick};
 use crate::parts::live::{El, el};
+use crate::parts::signal::Kept;
 
 /// The water side of a vessel of the open job.
 #[derive(Clone, Copy)]
 struct There {
     desk: Desk,
-    vessel: StoredValue<Id>,
+    vessel: Kept<Id>,
     water: Water,
 }
 
@@ -34,11 +35,11 @@ impl There {
     }
 
     fn duty(self) -> Arc<VesselDuty> {
-        self.vessel.with_value(|id| self.site(|site| Some(site.duty_of(id)))).unwrap_or_default()
+        self.vessel.with(|id| self.site(|site| Some(site.duty_of(id)))).unwrap_or_default()
     }
 
     fn choose(self, choice: DutyChoice) {
-        self.desk.edit(Edit::Duty { vessel: self.vessel.get_value(), choice });
+        self.desk.edit(Edit::Duty { vessel: self.vessel.get(), choice });
     }
 
     /// The typed value of a field.
@@ -70,7 +71,7 @@ impl There {
         let manner = self.desk.manner();
         with_water(self.water, |water| {
             let water = water?;
-            self.vessel.with_value(|vessel| {
+            self.vessel.with(|vessel| {
                 water.problems.iter().find_map(|problem| {
                     let layer = match of {
                         WaterOf::Layer(_, layer) if self.is_layer(layer, problem.layer) => Some(layer),
@@ -85,7 +86,7 @@ impl There {
 
     /// Whether a layer is the one of this place in the plan.
     fn is_layer(self, layer: &Id, place: Option<usize>) -> bool {
-        let plan = self.desk.of_job(|job| Some(self.vessel.with_value(|id| job.plan_of(id))));
+        let plan = self.desk.of_job(|job| Some(self.vessel.with(|id| job.plan_of(id))));
         let at = plan.and_then(|plan| plan.layers.iter().position(|there| there.id == *layer));
         at.is_some() && at == place
     }
@@ -93,7 +94,7 @@ impl There {
 
 /// Water on site, and what the vessel must do.
 pub fn water(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
-    let there = There { desk, vessel: StoredValue::new(vessel.clone()), water };
+    let there = There { desk, vessel: Kept::new(vessel.clone()), water };
     el("div", "water").kid(site(there)).kid(duty(there)).kid(grains(there, answers))
 }
 
@@ -152,11 +153,11 @@ fn duty(there: There) -> El {
             },
         ));
     let fields = move || {
-        let upper = desk
-            .of_job(|job| there.vessel.with_value(|id| job.vessel(id).is_some_and(|vessel| vessel.upper_collector)));
+        let upper =
+            desk.of_job(|job| there.vessel.with(|id| job.vessel(id).is_some_and(|vessel| vessel.upper_collector)));
         asked_of_duty(&there.duty(), upper).iter().map(|field| field.id().to_owned()).collect::<Vec<_>>()
     };
-    let one = move |field: WaterField| line(there, WaterOf::Vessel(there.vessel.get_value()), field);
+    let one = move |field: WaterField| line(there, WaterOf::Vessel(there.vessel.get()), field);
     // What few are asked for stays folded until it is.
     let more = el("details", "how")
         .kid(el("summary", "").kid(el("span", "how-name").text(say(Label::MoreOfDuty))))
@@ -176,7 +177,7 @@ fn duty(there: There) -> El {
 fn grains(there: There, answers: Answers) -> El {
     let desk = there.desk;
     let layers = move || {
-        let plan = desk.of_job(|job| Some(there.vessel.with_value(|id| job.plan_of(id))));
+        let plan = desk.of_job(|job| Some(there.vessel.with(|id| job.plan_of(id))));
         let layers = plan.map(|plan| {
             let named = plan.layers.iter().filter(|layer| !layer.material.is_empty());
             named.map(|layer| layer.id.to_string()).collect::<Vec<_>>()
@@ -184,7 +185,7 @@ fn grains(there: There, answers: Answers) -> El {
         layers.unwrap_or_default()
     };
     let name = move |layer: &Id| {
-        let plan = desk.of_job(|job| Some(there.vessel.with_value(|id| job.plan_of(id))))?;
+        let plan = desk.of_job(|job| Some(there.vessel.with(|id| job.plan_of(id))))?;
         let layer = plan.layers.iter().find(|there| there.id == *layer)?;
         Some(desk.manner().material(&layer.material))
     };
@@ -193,7 +194,7 @@ fn grains(there: There, answers: Answers) -> El {
     el("section", "").set("aria-label", desk.label(Label::Grains)).when(any, move || {
         vec![el("div", "grains").each(layers, move |id| {
             let layer = Id::new(id);
-            let of = WaterOf::Layer(there.vessel.get_value(), layer.clone());
+            let of = WaterOf::Layer(there.vessel.get(), layer.clone());
             let lines = WaterField::OF_GRAINS.iter().map(|field| line(there, of.clone(), *field)).collect();
             let head = el("summary", "").kid(
                 el("span", "how-name")

@@ -138,6 +138,13 @@ pub fn to_places(value: f64, places: usize) -> String {
     text
 }
 
+/// A number as short as it can be written, to a millionth.
+#[must_use]
+pub fn plain(value: f64) -> String {
+    let text = to_places(value, 6);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
 /// A whole number of any size; the lowest part first, no nought at the end.
 struct Large(Vec<u32>);
 
@@ -198,7 +205,7 @@ impl Large {
 mod tests {
     use proptest::prelude::*;
 
-    use super::{nearest, to_places};
+    use super::{nearest, plain, to_places};
 
     fn reads_as_std(text: &str) {
         let expected: f64 = text.parse().unwrap_or(f64::NAN);
@@ -268,6 +275,13 @@ mod tests {
             for value in [f64::from_bits(bits), near, (near * 16.0).round() / 16.0, near * 1e-9] {
                 prop_assert_eq!(to_places(value, places), format!("{value:.places$}"));
             }
+        }
+    }
+
+    #[test]
+    fn a_plain_number_is_as_short_as_it_can_be() {
+        for (value, text) in [(12.0, "12"), (100.0, "100"), (12.5, "12.5"), (0.1, "0.1"), (1.0 / 3.0, "0.333333")] {
+            assert_eq!(plain(value), text);
         }
     }
 
