@@ -221,16 +221,19 @@ const REACH: f64 = 36.0;
 /// The mean and standard deviation whose cut distribution has a tenth below `ln_10` and six tenths below `ln_60`.
 fn fit(low: f64, high: f64, ln_10: f64, ln_60: f64) -> Option<(f64, f64)> {
     let width = high - low;
+    let tenth = |mean: f64, sigma: f64| Cut { mean, sigma, low, high }.finer(ln_10) - 0.1;
+    let reach = |sigma: f64| (low - REACH * sigma, high + REACH * sigma);
     let mean_of = |sigma: f64| {
-        crossing(
-            |mean| Cut { mean, sigma, low, high }.finer(ln_10) - 0.1,
-            low - REACH * sigma,
-            high + REACH * sigma,
-            1e-15,
-        )
+        let (from, to) = reach(sigma);
+        crossing(|mean| tenth(mean, sigma), from, to, 1e-15)
     };
     let miss = |sigma: f64| Cut { mean: mean_of(sigma), sigma, low, high }.finer(ln_60) - 0.6;
-    let (narrow, wide) = (SIGMA.0 * width, SIGMA.1 * width);
+    let narrow = SIGMA.0 * width;
+    // Sizes close to a sieve want a mean further out the wider it is: not wider than where one can be found.
+    let mut wide = SIGMA.1 * width;
+    while wide > narrow && !(tenth(reach(wide).0, wide) > 0.0 && tenth(reach(wide).1, wide) < 0.0) {
+        wide /= 2.0;
+    }
     if ln_10 <= low || !(miss(narrow) > 0.0 && miss(wide) < 0.0) {
         return None;
     }
