@@ -125,15 +125,11 @@ impl Bench<'_> {
             let mark = if sure { Mark::Fine } else { Mark::SetOnSite };
             (mark, Reason::Stands { cold: likely.0.into(), warm: likely.1.into(), room: room.into() })
         };
-        let three = |lines: (f64, f64)| {
-            let at = |weight: f64| Some(on(lines, weight)).filter(|e| e.is_finite());
-            Expansion { low: at(w.low), likely: at(w.likely), high: at(w.high) }
-        };
         Judged {
             mark,
             reason,
-            cold: three(cold_lines),
-            warm: three(warm_lines),
+            cold: Expansion::on(cold_lines, w),
+            warm: Expansion::on(warm_lines, w),
             margin: (likely.1 - self.minimum).min(room - likely.0),
         }
     }
