@@ -8,3 +8,4 @@ mod hydraulics;
 mod practice;
 mod properties;
 mod reference;
+mod textbook;
