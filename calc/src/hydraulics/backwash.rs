@@ -7,8 +7,10 @@ use super::evidence::Lines;
 use super::expansion::{Expansion, Weights, between};
 use super::flow_control::FlowControl;
 use super::fluidisation::{ergun_start, settling, wen_yu_start};
+use super::packed_bed::flow;
 use super::sensitivity::{Sensitivity, sensitivities};
 use crate::fill::Layer;
+use crate::quantity::problem::{positive, within};
 use crate::quantity::{
     Amount, Assumption, Basis, Figure, Formula, Input, Known, Mark, Problem, Reason, Remedy, Source, Subject, Term,
     Velocity, Verdict, VolumeRate, cubic_metres_per_second, metres, metres_per_second,
@@ -168,8 +170,9 @@ const COARSEST: f64 = 0.90;
 ///
 /// # Errors
 /// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::TemperatureLow`] above the highest; [`Term::BackwashAvailable`]
-/// or [`Term::FlowControl`] not above zero; [`Term::MinimumExpansion`] not from 0 to 5; [`Term::ParticleDensity`] of
-/// grains that float, with the layer.
+/// not above zero; [`Term::FlowControl`] not above zero, or faster than 100 m/s through the shell;
+/// [`Term::UpperSlotWidth`] not from 1 µm to 0.1 m; [`Term::MinimumExpansion`] not from 0 to 5;
+/// [`Term::ParticleDensity`] of grains that float, with the layer.
 ///
 /// # Sources
 /// Our own rule on the equations of [`super::fluidisation`].
@@ -218,10 +221,14 @@ pub fn backwash(
             crate::quantity::Fault::NotBelow { value: low.into(), other: Term::TemperatureHigh, limit: high.into() };
         return Err(Problem::new(Term::TemperatureLow, fault));
     }
-    for (term, flow) in [(Term::BackwashAvailable, &site.backwash_available), (Term::FlowControl, &duty.flow_control)] {
-        if let Some(flow) = flow {
-            crate::quantity::problem::positive(term, flow.value.value, flow.value.into())?;
-        }
+    if let Some(most) = &site.backwash_available {
+        positive(Term::BackwashAvailable, most.value.value, most.value.into())?;
+    }
+    if let Some(fitted) = &duty.flow_control {
+        flow(Term::FlowControl, fitted, bed.area.value.value)?;
+    }
+    if let Some(slot) = &duty.upper_slot_width {
+        within(Term::UpperSlotWidth, slot.value.value, SLOT_M, |x| metres(x).into())?;
     }
     let minimum = duty.minimum_expansion.value;
     if !(0.0..=MOST_EXPANSION).contains(&minimum) {
@@ -276,6 +283,9 @@ pub fn backwash(
     answer.verdicts.extend(mixing(bed, &bench, chosen.and_then(|at| answer.settings.get(at)), basis));
     Ok(answer)
 }
+
+/// Slots let water pass and are narrower than a hand.
+const SLOT_M: (f64, f64) = (1e-6, 0.1);
 
 /// No bed is asked to stand six times as high as it lies.
 const MOST_EXPANSION: f64 = 5.0;

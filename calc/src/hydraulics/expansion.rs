@@ -66,19 +66,21 @@ impl LiftedLayer {
         let rate = libm::pow(per_size, DRAG_POWER);
         let galilei = fluid.density * weight / (fluid.viscosity * fluid.viscosity);
         let settled = 1.0 - self.voidage;
+        // A flow beyond all numbers leaves nothing.
+        let stretched = |open: f64| {
+            if open < OPEN { settled / (1.0 - open.max(self.voidage)) } else { f64::INFINITY }
+        };
         let (mut low, mut high) = (0.0, 0.0);
         for (&size, &power) in self.sizes.iter().zip(&self.powers) {
             let drag = (18.0 * per_size * size + 2.7 * rate * power) / (galilei * size * size * size);
-            let open = libm::pow(drag, 1.0 / 4.7).max(self.voidage);
-            low += if open < OPEN { settled / (1.0 - open) } else { f64::INFINITY };
+            low += stretched(libm::pow(drag, 1.0 / 4.7));
             let solid = super::fluidisation::Solid {
                 size,
                 density: self.density,
                 sphericity: self.sphericity,
                 voidage: self.voidage,
             };
-            let open = super::fluidisation::ergun_open(&solid, fluid, v).max(self.voidage);
-            high += if open < OPEN { settled / (1.0 - open) } else { f64::INFINITY };
+            high += stretched(super::fluidisation::ergun_open(&solid, fluid, v));
         }
         let count = self.sizes.len() as f64;
         (low / count - 1.0, high / count - 1.0)
@@ -87,7 +89,8 @@ impl LiftedLayer {
 
 /// The line at `weight` between two expansions.
 pub(crate) fn between(low: f64, high: f64, weight: f64) -> f64 {
-    if weight <= 0.0 {
+    // What leaves on the low line leaves on all of them.
+    if weight <= 0.0 || low == f64::INFINITY {
         low
     } else if weight >= 1.0 {
         high
@@ -162,7 +165,7 @@ impl Bed {
         lines: &Lines,
     ) -> Result<Expansion, Problem> {
         let v = flow_per_area.value.value;
-        speed(v, flow_per_area.value)?;
+        speed(v)?;
         self.sinks_in(water)?;
         Ok(Expansion::on(self.lines(water.fluid(), v), lines.weights()))
     }
