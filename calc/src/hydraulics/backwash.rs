@@ -4,7 +4,7 @@
 use super::bed::Bed;
 use super::duty::{Duty, Site};
 use super::evidence::Lines;
-use super::expansion::{Expansion, Weights, between};
+use super::expansion::{Expansion, SplitLines, Weights, between};
 use super::flow_control::FlowControl;
 use super::fluidisation::{ergun_start, settling, wen_yu_start};
 use super::packed_bed::flow;
@@ -103,11 +103,21 @@ struct Judged {
 impl Bench<'_> {
     fn judge(&self, flow: f64) -> Judged {
         let v = flow / self.bed.area.value.value;
-        let (cold_lines, warm_lines) = (self.bed.lines(self.cold, v), self.bed.lines(self.warm, v));
-        let on = |lines: (f64, f64), weight: f64| between(lines.0, lines.1, weight);
-        let room = self.bed.room.value;
-        let w = self.weights;
         let settle = finest_settling(self.bed, self.cold);
+        self.judge_lines(v, self.bed.lines(self.cold, v), self.bed.lines(self.warm, v), self.bed.room.value, settle)
+    }
+
+    /// Judges a speed by what both models make of the whole bed in the coldest and the warmest water.
+    fn judge_lines(
+        &self,
+        v: f64,
+        cold_lines: (f64, f64),
+        warm_lines: (f64, f64),
+        room: f64,
+        settle: Option<f64>,
+    ) -> Judged {
+        let on = |lines: (f64, f64), weight: f64| between(lines.0, lines.1, weight);
+        let w = self.weights;
         let likely = (on(cold_lines, w.likely), on(warm_lines, w.likely));
         let lift = |share: f64| Reason::LiftsTooLittle { expansion: amount(share), wanted: self.minimum.into() };
         let stand = |share: f64| Reason::StandsTooHigh { expansion: amount(share), room: room.into() };
@@ -403,21 +413,25 @@ fn most_packs(layers: &[Layer], bench: &Bench, flows: &[f64]) -> Option<u32> {
     let pack = layer.pack.fills(&layer.density())?;
     let below = bench.bed.fixed + bench.bed.media - top.volume.value.value;
     let most = ((bench.bed.ceiling - below) / pack).floor().min(MOST_PACKS);
+    // More packs leave less room, but beside a layer that lifts little they also lift the whole: a number may do what a
+    // smaller one doesn't. So every number is asked, the largest first; what a layer does at a flow hangs on no volume.
+    let lifts: Vec<(f64, SplitLines, SplitLines)> = flows
+        .iter()
+        .map(|flow| {
+            let v = flow / bench.bed.area.value.value;
+            (v, bench.bed.split_lines(bench.cold, v), bench.bed.split_lines(bench.warm, v))
+        })
+        .collect();
+    let settle = finest_settling(bench.bed, bench.cold);
     let serves = |count: u32| {
-        let bed = bench.bed.with_top_volume(f64::from(count) * pack);
-        Bench { bed: &bed, ..*bench }.served(flows)
+        let volume = f64::from(count) * pack;
+        let media = bench.bed.media - top.volume.value.value + volume;
+        let room = (bench.bed.ceiling - bench.bed.fixed - media) / media;
+        lifts.iter().any(|(v, cold, warm)| {
+            bench.judge_lines(*v, cold.with(volume), warm.with(volume), room, settle).mark <= Mark::SetOnSite
+        })
     };
-    // More packs leave less room, so what a number does all smaller ones do: halving finds it.
-    let (mut yes, mut no) = (0, most.max(0.0) as u32 + 1);
-    if no <= 1 || !serves(1) {
-        return None;
-    }
-    yes += 1;
-    while no - yes > 1 {
-        let middle = u32::midpoint(yes, no);
-        if serves(middle) { yes = middle } else { no = middle }
-    }
-    Some(yes)
+    (1..=most.max(0.0) as u32).rev().find(|count| serves(*count))
 }
 
 /// More packs than this nobody counts one by one.

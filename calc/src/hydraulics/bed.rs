@@ -165,17 +165,6 @@ impl Bed {
         }
         Ok(())
     }
-
-    /// Expansion that fills the room when the top media layer has this volume, and the media's volume then.
-    pub(crate) fn with_top_volume(&self, volume: f64) -> Bed {
-        let mut bed = self.clone();
-        if let Some(top) = bed.lifted.last_mut() {
-            bed.media += volume - top.volume;
-            top.volume = volume;
-        }
-        bed.room.value = (bed.ceiling - bed.fixed - bed.media) / bed.media;
-        bed
-    }
 }
 
 impl BedLayer {

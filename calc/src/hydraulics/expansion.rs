@@ -87,6 +87,24 @@ impl LiftedLayer {
     }
 }
 
+/// What both models make of the layers below the top one, as volumes, and of the top one, as a share of it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct SplitLines {
+    /// Settled volume of the others, m³.
+    volume: f64,
+    others: (f64, f64),
+    top: (f64, f64),
+}
+
+impl SplitLines {
+    /// The lower and the higher expansion of all media with this much of the top layer.
+    pub(crate) fn with(&self, top: f64) -> (f64, f64) {
+        let media = self.volume + top;
+        let (a, b) = (self.others.0 + top * self.top.0, self.others.1 + top * self.top.1);
+        (a.min(b) / media, a.max(b) / media)
+    }
+}
+
 /// The line at `weight` between two expansions.
 pub(crate) fn between(low: f64, high: f64, weight: f64) -> f64 {
     // What leaves on the low line leaves on all of them.
@@ -186,6 +204,21 @@ impl Bed {
             high += layer.volume * b;
         }
         (low.min(high) / self.media, low.max(high) / self.media)
+    }
+
+    /// The same in two parts: the top layer of media and all others.
+    pub(crate) fn split_lines(&self, fluid: Fluid, v: f64) -> SplitLines {
+        let mut split = SplitLines { volume: 0.0, others: (0.0, 0.0), top: (0.0, 0.0) };
+        if let Some((top, others)) = self.lifted.split_last() {
+            split.top = top.expansion(fluid, v);
+            for layer in others {
+                let (a, b) = layer.expansion(fluid, v);
+                split.volume += layer.volume;
+                split.others.0 += layer.volume * a;
+                split.others.1 += layer.volume * b;
+            }
+        }
+        split
     }
 
     /// Speed at which the bed stands out by `expansion` on the line at `weight`; none where no speed below washing
