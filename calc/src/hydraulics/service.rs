@@ -62,7 +62,8 @@ fn sharing(duty: &Duty) -> u32 {
 /// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::SiteFlow`] or [`Term::PeakFlow`] not above zero, faster than
 /// 100 m/s through the shell, or the peak below the usual flow; [`Term::ValveLoss`], [`Term::CollectorLoss`],
 /// [`Term::PressureLossLimit`], [`Term::SitePressure`], [`Term::LabelPressure`], [`Term::LabelTemperature`] or
-/// [`Term::SiltDensityIndex`] below zero or far beyond any.
+/// [`Term::SiltDensityIndex`] below zero or far beyond any; [`Term::ParticleDensity`] of grains that float in upward flow,
+/// with the layer.
 ///
 /// # Sources
 /// M. L. Davis, Water and Wastewater Engineering, eq. 8-19 and 8-20; S. Ergun (1952); rules: `criteria.csv`.
@@ -78,6 +79,9 @@ pub fn service(vessel: &Vessel, bed: &Bed, site: &Site, duty: &Duty) -> Result<S
         }
     }
     limits(site, duty)?;
+    if duty.regime == Regime::Upflow {
+        bed.sinks_in(&cold)?;
+    }
     if let (Some(usual), Some(peak)) = (&duty.service_flow, &duty.peak_flow)
         && peak.value < usual.value
     {
