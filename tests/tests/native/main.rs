@@ -5,6 +5,8 @@ mod acceptance;
 mod extremes;
 mod house;
 mod hydraulics;
+mod hydraulics_extremes;
+mod hydraulics_properties;
 mod practice;
 mod properties;
 mod reference;

@@ -150,7 +150,7 @@ fn fair_and_geyer_give_the_voidages_that_davis_prints() {
 
 /// Our two models on the sand of Davis, example 11-3, at 1 cm/s: no book gives these, so nothing is compared. By Ergun
 /// 0.778 m, by Wen and Yu no expansion, since the finest fraction leaves; without it 0.748 and 0.652 m, where the book's
-/// way gives 0.583 m, or 0.617 m held at the settled voidage. So our lines don't bracket the book's figure: both say more.
+/// way gives 0.584 m, or 0.618 m held at the settled voidage. So our lines don't bracket the book's figure: both say more.
 #[test]
 fn our_models_expand_the_sand_of_davis_and_never_below_settled() {
     let sand = sand();
