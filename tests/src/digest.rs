@@ -1,6 +1,6 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
-use crate::{fills, heads, sieves, vessels};
+use crate::{beds, expansions, fills, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
 #[must_use]
@@ -25,7 +25,15 @@ pub fn all() -> String {
         ("vessel_inverse", vessels::inverses().values),
         ("head_shape", heads::shapes().values),
         ("sieve", sieves::openings().values),
+        ("water", water::properties().values),
+        ("packed_bed", packed_beds::gradients().values),
+        ("minimum_fluidisation", fluidisation::minima().values),
+        ("fluidised", fluidisation::voidages().values),
+        ("terminal_speed", fluidisation::settling().values),
+        ("grading", gradings::gradings().values),
+        ("expansion", expansions::expansions().values),
         ("fills", fills::values()),
+        ("beds", beds::values()),
     ]
     .iter()
     .map(|(name, values)| format!("{name}:{}={:016x}", values.len(), of(values)))

@@ -10,16 +10,28 @@
 //! | [`vessels`] | volumes and heights of vessels |
 //! | [`heads`] | depths and volumes of heads |
 //! | [`sieves`] | openings of test sieves |
+//! | [`water`] | density and viscosity of water |
+//! | [`packed_beds`] | pressure lost in a bed at rest |
+//! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
+//! | [`gradings`] | gradings cut at the mesh |
+//! | [`expansions`] | expansion of graded beds |
 //! | [`fills`] | whole fills, for the digests |
+//! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
+pub mod beds;
 pub mod digest;
+pub mod expansions;
 pub mod fills;
+pub mod fluidisation;
+pub mod gradings;
 pub mod heads;
+pub mod packed_beds;
 pub mod sieves;
 pub mod table;
 pub mod vessels;
+pub mod water;
 
 /// What came of one reference table.
 #[derive(Clone, Debug, Default)]
@@ -50,6 +62,15 @@ impl Checked {
         self.rows += 1;
         self.values.push(f64::NAN);
         self.misses.push(format!("{id}: refused: {why:?}"));
+    }
+
+    /// Notes a row where something holds or doesn't, rather than a number.
+    pub fn expect(&mut self, id: &str, holds: bool, found: impl std::fmt::Debug) {
+        self.rows += 1;
+        self.values.push(f64::from(u8::from(holds)));
+        if !holds {
+            self.misses.push(format!("{id}: {found:?}"));
+        }
     }
 
     /// Fails the test that asks, with the first misses, unless all `rows` came out.

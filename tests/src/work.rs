@@ -1,9 +1,10 @@
-//! One piece of work and nothing else, for callgrind to count: `work volumes N` or `work vessels N`.
-#![allow(clippy::unwrap_used, clippy::panic)] // Run by the bench only.
+//! One piece of work and nothing else, for callgrind to count: `work volumes N`, `work vessels N`, `work windows N` or
+//! `work expansions N`.
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)] // Run by the bench only.
 
 use bedwright_calc::fill::plan;
 use bedwright_calc::quantity::metres;
-use bedwright_tests::fills;
+use bedwright_tests::{beds, fills};
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
@@ -20,6 +21,13 @@ fn main() {
             "vessels" => {
                 let filled = plan(&vessel, &layers, &bucket);
                 sum += filled.freeboard.unwrap().length.value.value;
+            }
+            "windows" => {
+                let rows = beds::planned_window();
+                sum += rows.iter().filter_map(|row| row.lifts_from[1]).map(|flow| flow.value).sum::<f64>();
+            }
+            "expansions" => {
+                sum += beds::planned_expansions().iter().filter_map(|expansion| expansion.likely).sum::<f64>();
             }
             _ => panic!("what is {what}?"),
         }

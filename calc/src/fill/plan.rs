@@ -5,7 +5,8 @@ use crate::order;
 use crate::order::Between as _;
 use crate::quantity::{
     Amount, Assumption, Caution, Fault, Figure, Formula, Input, Known, Length, Mass, Problem, Term, Verdict, Volume,
-    cubic_metres, kilograms, kilograms_per_cubic_metre, metres, problem::positive,
+    cubic_metres, kilograms, kilograms_per_cubic_metre, metres,
+    problem::{positive, within},
 };
 use crate::vessel::Vessel;
 
@@ -268,15 +269,6 @@ const PACK_M3: (f64, f64) = (1e-5, 100.0);
 const BUCKET_M3: (f64, f64) = (1e-5, 10.0);
 /// More packs than this nobody pours into one vessel.
 const MOST_PACKS: f64 = 1e7;
-
-fn within(term: Term, value: f64, (low, high): (f64, f64), amount: impl Fn(f64) -> Amount) -> Result<(), Problem> {
-    positive(term, value, amount(value))?;
-    if (low..=high).contains(&value) {
-        Ok(())
-    } else {
-        Err(Problem::new(term, Fault::OutOfRange { value: amount(value), low: amount(low), high: amount(high) }))
-    }
-}
 
 /// A share of a pack too small to speak of: what is left by rounding in the arithmetic.
 const PACK_TOLERANCE: f64 = 1e-9;

@@ -7,9 +7,11 @@ use super::evidence::Lines;
 use super::expansion::{Expansion, Weights, between, together};
 use super::flow_control::FlowControl;
 use super::fluidisation::{ergun_start, settling, wen_yu_start};
+use super::packed_bed::flow;
 use super::sensitivity::{Sensitivity, sensitivities};
 use crate::fill::Layer;
 use crate::order::Between as _;
+use crate::quantity::problem::{positive, within};
 use crate::quantity::{
     Amount, Assumption, Basis, Figure, Formula, Input, Known, Mark, Problem, Reason, Remedy, Source, Subject, Term,
     Velocity, Verdict, VolumeRate, cubic_metres_per_second, metres, metres_per_second,
@@ -174,15 +176,11 @@ impl<'a> Bench<'a> {
             let mark = if sure { Mark::Fine } else { Mark::SetOnSite };
             (mark, Reason::Stands { cold: likely.0.into(), warm: likely.1.into(), room: room.into() })
         };
-        let three = |lines: (f64, f64)| {
-            let at = |weight: f64| Some(on(lines, weight)).filter(|e| e.is_finite());
-            Expansion { low: at(w.low), likely: at(w.likely), high: at(w.high) }
-        };
         Judged {
             mark,
             reason,
-            cold: three(cold_lines),
-            warm: three(warm_lines),
+            cold: Expansion::on(cold_lines, w),
+            warm: Expansion::on(warm_lines, w),
             margin: (likely.1 - self.minimum).min(room - likely.0),
         }
     }
@@ -227,8 +225,9 @@ const COARSEST: f64 = 0.90;
 ///
 /// # Errors
 /// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::TemperatureLow`] above the highest; [`Term::BackwashAvailable`]
-/// or [`Term::FlowControl`] not above zero; [`Term::MinimumExpansion`] not from 0 to 5; [`Term::ParticleDensity`] of
-/// grains that float, with the layer.
+/// not above zero; [`Term::FlowControl`] not above zero, or faster than 100 m/s through the shell;
+/// [`Term::UpperSlotWidth`] not from 1 µm to 0.1 m; [`Term::MinimumExpansion`] not from 0 to 5;
+/// [`Term::ParticleDensity`] of grains that float, with the layer.
 ///
 /// # Sources
 /// Our own rule on the equations of [`super::fluidisation`].
@@ -271,6 +270,9 @@ pub fn backwash(
     lines: &Lines,
 ) -> Result<Backwash, Problem> {
     let (cold, warm) = ends_of(site, duty)?;
+    if let Some(fitted) = &duty.flow_control {
+        flow(Term::FlowControl, fitted, bed.area.value.value)?;
+    }
     let bench = Bench::new(vessel, bed, (&cold, &warm), duty, lines)?;
     let (minimum, weights) = (bench.minimum, bench.weights);
     let held = slots_hold(vessel, bed, duty);
@@ -328,10 +330,11 @@ pub(crate) fn ends_of(site: &Site, duty: &Duty) -> Result<(Water, Water), Proble
             crate::quantity::Fault::NotBelow { value: low.into(), other: Term::TemperatureHigh, limit: high.into() };
         return Err(Problem::new(Term::TemperatureLow, fault));
     }
-    for (term, flow) in [(Term::BackwashAvailable, &site.backwash_available), (Term::FlowControl, &duty.flow_control)] {
-        if let Some(flow) = flow {
-            crate::quantity::problem::positive(term, flow.value.value, flow.value.into())?;
-        }
+    if let Some(most) = &site.backwash_available {
+        positive(Term::BackwashAvailable, most.value.value, most.value.into())?;
+    }
+    if let Some(slot) = &duty.upper_slot_width {
+        within(Term::UpperSlotWidth, slot.value.value, SLOT_M, |x| metres(x).into())?;
     }
     let minimum = duty.minimum_expansion.value;
     if !(0.0..=MOST_EXPANSION).contains(&minimum) {
@@ -346,6 +349,9 @@ pub(crate) fn ends_of(site: &Site, duty: &Duty) -> Result<(Water, Water), Proble
 pub(crate) fn basis_of(bed: &Bed, lines: &Lines) -> Basis {
     bed.inputs().iter().map(|input| input.basis).fold(bed.area.basis.weaker(lines.likely.basis), Basis::weaker)
 }
+
+/// Slots let water pass and are narrower than a hand.
+const SLOT_M: (f64, f64) = (1e-6, 0.1);
 
 /// No bed is asked to stand six times as high as it lies.
 const MOST_EXPANSION: f64 = 5.0;
@@ -473,21 +479,13 @@ pub(crate) fn most_packs(layers: &[Layer], bench: &Bench, flows: &[Stood]) -> Op
     let pack = layer.pack.fills(&layer.density())?;
     let below = bench.bed.fixed + bench.bed.media - top.volume.value.value;
     let most = ((bench.bed.ceiling - below) / pack).floor().min(MOST_PACKS);
+    // More packs leave less room, but beside a layer that lifts little they also lift the whole: a number may do what a
+    // smaller one doesn't. So every number is asked, the largest first; what a layer does at a flow hangs on no volume.
     let serves = |count: u32| {
         let volume = f64::from(count) * pack;
         flows.iter().any(|stood| bench.judge_with(stood, volume).mark <= Mark::SetOnSite)
     };
-    // More packs leave less room, so what a number does all smaller ones do: halving finds it.
-    let (mut yes, mut no) = (0, most.max(0.0) as u32 + 1);
-    if no <= 1 || !serves(1) {
-        return None;
-    }
-    yes += 1;
-    while no - yes > 1 {
-        let middle = u32::midpoint(yes, no);
-        if serves(middle) { yes = middle } else { no = middle }
-    }
-    Some(yes)
+    (1..=most.max(0.0) as u32).rev().find(|count| serves(*count))
 }
 
 /// More packs than this nobody counts one by one.

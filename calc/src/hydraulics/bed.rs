@@ -1,11 +1,12 @@
 //! A planned bed as water sees it.
 
 use super::expansion::{DRAG_POWER, LiftedLayer};
-use super::fluidisation::{Solid, sinks};
-use super::packed_bed::share;
+use super::fluidisation::{Solid, sinks, solid_density};
+use super::packed_bed::shape;
 use crate::fill::{Layer, LayerFill, Plan, Role};
 use crate::material::Grains;
 use crate::material::grading::{Grading, GradingBy};
+use crate::quantity::problem::within;
 use crate::quantity::{
     Area, Basis, Fault, Figure, Formula, Input, Known, Length, Problem, Source, Term, Volume, cubic_metres, metres,
     square_metres,
@@ -81,9 +82,9 @@ impl Bed {
     /// uncertainty.
     ///
     /// # Errors
-    /// The problem of the first layer that was not worked out; [`Term::MediaVolume`] where no layer is media;
-    /// [`Term::ParticleDensity`], [`Term::Sphericity`], [`Term::Voidage`] or [`Term::EffectiveSize`] of a media layer
-    /// that lacks it or where it is out of range, with the layer.
+    /// The problem of the first layer that was not worked out; [`Term::MediaVolume`] where no layer is media, or less
+    /// than a cubic centimetre; [`Term::ParticleDensity`], [`Term::Sphericity`], [`Term::Voidage`] or
+    /// [`Term::EffectiveSize`] of a media layer that lacks it or where it is out of range, with the layer.
     ///
     /// # Sources
     /// Arithmetic.
@@ -128,6 +129,7 @@ impl Bed {
         if media <= 0.0 {
             return Err(Problem::new(Term::MediaVolume, Fault::Missing));
         }
+        within(Term::MediaVolume, media, MEDIA_M3, |x| cubic_metres(x).into())?;
         let diameter = vessel.inside_diameter.value.value;
         let area = Figure::new(
             square_metres(std::f64::consts::FRAC_PI_4 * diameter * diameter),
@@ -228,6 +230,9 @@ impl BedLayer {
 
 fn bed_layer(index: usize, layer: &Layer, fill: &LayerFill, graded: Graded) -> Result<BedLayer, Problem> {
     let Graded { grains, grading, sizes } = graded;
+    if let Some(density) = &grains.particle_density {
+        solid_density(density)?;
+    }
     let voidage = match (&grains.voidage, &grains.particle_density) {
         (Some(voidage), _) => *voidage,
         // Grains without pores: what isn't grain is water.
@@ -241,12 +246,11 @@ fn bed_layer(index: usize, layer: &Layer, fill: &LayerFill, graded: Graded) -> R
         }
         _ => return Err(Problem::new(Term::Voidage, Fault::Missing)),
     };
-    share(Term::Voidage, voidage.value, false)?;
     let sphericity = match (&grains.sphericity, layer.role) {
         (Some(sphericity), _) => *sphericity,
         (None, _) => Known { value: USUAL_SPHERICITY, basis: Basis::Assumed, source: Source::FromMemory },
     };
-    share(Term::Sphericity, sphericity.value, true)?;
+    shape(&voidage, &sphericity)?;
     Ok(BedLayer {
         index,
         role: layer.role,
@@ -259,6 +263,9 @@ fn bed_layer(index: usize, layer: &Layer, fill: &LayerFill, graded: Graded) -> R
         sphericity,
     })
 }
+
+/// A spoonful to a reservoir.
+const MEDIA_M3: (f64, f64) = (1e-6, 1e6);
 
 /// Of broken grains nobody knows better of: crushed coal and angular sand 0.73, average sand 0.75.
 const USUAL_SPHERICITY: f64 = 0.75;

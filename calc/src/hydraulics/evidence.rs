@@ -3,9 +3,10 @@
 use super::bed::Bed;
 use super::expansion::Weights;
 use crate::order::Between as _;
+use crate::quantity::problem::{between, positive};
 use crate::quantity::{
-    Amount, Assumption, Basis, Fault, Figure, Formula, Input, Known, Problem, Source, Temperature, Term, Time,
-    Velocity, VolumeRate,
+    Assumption, Basis, Fault, Figure, Formula, Input, Known, Problem, Source, Temperature, Term, Time, Velocity,
+    VolumeRate, seconds,
 };
 use crate::water::Water;
 
@@ -75,6 +76,9 @@ impl Lines {
 /// How far a point read off a paper may be out: it is drawn for another lot.
 const POINT_SPREAD: f64 = 0.15;
 
+/// Nobody watches a drain for longer than a year.
+const LONGEST_S: f64 = 366.0 * 86_400.0;
+
 /// Where the lines stand after what was seen.
 ///
 /// A drain check is a bound on one side: no grains at a flow and temperature means that the bed stayed under the
@@ -85,7 +89,7 @@ const POINT_SPREAD: f64 = 0.15;
 ///
 /// # Errors
 /// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::BackwashFlow`] or [`Term::FlowPerArea`] not above zero;
-/// [`Term::Expansion`] below zero; [`Term::LayerVolume`] for a layer that is none of the bed's media.
+/// [`Term::Minutes`] below zero; [`Term::Expansion`] below zero; [`Term::LayerVolume`] for a layer that is none of the bed's media.
 ///
 /// # Sources
 /// Our own rule.
@@ -130,6 +134,7 @@ pub fn lines(bed: &Bed, checks: &[DrainCheck], points: &[PaperPoint]) -> Result<
     for check in checks {
         let water = Water::at(&check.temperature)?;
         positive(Term::BackwashFlow, check.flow.value.value, check.flow.value.into())?;
+        between(Term::Minutes, check.minutes.value.value, (0.0, LONGEST_S), |x| seconds(x).into())?;
         let long_enough = check.minutes.value.value >= Assumption::DrainCheckMinutes.time().value.value;
         let (a, b) = bed.lines(water.fluid(), check.flow.value.value / bed.area.value.value);
         let bound = (bed.room.value - a) / (b - a);
@@ -153,8 +158,4 @@ pub fn lines(bed: &Bed, checks: &[DrainCheck], points: &[PaperPoint]) -> Result<
     let likely = mean.unwrap_or(f64::midpoint(low, high)).between(low, high);
     let figure = |value: f64| Figure::new(value, formula, evidence.clone());
     Ok(Lines { low: figure(low), likely: figure(likely), high: figure(high), ..lines })
-}
-
-fn positive(term: Term, value: f64, amount: Amount) -> Result<(), Problem> {
-    crate::quantity::problem::positive(term, value, amount)
 }

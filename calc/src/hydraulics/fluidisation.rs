@@ -1,11 +1,13 @@
 //! When grains begin to lift, how far they stand apart at a flow, and when they leave.
 
 use super::GRAVITY;
-use super::packed_bed::{share, speed};
+use super::packed_bed::{shape, speed};
+use crate::material::grading::GRAIN_M;
+use crate::quantity::problem::within;
 use crate::quantity::root::crossing;
 use crate::quantity::{
-    Caution, Fault, Figure, Formula, Input, Known, Length, MassDensity, Problem, Term, Velocity, metres_per_second,
-    problem::positive,
+    Caution, Fault, Figure, Formula, Input, Known, Length, MassDensity, Problem, Term, Velocity,
+    kilograms_per_cubic_metre, metres, metres_per_second,
 };
 use crate::water::{Fluid, Water};
 
@@ -24,9 +26,8 @@ pub struct Grain {
 
 impl Grain {
     fn check(&self, water: &Water) -> Result<Solid, Problem> {
-        positive(Term::GrainSize, self.size.value.value, self.size.value.into())?;
-        share(Term::Sphericity, self.sphericity.value, true)?;
-        share(Term::Voidage, self.voidage.value, false)?;
+        within(Term::GrainSize, self.size.value.value, GRAIN_M, |x| metres(x).into())?;
+        shape(&self.voidage, &self.sphericity)?;
         sinks(&self.particle_density, water)?;
         Ok(Solid {
             size: self.size.value.value,
@@ -48,9 +49,17 @@ impl Grain {
     }
 }
 
+/// The heaviest metal has 22 600 kg/m³.
+const DENSITY_KG_M3: (f64, f64) = (1.0, 30_000.0);
+
+/// Refuses a density that no grain has.
+pub(crate) fn solid_density(density: &Known<MassDensity>) -> Result<(), Problem> {
+    within(Term::ParticleDensity, density.value.value, DENSITY_KG_M3, |x| kilograms_per_cubic_metre(x).into())
+}
+
 /// Refuses grains that would float.
 pub(crate) fn sinks(density: &Known<MassDensity>, water: &Water) -> Result<(), Problem> {
-    positive(Term::ParticleDensity, density.value.value, density.value.into())?;
+    solid_density(density)?;
     if density.value.value > water.density.value.value {
         Ok(())
     } else {
@@ -99,8 +108,8 @@ fn galilei(size: f64, density: f64, fluid: Fluid) -> f64 {
 /// Against measured sands 0.6 to 2 mm: +11 to −25 % (Hendricks table 12.9).
 ///
 /// # Errors
-/// [`Term::GrainSize`], [`Term::Sphericity`], [`Term::Voidage`] out of range; [`Term::ParticleDensity`] not above the
-/// water's.
+/// [`Term::GrainSize`] not from 1 µm to 0.3 m; [`Term::Sphericity`] not from 0.01 to 1; [`Term::Voidage`] not from 0.01
+/// to 0.95; [`Term::ParticleDensity`] not above the water's, or above 30 000 kg/m³.
 ///
 /// # Sources
 /// D. Hendricks, Fundamentals of Water Treatment Unit Processes, eq. 12.56–12.58, p. 368.
@@ -340,7 +349,7 @@ fn lifted(
 ) -> Result<Figure<f64>, Problem> {
     let solid = grain.check(water)?;
     let v = flow_per_area.value.value;
-    speed(v, flow_per_area.value)?;
+    speed(v)?;
     let voidage = open(&solid, water.fluid(), v);
     if voidage.is_nan() || voidage >= 1.0 {
         return Err(Problem::new(Term::FlowPerArea, Fault::CarriesAway { value: flow_per_area.value.into() }));

@@ -1,7 +1,10 @@
 //! Pressure lost by water on its way through grains that lie still.
 
+use crate::material::grading::GRAIN_M;
+use crate::quantity::problem::{between, within};
 use crate::quantity::{
-    Caution, Fault, Figure, Formula, Known, Length, Pressure, Problem, Term, Velocity, pascals, problem::positive,
+    Caution, Figure, Formula, Known, Length, Pressure, Problem, Term, Velocity, VolumeRate, cubic_metres_per_second,
+    metres, metres_per_second, pascals,
 };
 use crate::water::{Fluid, Water};
 
@@ -21,29 +24,31 @@ pub struct PackedBed {
 /// Where the equation is used in practice: up to this Reynolds number of the voids.
 const MOST_REYNOLDS: f64 = 1000.0;
 
-/// Refuses what is not a share strictly between 0 and 1 (or 1 itself where it may be).
-pub(crate) fn share(term: Term, value: f64, one_too: bool) -> Result<(), Problem> {
-    if value > 0.0 && (value < 1.0 || one_too && value == 1.0) {
-        Ok(())
-    } else {
-        Err(Problem::new(term, Fault::OutOfRange { value: value.into(), low: 0.0.into(), high: 1.0.into() }))
-    }
+/// A settled bed of any grains has at least so much water, and none so much that nothing is left of it.
+pub(crate) const VOIDAGE: (f64, f64) = (0.01, 0.95);
+/// Flakes have a sphericity of a few hundredths, balls of 1.
+pub(crate) const SPHERICITY: (f64, f64) = (0.01, 1.0);
+
+/// Refuses a voidage or a sphericity that no grains have.
+pub(crate) fn shape(voidage: &Known<f64>, sphericity: &Known<f64>) -> Result<(), Problem> {
+    within(Term::Voidage, voidage.value, VOIDAGE, Into::into)?;
+    within(Term::Sphericity, sphericity.value, SPHERICITY, Into::into)
 }
 
+/// Speeds in a bed, m/s: none slower is called a flow, none faster keeps to a pipe.
+pub(crate) const SPEED_M_S: (f64, f64) = (1e-9, 100.0);
+/// Depths of a layer, m.
+const DEPTH_M: (f64, f64) = (1e-6, 1000.0);
+
 /// Refuses a speed below nought or beyond anything in a pipe.
-pub(crate) fn speed(value: f64, given: Velocity) -> Result<(), Problem> {
-    if (0.0..=100.0).contains(&value) {
-        Ok(())
-    } else {
-        Err(Problem::new(
-            Term::FlowPerArea,
-            Fault::OutOfRange {
-                value: given.into(),
-                low: crate::quantity::metres_per_second(0.0).into(),
-                high: crate::quantity::metres_per_second(100.0).into(),
-            },
-        ))
-    }
+pub(crate) fn speed(value: f64) -> Result<(), Problem> {
+    between(Term::FlowPerArea, value, (0.0, SPEED_M_S.1), |x| metres_per_second(x).into())
+}
+
+/// Refuses a flow that is none, or faster through this section than anything in a pipe.
+pub(crate) fn flow(term: Term, given: &Known<VolumeRate>, area: f64) -> Result<(), Problem> {
+    let range = (SPEED_M_S.0 * area, SPEED_M_S.1 * area);
+    within(term, given.value.value, range, |x| cubic_metres_per_second(x).into())
 }
 
 /// Pressure lost by water flowing through a bed of grains.
@@ -68,8 +73,8 @@ pub(crate) fn speed(value: f64, given: Velocity) -> Result<(), Problem> {
 /// Reynolds number of the voids ρ·v·ψ·d/(µ·(1−ε)) up to about 1000; beyond it the answer carries a caution.
 ///
 /// # Errors
-/// [`Term::LayerDepth`] or [`Term::GrainSize`] not above zero; [`Term::Sphericity`] or [`Term::Voidage`] not between 0
-/// and 1; [`Term::FlowPerArea`] below zero.
+/// [`Term::LayerDepth`] not from 1 µm to 1 km; [`Term::GrainSize`] not from 1 µm to 0.3 m; [`Term::Sphericity`] not from
+/// 0.01 to 1; [`Term::Voidage`] not from 0.01 to 0.95; [`Term::FlowPerArea`] below zero or above 100 m/s.
 ///
 /// # Sources
 /// S. Ergun (1952), Chem. Eng. Prog. 48, 89–94; constants 150 and 1.75 as listed in Davis, Water and Wastewater
@@ -95,12 +100,11 @@ pub fn ergun_pressure_loss(
     flow_per_area: &Known<Velocity>,
 ) -> Result<Figure<Pressure>, Problem> {
     let (depth, size) = (bed.depth.value.value, bed.grain_size.value.value);
-    positive(Term::LayerDepth, depth, bed.depth.value.into())?;
-    positive(Term::GrainSize, size, bed.grain_size.value.into())?;
-    share(Term::Sphericity, bed.sphericity.value, true)?;
-    share(Term::Voidage, bed.voidage.value, false)?;
+    within(Term::LayerDepth, depth, DEPTH_M, |x| metres(x).into())?;
+    within(Term::GrainSize, size, GRAIN_M, |x| metres(x).into())?;
+    shape(&bed.voidage, &bed.sphericity)?;
     let v = flow_per_area.value.value;
-    speed(v, flow_per_area.value)?;
+    speed(v)?;
     let fluid = water.fluid();
     let value = depth * gradient(bed.sphericity.value * size, bed.voidage.value, fluid, v);
     let inputs = vec![

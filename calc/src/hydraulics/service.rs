@@ -3,11 +3,12 @@
 use super::bed::{Bed, BedLayer};
 use super::duty::{Arrangement, CriterionOf, Duty, Regime, Site};
 use super::fluidisation::{ergun_start, wen_yu_start};
-use super::packed_bed::gradient;
+use super::packed_bed::{flow, gradient};
+use crate::quantity::problem::between;
 use crate::quantity::{
     Amount, Assumption, Basis, Figure, Formula, Frequency, Input, Known, Length, Mark, Pressure, Problem, Reason,
-    Remedy, Source, Subject, Term, Time, Velocity, Verdict, VolumeRate, cubic_metres_per_second, metres,
-    metres_per_second, pascals, per_second, problem::positive, seconds,
+    Remedy, Source, Subject, Term, Time, Velocity, Verdict, VolumeRate, cubic_metres_per_second, kelvins, metres,
+    metres_per_second, pascals, per_second, seconds,
 };
 use crate::vessel::Vessel;
 use crate::water::Water;
@@ -58,8 +59,11 @@ fn sharing(duty: &Duty) -> u32 {
 /// backwash sorts it. What the valve and the collectors lose at the usual flow grows with the square of the flow.
 ///
 /// # Errors
-/// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::SiteFlow`] or [`Term::PeakFlow`] not above zero, or the peak
-/// below the usual flow.
+/// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::SiteFlow`] or [`Term::PeakFlow`] not above zero, faster than
+/// 100 m/s through the shell, or the peak below the usual flow; [`Term::ValveLoss`], [`Term::CollectorLoss`],
+/// [`Term::PressureLossLimit`], [`Term::SitePressure`], [`Term::LabelPressure`], [`Term::LabelTemperature`] or
+/// [`Term::SiltDensityIndex`] below zero or far beyond any; [`Term::ParticleDensity`] of grains that float in upward flow,
+/// with the layer.
 ///
 /// # Sources
 /// M. L. Davis, Water and Wastewater Engineering, eq. 8-19 and 8-20; S. Ergun (1952); rules: `criteria.csv`.
@@ -68,10 +72,15 @@ fn sharing(duty: &Duty) -> u32 {
 /// See [`super::backwash`], which takes the same bed, site and duty.
 pub fn service(vessel: &Vessel, bed: &Bed, site: &Site, duty: &Duty) -> Result<Service, Problem> {
     let cold = Water::at(&site.temperature_low)?;
-    for (term, flow) in [(Term::SiteFlow, &duty.service_flow), (Term::PeakFlow, &duty.peak_flow)] {
-        if let Some(flow) = flow {
-            positive(term, flow.value.value, flow.value.into())?;
+    Water::at(&site.temperature_high)?;
+    for (term, given) in [(Term::SiteFlow, &duty.service_flow), (Term::PeakFlow, &duty.peak_flow)] {
+        if let Some(given) = given {
+            flow(term, given, bed.area.value.value)?;
         }
+    }
+    limits(site, duty)?;
+    if duty.regime == Regime::Upflow {
+        bed.sinks_in(&cold)?;
     }
     if let (Some(usual), Some(peak)) = (&duty.service_flow, &duty.peak_flow)
         && peak.value < usual.value
@@ -105,6 +114,34 @@ pub fn service(vessel: &Vessel, bed: &Bed, site: &Site, duty: &Duty) -> Result<S
     verdicts.extend(labels(site, duty));
     verdicts.extend(feed(duty));
     Ok(Service { usual, peak, while_washing, verdicts })
+}
+
+/// Pressures of a unit, Pa: from none to a thousand bar.
+const PRESSURE_PA: (f64, f64) = (0.0, 1e8);
+/// Silt density indices and temperatures on a label: from none to far beyond any.
+const INDEX: (f64, f64) = (0.0, 1000.0);
+
+/// Refuses what no unit loses and no label says.
+fn limits(site: &Site, duty: &Duty) -> Result<(), Problem> {
+    for (term, given) in [
+        (Term::ValveLoss, duty.valve_loss.as_ref()),
+        (Term::CollectorLoss, duty.collector_loss.as_ref()),
+        (Term::PressureLossLimit, Some(&duty.loss_limit)),
+        (Term::PressureLossLimit, Some(&duty.loss_limit_peak)),
+        (Term::SitePressure, site.pressure.as_ref()),
+        (Term::LabelPressure, duty.label_pressure.as_ref()),
+    ] {
+        if let Some(given) = given {
+            between(term, given.value.value, PRESSURE_PA, |x| pascals(x).into())?;
+        }
+    }
+    if let Some(label) = &duty.label_temperature {
+        between(Term::LabelTemperature, label.value.value, INDEX, |x| kelvins(x).into())?;
+    }
+    if let Some(index) = &duty.silt_density_index {
+        between(Term::SiltDensityIndex, index.value, INDEX, Into::into)?;
+    }
+    Ok(())
 }
 
 fn rates(bed: &Bed, water: &Water, duty: &Duty, site_flow: &Known<VolumeRate>, share: u32) -> Rates {

@@ -1,10 +1,16 @@
 //! How the sizes of a material's grains are spread: from the mesh, the effective size and the uniformity.
 
 use crate::quantity::root::crossing;
-use crate::quantity::{Fault, Known, Length, Problem, Term, metres, problem::positive};
+use crate::quantity::{Fault, Known, Length, Problem, Term, metres, problem::within};
 
 /// Fractions of equal mass that a layer is reckoned in.
 pub const FRACTIONS: usize = 100;
+
+/// Grains are larger than dust and smaller than a head: from 1 µm to 0.3 m.
+pub(crate) const GRAIN_M: (f64, f64) = (1e-6, 0.3);
+
+/// Two sizes that differ by less are one.
+const ROUNDING: f64 = 1e-9;
 
 /// The sizes of a layer's grains, and how they were found.
 #[derive(Clone, Debug, PartialEq)]
@@ -63,8 +69,8 @@ impl Grading {
     /// Sizes by mass. What is left of the mesh by wear, or comes with the bag as dust, is not in it.
     ///
     /// # Errors
-    /// [`Term::GrainLow`] or [`Term::GrainHigh`] not above zero or the wrong way round; [`Term::EffectiveSize`] not
-    /// between the sieves; [`Term::Uniformity`] below 1, or so large that the size lies above the upper sieve.
+    /// [`Term::GrainLow`] or [`Term::GrainHigh`] not from 1 µm to 0.3 m or the wrong way round; [`Term::EffectiveSize`]
+    /// not between the sieves; [`Term::Uniformity`] below 1, or so large that the size lies above the upper sieve.
     ///
     /// # Sources
     /// Definition of effective size and uniformity: M. L. Davis, Water and Wastewater Engineering, ch. 11. The cut
@@ -86,8 +92,8 @@ impl Grading {
         uniformity: Option<&Known<f64>>,
     ) -> Result<Grading, Problem> {
         let (a, b) = (low.value.value, high.value.value);
-        positive(Term::GrainLow, a, low.value.into())?;
-        positive(Term::GrainHigh, b, high.value.into())?;
+        within(Term::GrainLow, a, GRAIN_M, |x| metres(x).into())?;
+        within(Term::GrainHigh, b, GRAIN_M, |x| metres(x).into())?;
         if a > b {
             return Err(Problem::new(
                 Term::GrainLow,
@@ -95,28 +101,33 @@ impl Grading {
             ));
         }
         let (ln_a, ln_b) = (libm::log(a), libm::log(b));
+        // One size is its own effective size; what rounding leaves between two ways to type it is no contradiction.
+        let rounding = if a == b { ROUNDING } else { 0.0 };
+        // Without an effective size it must at least fit between the sieves.
+        let d10 = effective_size.map_or(a, |size| size.value.value);
+        if let Some(size) = effective_size
+            && !(d10 >= a * (1.0 - rounding) && (d10 < b || a == b && d10 <= b * (1.0 + rounding)))
+        {
+            return Err(Problem::new(
+                Term::EffectiveSize,
+                Fault::OutOfRange { value: size.value.into(), low: low.value.into(), high: high.value.into() },
+            ));
+        }
+        if let Some(ratio) = uniformity {
+            let most = if a == b { 1.0 + ROUNDING } else { b / d10 };
+            if !(1.0..most).contains(&ratio.value) {
+                return Err(Problem::new(
+                    Term::Uniformity,
+                    Fault::OutOfRange { value: ratio.value.into(), low: 1.0.into(), high: most.into() },
+                ));
+            }
+        }
         if a == b {
             return Ok(Grading { shape: Shape::One, low: ln_a, high: ln_b });
         }
-        let Some(size) = effective_size else {
+        let (Some(_), Some(ratio)) = (effective_size, uniformity) else {
             return Ok(Grading { shape: Shape::Even, low: ln_a, high: ln_b });
         };
-        let d10 = size.value.value;
-        let out_of_mesh =
-            Fault::OutOfRange { value: size.value.into(), low: low.value.into(), high: high.value.into() };
-        if !(d10 >= a && d10 < b) {
-            return Err(Problem::new(Term::EffectiveSize, out_of_mesh));
-        }
-        let Some(ratio) = uniformity else {
-            return Ok(Grading { shape: Shape::Even, low: ln_a, high: ln_b });
-        };
-        let most = b / d10;
-        if !(1.0..most).contains(&ratio.value) {
-            return Err(Problem::new(
-                Term::Uniformity,
-                Fault::OutOfRange { value: ratio.value.into(), low: 1.0.into(), high: most.into() },
-            ));
-        }
         let ln_10 = libm::log(d10);
         if ratio.value == 1.0 {
             return Ok(Grading { shape: Shape::One, low: ln_10, high: ln_10 });
@@ -221,16 +232,19 @@ const REACH: f64 = 36.0;
 /// The mean and standard deviation whose cut distribution has a tenth below `ln_10` and six tenths below `ln_60`.
 fn fit(low: f64, high: f64, ln_10: f64, ln_60: f64) -> Option<(f64, f64)> {
     let width = high - low;
+    let tenth = |mean: f64, sigma: f64| Cut { mean, sigma, low, high }.finer(ln_10) - 0.1;
+    let reach = |sigma: f64| (low - REACH * sigma, high + REACH * sigma);
     let mean_of = |sigma: f64| {
-        crossing(
-            |mean| Cut { mean, sigma, low, high }.finer(ln_10) - 0.1,
-            low - REACH * sigma,
-            high + REACH * sigma,
-            1e-15,
-        )
+        let (from, to) = reach(sigma);
+        crossing(|mean| tenth(mean, sigma), from, to, 1e-15)
     };
     let miss = |sigma: f64| Cut { mean: mean_of(sigma), sigma, low, high }.finer(ln_60) - 0.6;
-    let (narrow, wide) = (SIGMA.0 * width, SIGMA.1 * width);
+    let narrow = SIGMA.0 * width;
+    // Sizes close to a sieve want a mean further out the wider it is: not wider than where one can be found.
+    let mut wide = SIGMA.1 * width;
+    while wide > narrow && !(tenth(reach(wide).0, wide) > 0.0 && tenth(reach(wide).1, wide) < 0.0) {
+        wide /= 2.0;
+    }
     if ln_10 <= low || !(miss(narrow) > 0.0 && miss(wide) < 0.0) {
         return None;
     }

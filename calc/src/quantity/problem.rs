@@ -102,6 +102,31 @@ pub(crate) fn positive(term: Term, value: f64, amount: Amount) -> Result<(), Pro
     }
 }
 
+/// Refuses what is not a number, not more than zero, or outside what it may be.
+pub(crate) fn within(
+    term: Term,
+    value: f64,
+    (low, high): (f64, f64),
+    amount: impl Fn(f64) -> Amount,
+) -> Result<(), Problem> {
+    positive(term, value, amount(value))?;
+    between(term, value, (low, high), amount)
+}
+
+/// Refuses what is not a number or outside what it may be; nought may be in it.
+pub(crate) fn between(
+    term: Term,
+    value: f64,
+    (low, high): (f64, f64),
+    amount: impl Fn(f64) -> Amount,
+) -> Result<(), Problem> {
+    if (low..=high).contains(&value) {
+        Ok(())
+    } else {
+        Err(Problem::new(term, Fault::OutOfRange { value: amount(value), low: amount(low), high: amount(high) }))
+    }
+}
+
 /// What should be borne in mind with an answer.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Caution {

@@ -3,7 +3,7 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::{digest, heads, sieves, vessels};
+use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 /// What the native build computed; `tests/run` hands it in.
@@ -41,4 +41,39 @@ fn heads_match_fifty_digits() {
 #[wasm_bindgen_test]
 fn sieves_match_the_standard() {
     sieves::openings().settle("sieve.csv", 27);
+}
+
+#[wasm_bindgen_test]
+fn water_matches_the_reference() {
+    water::properties().settle("water.csv", 298);
+}
+
+#[wasm_bindgen_test]
+fn pressure_lost_at_rest_matches_the_reference() {
+    packed_beds::gradients().settle("packed_bed.csv", 288);
+}
+
+#[wasm_bindgen_test]
+fn speeds_that_begin_to_lift_match_the_reference() {
+    fluidisation::minima().settle("minimum_fluidisation.csv", 168);
+}
+
+#[wasm_bindgen_test]
+fn voidages_of_lifted_beds_match_the_reference() {
+    fluidisation::voidages().settle("fluidised.csv", 600);
+}
+
+#[wasm_bindgen_test]
+fn falling_grains_match_the_reference() {
+    fluidisation::settling().settle("terminal_speed.csv", 171);
+}
+
+#[wasm_bindgen_test]
+fn gradings_match_the_reference() {
+    gradings::gradings().settle("grading.csv", 298);
+}
+
+#[wasm_bindgen_test]
+fn expansions_match_the_reference() {
+    expansions::expansions().settle("expansion.csv", 585);
 }

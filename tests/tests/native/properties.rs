@@ -10,7 +10,7 @@ use bedwright_calc::vessel::{
 use bedwright_tests::fills::bucket;
 use proptest::prelude::*;
 
-fn cases(usual: u32) -> ProptestConfig {
+pub(super) fn cases(usual: u32) -> ProptestConfig {
     let cases =
         std::env::var("BEDWRIGHT_CASES").ok().map_or(usual, |text| text.parse().expect("BEDWRIGHT_CASES is a number"));
     // No file of past failures: what failed is made a test of its own.
@@ -126,7 +126,7 @@ fn measures() -> impl Strategy<Value = Measures> {
         })
 }
 
-fn vessel() -> impl Strategy<Value = Vessel> {
+pub(super) fn vessel() -> impl Strategy<Value = Vessel> {
     measures().prop_filter_map("laterals that cover the section", |measures| Vessel::new(measures).ok())
 }
 

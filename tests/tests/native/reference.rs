@@ -1,6 +1,6 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
-use bedwright_tests::{digest, heads, sieves, vessels};
+use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
@@ -25,6 +25,41 @@ fn heads_match_fifty_digits() {
 #[test]
 fn sieves_match_the_standard() {
     sieves::openings().settle("sieve.csv", 27);
+}
+
+#[test]
+fn water_matches_the_reference() {
+    water::properties().settle("water.csv", 298);
+}
+
+#[test]
+fn pressure_lost_at_rest_matches_the_reference() {
+    packed_beds::gradients().settle("packed_bed.csv", 288);
+}
+
+#[test]
+fn speeds_that_begin_to_lift_match_the_reference() {
+    fluidisation::minima().settle("minimum_fluidisation.csv", 168);
+}
+
+#[test]
+fn voidages_of_lifted_beds_match_the_reference() {
+    fluidisation::voidages().settle("fluidised.csv", 600);
+}
+
+#[test]
+fn falling_grains_match_the_reference() {
+    fluidisation::settling().settle("terminal_speed.csv", 171);
+}
+
+#[test]
+fn gradings_match_the_reference() {
+    gradings::gradings().settle("grading.csv", 298);
+}
+
+#[test]
+fn expansions_match_the_reference() {
+    expansions::expansions().settle("expansion.csv", 585);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".
