@@ -21,6 +21,7 @@ use web_sys::{
 };
 
 use crate::{
+    Work,
     fault::{Fault, name_of},
     listen::Listener,
     storage::entry_bytes,
@@ -147,7 +148,11 @@ impl Journal {
         finished(&transaction).await.map_err(|thrown| Fault::other(&thrown))
     }
 
-    async fn write(&self, durability: Durability, entries: &[(&str, &str)]) -> Result<(), Fault> {
+    fn write<'a>(&'a self, durability: Durability, entries: &'a [(&'a str, &'a str)]) -> Work<'a, Result<(), Fault>> {
+        Box::pin(self.write_now(durability, entries))
+    }
+
+    async fn write_now(&self, durability: Durability, entries: &[(&str, &str)]) -> Result<(), Fault> {
         let transaction = self.transaction(IdbTransactionMode::Readwrite, durability).await?;
         let store = store_of(&transaction)?;
         let mut bytes = 0_usize;
@@ -162,7 +167,12 @@ impl Journal {
     }
 
     /// A transaction; opens the database again once when the browser, or another page, has closed it meanwhile.
-    async fn transaction(&self, mode: IdbTransactionMode, durability: Durability) -> Result<IdbTransaction, Fault> {
+    /// Boxed: all that is asked of the journal begins with it, and would carry a copy of it.
+    fn transaction(&self, mode: IdbTransactionMode, durability: Durability) -> Work<'_, Result<IdbTransaction, Fault>> {
+        Box::pin(self.transaction_now(mode, durability))
+    }
+
+    async fn transaction_now(&self, mode: IdbTransactionMode, durability: Durability) -> Result<IdbTransaction, Fault> {
         let begun = begin(&self.connection.borrow().database, mode, durability);
         match begun {
             Err(thrown) if name_of(&thrown).as_deref() == Some("InvalidStateError") => {
@@ -271,7 +281,11 @@ fn store_of(transaction: &IdbTransaction) -> Result<IdbObjectStore, Fault> {
 }
 
 /// Resolves when everything in the transaction is kept; the exception that ended it otherwise.
-async fn finished(transaction: &IdbTransaction) -> Result<(), JsValue> {
+fn finished(transaction: &IdbTransaction) -> Work<'_, Result<(), JsValue>> {
+    Box::pin(finished_now(transaction))
+}
+
+async fn finished_now(transaction: &IdbTransaction) -> Result<(), JsValue> {
     let end = Promise::new(&mut |resolve, reject| {
         transaction.set_oncomplete(Some(&resolve));
         transaction.set_onabort(Some(&reject));

@@ -25,3 +25,6 @@ pub mod timer;
 pub mod update;
 
 pub use fault::Fault;
+
+/// Work that goes on while the page does other things; one compiled copy for all who ask for it.
+type Work<'a, T> = std::pin::Pin<Box<dyn Future<Output = T> + 'a>>;

@@ -236,15 +236,21 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
 }
 
 fn read<T>(value: Value, body: fn(Value) -> Result<T, String>) -> Result<Section<T>, String> {
-    let mut fields = Taken::of(value)?;
+    let Section { body: value, revision, parent, base, unknown } = read_around(value)?;
+    Ok(Section { body: body(value)?, revision, parent, base, unknown })
+}
+
+/// A section whose body isn't read yet.
+fn read_around(value: Value) -> Result<Section<Value>, String> {
+    let mut fields = Taken::of(value);
     // It was looked at before.
     let _ = fields.maybe("version");
     Ok(Section {
-        revision: fields.revision("revision")?,
-        parent: fields.revision("parent")?,
-        base: fields.maybe_text("base")?,
-        body: body(fields.any("body")?)?,
-        unknown: fields.rest(),
+        revision: fields.revision("revision"),
+        parent: fields.revision("parent"),
+        base: fields.maybe_text("base"),
+        body: fields.any("body"),
+        unknown: fields.rest()?,
     })
 }
 

@@ -6,6 +6,7 @@ use wasm_bindgen_futures::spawn_local;
 
 use super::{ASIDE, Aside, Inner};
 use crate::{
+    Work,
     fault::Fault,
     storage::{self, Available},
 };
@@ -37,7 +38,12 @@ impl Inner {
         });
     }
 
-    pub(super) async fn set_aside(&self, key: &str) -> Result<Vec<String>, Fault> {
+    /// Boxed: three ask for it, and each would carry a copy of it.
+    pub(super) fn set_aside<'a>(&'a self, key: &'a str) -> Work<'a, Result<Vec<String>, Fault>> {
+        Box::pin(self.set_aside_now(key))
+    }
+
+    async fn set_aside_now(&self, key: &str) -> Result<Vec<String>, Fault> {
         let mut texts = Vec::new();
         if self.local == Available::Yes {
             texts.extend(storage::read(key)?);

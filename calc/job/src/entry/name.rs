@@ -3,59 +3,60 @@
 use super::Unit;
 use super::glyph::Glyph;
 
+/// Every unit with its names, a space between two.
+const NAMES: &[(Unit, &str)] = &[
+    (Unit::Inch, "in inch inches ins \" ''"),
+    (Unit::Foot, "ft foot feet '"),
+    (Unit::Millimetre, "mm millimetre millimetres millimeter millimeters"),
+    (Unit::Centimetre, "cm centimetre centimetres centimeter centimeters"),
+    (Unit::Metre, "m metre metres meter meters"),
+    (Unit::SquareFoot, "ft2 sqft sf squarefoot squarefeet"),
+    (Unit::SquareMetre, "m2 sqm squaremetre squaremetres squaremeter squaremeters"),
+    (Unit::CubicFoot, "ft3 cuft cft cf cubicfoot cubicfeet"),
+    (Unit::CubicInch, "in3 cuin cubicinch cubicinches"),
+    (Unit::Litre, "l litre litres liter liters ltr ltrs dm3"),
+    (Unit::CubicMetre, "m3 cum cbm cubicmetre cubicmetres cubicmeter cubicmeters"),
+    (Unit::UsGallon, "gal gals gallon gallons usgal usgals galus usgallon usgallons"),
+    (Unit::Pound, "lb lbs lbm pound pounds"),
+    (Unit::Kilogram, "kg kgs kilo kilos kilogram kilograms"),
+    (Unit::Gram, "g gram grams gramme grammes"),
+    (Unit::Tonne, "t tonne tonnes metricton metrictons"),
+    (Unit::Ounce, "oz ounce ounces"),
+    (
+        Unit::PoundPerCubicFoot,
+        "lb/ft3 lbs/ft3 lb/cuft lbs/cuft lb/cf lbs/cf pcf lb/cubicfoot lbs/cubicfoot pounds/cubicfoot",
+    ),
+    (Unit::KilogramPerCubicMetre, "kg/m3"),
+    (Unit::GramPerLitre, "g/l"),
+    // A gram per cubic centimetre is a kilogram per litre.
+    (Unit::KilogramPerLitre, "kg/l kg/dm3 g/cm3 g/ml"),
+    (Unit::Celsius, "°c c degc ℃ celsius degreescelsius"),
+    (Unit::Fahrenheit, "°f f degf ℉ fahrenheit degreesfahrenheit"),
+    (Unit::UsGallonPerMinute, "gpm usgpm gal/min usgal/min"),
+    (Unit::LitrePerMinute, "l/min lpm"),
+    (Unit::CubicMetrePerHour, "m3/h m3/hr cum/h"),
+    (Unit::LitrePerHour, "l/h l/hr lph"),
+    (Unit::UsGallonPerMinuteSquareFoot, "gpm/ft2 gpm/sqft gpm/sf gal/min/ft2 usgpm/ft2"),
+    // A cubic metre per square metre and hour is a metre per hour.
+    (Unit::MetrePerHour, "m/h m/hr m3/m2/h m3/m2h"),
+    (Unit::Psi, "psi lbf/in2"),
+    (Unit::Bar, "bar bars"),
+    (Unit::Kilopascal, "kpa"),
+    (Unit::Percent, "% percent pct"),
+    (Unit::Each, "each ea pc pcs piece pieces bag bags sack sacks drum drums pack packs"),
+    (Unit::Second, "s sec secs second seconds"),
+    (Unit::Minute, "min mins minute minutes"),
+    (Unit::Hour, "h hr hrs hour hours"),
+    (Unit::Day, "d day days"),
+];
+
 /// The unit these letters name, or nothing.
 ///
 /// Case, the dots of abbreviations, brackets and the spaces between words don't count; a space
 /// before a digit does ("ft 3" is not a cubic foot).
 pub(super) fn unit_named(glyphs: &[Glyph]) -> Option<Unit> {
     let name = folded(glyphs)?;
-    Some(match name.as_str() {
-        "in" | "inch" | "inches" | "ins" | "\"" | "''" => Unit::Inch,
-        "ft" | "foot" | "feet" | "'" => Unit::Foot,
-        "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => Unit::Millimetre,
-        "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => Unit::Centimetre,
-        "m" | "metre" | "metres" | "meter" | "meters" => Unit::Metre,
-        "ft2" | "sqft" | "sf" | "squarefoot" | "squarefeet" => Unit::SquareFoot,
-        "m2" | "sqm" | "squaremetre" | "squaremetres" | "squaremeter" | "squaremeters" => Unit::SquareMetre,
-        "ft3" | "cuft" | "cft" | "cf" | "cubicfoot" | "cubicfeet" => Unit::CubicFoot,
-        "in3" | "cuin" | "cubicinch" | "cubicinches" => Unit::CubicInch,
-        "l" | "litre" | "litres" | "liter" | "liters" | "ltr" | "ltrs" | "dm3" => Unit::Litre,
-        "m3" | "cum" | "cbm" | "cubicmetre" | "cubicmetres" | "cubicmeter" | "cubicmeters" => Unit::CubicMetre,
-        "gal" | "gals" | "gallon" | "gallons" | "usgal" | "usgals" | "galus" | "usgallon" | "usgallons" => {
-            Unit::UsGallon
-        }
-        "lb" | "lbs" | "lbm" | "pound" | "pounds" => Unit::Pound,
-        "kg" | "kgs" | "kilo" | "kilos" | "kilogram" | "kilograms" => Unit::Kilogram,
-        "g" | "gram" | "grams" | "gramme" | "grammes" => Unit::Gram,
-        "t" | "tonne" | "tonnes" | "metricton" | "metrictons" => Unit::Tonne,
-        "oz" | "ounce" | "ounces" => Unit::Ounce,
-        "lb/ft3" | "lbs/ft3" | "lb/cuft" | "lbs/cuft" | "lb/cf" | "lbs/cf" | "pcf" | "lb/cubicfoot"
-        | "lbs/cubicfoot" | "pounds/cubicfoot" => Unit::PoundPerCubicFoot,
-        "kg/m3" => Unit::KilogramPerCubicMetre,
-        "g/l" => Unit::GramPerLitre,
-        // A gram per cubic centimetre is a kilogram per litre.
-        "kg/l" | "kg/dm3" | "g/cm3" | "g/ml" => Unit::KilogramPerLitre,
-        "°c" | "c" | "degc" | "℃" | "celsius" | "degreescelsius" => Unit::Celsius,
-        "°f" | "f" | "degf" | "℉" | "fahrenheit" | "degreesfahrenheit" => Unit::Fahrenheit,
-        "gpm" | "usgpm" | "gal/min" | "usgal/min" => Unit::UsGallonPerMinute,
-        "l/min" | "lpm" => Unit::LitrePerMinute,
-        "m3/h" | "m3/hr" | "cum/h" => Unit::CubicMetrePerHour,
-        "l/h" | "l/hr" | "lph" => Unit::LitrePerHour,
-        "gpm/ft2" | "gpm/sqft" | "gpm/sf" | "gal/min/ft2" | "usgpm/ft2" => Unit::UsGallonPerMinuteSquareFoot,
-        // A cubic metre per square metre and hour is a metre per hour.
-        "m/h" | "m/hr" | "m3/m2/h" | "m3/m2h" => Unit::MetrePerHour,
-        "psi" | "lbf/in2" => Unit::Psi,
-        "bar" | "bars" => Unit::Bar,
-        "kpa" => Unit::Kilopascal,
-        "%" | "percent" | "pct" => Unit::Percent,
-        "each" | "ea" | "pc" | "pcs" | "piece" | "pieces" | "bag" | "bags" | "sack" | "sacks" | "drum" | "drums"
-        | "pack" | "packs" => Unit::Each,
-        "s" | "sec" | "secs" | "second" | "seconds" => Unit::Second,
-        "min" | "mins" | "minute" | "minutes" => Unit::Minute,
-        "h" | "hr" | "hrs" | "hour" | "hours" => Unit::Hour,
-        "d" | "day" | "days" => Unit::Day,
-        _ => return None,
-    })
+    NAMES.iter().find(|(_, names)| names.split(' ').any(|known| known == name)).map(|(unit, _)| *unit)
 }
 
 /// The name with what doesn't count taken out; nothing when a space stands before a digit.
@@ -81,6 +82,14 @@ fn folded(glyphs: &[Glyph]) -> Option<String> {
         }
         after_space = false;
         name.push(shape);
+        // "kg per litre" is "kg/litre"; a per cent stays one.
+        if name.ends_with("per") {
+            name.truncate(name.len() - 3);
+            name.push('/');
+        } else if name.ends_with("/cent") {
+            name.truncate(name.len() - 5);
+            name.push_str("percent");
+        }
     }
-    Some(name.replace("per", "/").replace("/cent", "percent"))
+    Some(name)
 }

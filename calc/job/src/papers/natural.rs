@@ -37,13 +37,11 @@ impl Iterator for Parts<'_> {
         let first = self.0.chars().next()?;
         let digits = self.0.find(|c: char| !c.is_ascii_digit()).unwrap_or(self.0.len());
         if digits > 0 {
-            let (run, rest) = self.0.split_at(digits);
-            self.0 = rest;
-            let run = run.trim_start_matches('0');
+            let run = self.0.get(..digits)?.trim_start_matches('0');
+            self.0 = self.0.get(digits..)?;
             return Some(Part::Number(run.len(), run.to_owned()));
         }
-        let (_, rest) = self.0.split_at(first.len_utf8());
-        self.0 = rest;
+        self.0 = self.0.get(first.len_utf8()..)?;
         Some(Part::Letter(first.to_ascii_lowercase().to_string()))
     }
 }

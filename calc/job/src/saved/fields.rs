@@ -6,134 +6,207 @@ use crate::entry::{Entry, Meaning, Unit};
 use crate::id::{Id, Revision};
 use crate::sections::Unknown;
 
-/// An object that is being read. What was taken is gone from it; what is left at the end isn't known.
-pub(super) struct Taken(Map<String, Value>);
+/// An object that is being read. What was taken is gone from it; what is left at the end isn't known. What is wrong is
+/// said at the end, the first of it; until then something usual stands in its place.
+pub(super) struct Taken {
+    map: Map<String, Value>,
+    wrong: Option<String>,
+}
 
+// Never put inside another function: each is asked for dozens of fields.
 impl Taken {
     /// The fields of a value, which must be an object.
-    pub(super) fn of(value: Value) -> Result<Taken, String> {
+    #[inline(never)]
+    pub(super) fn of(value: Value) -> Taken {
         match value {
-            Value::Object(map) => Ok(Taken(map)),
-            _ => Err("object".to_owned()),
+            Value::Object(map) => Taken { map, wrong: None },
+            _ => Taken { map: Map::new(), wrong: Some("object".to_owned()) },
         }
     }
 
-    /// What isn't known, in the order it came.
-    pub(super) fn rest(self) -> Unknown {
-        self.0
+    /// Something is wrong; only the first is kept.
+    #[inline(never)]
+    pub(super) fn refuse(&mut self, what: String) {
+        self.wrong.get_or_insert(what);
+    }
+
+    #[inline(never)]
+    fn refuse_field(&mut self, key: &str) {
+        self.refuse(key.to_owned());
+    }
+
+    /// What isn't known, in the order it came; or what was wrong first.
+    pub(super) fn rest(self) -> Result<Unknown, String> {
+        match self.wrong {
+            None => Ok(self.map),
+            Some(wrong) => Err(wrong),
+        }
     }
 
     /// A field, if it is there at all.
+    #[inline(never)]
     pub(super) fn maybe(&mut self, key: &str) -> Option<Value> {
         // In the order of the others, which a plain `remove` would change.
-        self.0.shift_remove(key)
+        self.map.shift_remove(key)
     }
 
     /// A field that must be there.
-    pub(super) fn any(&mut self, key: &str) -> Result<Value, String> {
-        self.maybe(key).ok_or_else(|| key.to_owned())
+    #[inline(never)]
+    pub(super) fn any(&mut self, key: &str) -> Value {
+        self.maybe(key).unwrap_or_else(|| {
+            self.refuse_field(key);
+            Value::Null
+        })
     }
 
     /// A text; nothing where it is absent or null.
-    pub(super) fn maybe_text(&mut self, key: &str) -> Result<Option<String>, String> {
+    #[inline(never)]
+    pub(super) fn maybe_text(&mut self, key: &str) -> Option<String> {
         match self.maybe(key) {
-            None | Some(Value::Null) => Ok(None),
-            Some(Value::String(text)) => Ok(Some(text)),
-            Some(_) => Err(key.to_owned()),
-        }
-    }
-
-    /// A text that must be there.
-    pub(super) fn text(&mut self, key: &str) -> Result<String, String> {
-        match self.maybe(key) {
-            Some(Value::String(text)) => Ok(text),
-            _ => Err(key.to_owned()),
-        }
-    }
-
-    /// A text that is empty where it is absent.
-    pub(super) fn text_or_empty(&mut self, key: &str) -> Result<String, String> {
-        if self.0.contains_key(key) { self.text(key) } else { Ok(String::new()) }
-    }
-
-    /// Yes or no, which must be there.
-    pub(super) fn flag(&mut self, key: &str) -> Result<bool, String> {
-        match self.maybe(key) {
-            Some(Value::Bool(flag)) => Ok(flag),
-            _ => Err(key.to_owned()),
-        }
-    }
-
-    /// Yes or no; no where it is absent.
-    pub(super) fn flag_or_no(&mut self, key: &str) -> Result<bool, String> {
-        if self.0.contains_key(key) { self.flag(key) } else { Ok(false) }
-    }
-
-    /// A permanent name that must be there.
-    pub(super) fn id(&mut self, key: &str) -> Result<Id, String> {
-        self.text(key).map(|text| Id::new(&text))
-    }
-
-    /// A list that must be there.
-    pub(super) fn list(&mut self, key: &str) -> Result<Vec<Value>, String> {
-        match self.maybe(key) {
-            Some(Value::Array(list)) => Ok(list),
-            _ => Err(key.to_owned()),
-        }
-    }
-
-    /// An object that must be there.
-    pub(super) fn map(&mut self, key: &str) -> Result<Map<String, Value>, String> {
-        match self.maybe(key) {
-            Some(Value::Object(map)) => Ok(map),
-            _ => Err(key.to_owned()),
-        }
-    }
-
-    /// A choice by its id, which must be there and known.
-    pub(super) fn chosen<T>(&mut self, key: &str, of: impl Fn(&str) -> Option<T>) -> Result<T, String> {
-        let id = self.text(key)?;
-        of(&id).ok_or_else(|| format!("{key}: {id}"))
-    }
-
-    /// An entry with nothing but what this version knows of entries. A field it doesn't know would be lost at the next
-    /// change, so it closes the section instead.
-    pub(super) fn entry(&mut self, key: &str) -> Result<Option<Entry>, String> {
-        match self.maybe(key) {
-            None | Some(Value::Null) => Ok(None),
-            Some(value) => {
-                let fields = Taken::of(value).map_err(|_| key.to_owned())?;
-                fields.into_entry().map(Some).map_err(|what| format!("{key}: {what}"))
+            None | Some(Value::Null) => None,
+            Some(Value::String(text)) => Some(text),
+            Some(_) => {
+                self.refuse_field(key);
+                None
             }
         }
     }
 
+    /// A text that must be there.
+    #[inline(never)]
+    pub(super) fn text(&mut self, key: &str) -> String {
+        match self.maybe(key) {
+            Some(Value::String(text)) => text,
+            _ => {
+                self.refuse_field(key);
+                String::new()
+            }
+        }
+    }
+
+    /// A text that is empty where it is absent.
+    #[inline(never)]
+    pub(super) fn text_or_empty(&mut self, key: &str) -> String {
+        if self.map.contains_key(key) { self.text(key) } else { String::new() }
+    }
+
+    /// Yes or no, which must be there.
+    #[inline(never)]
+    pub(super) fn flag(&mut self, key: &str) -> bool {
+        match self.maybe(key) {
+            Some(Value::Bool(flag)) => flag,
+            _ => {
+                self.refuse_field(key);
+                false
+            }
+        }
+    }
+
+    /// Yes or no; no where it is absent.
+    pub(super) fn flag_or_no(&mut self, key: &str) -> bool {
+        self.map.contains_key(key) && self.flag(key)
+    }
+
+    /// A permanent name that must be there.
+    pub(super) fn id(&mut self, key: &str) -> Id {
+        Id::new(&self.text(key))
+    }
+
+    /// A list that must be there.
+    #[inline(never)]
+    pub(super) fn list(&mut self, key: &str) -> Vec<Value> {
+        match self.maybe(key) {
+            Some(Value::Array(list)) => list,
+            _ => {
+                self.refuse_field(key);
+                Vec::new()
+            }
+        }
+    }
+
+    /// An object that must be there.
+    #[inline(never)]
+    pub(super) fn map(&mut self, key: &str) -> Map<String, Value> {
+        match self.maybe(key) {
+            Some(Value::Object(map)) => map,
+            _ => {
+                self.refuse_field(key);
+                Map::new()
+            }
+        }
+    }
+
+    /// A choice by its id, which must be there and known; the usual one stands in where it isn't.
+    pub(super) fn chosen<T>(&mut self, key: &str, usual: T, of: fn(&str) -> Option<T>) -> T {
+        let id = self.text(key);
+        of(&id).unwrap_or_else(|| {
+            self.refuse_choice(key, &id);
+            usual
+        })
+    }
+
+    #[inline(never)]
+    fn refuse_choice(&mut self, key: &str, id: &str) {
+        self.refuse(format!("{key}: {id}"));
+    }
+
+    /// An entry with nothing but what this version knows of entries. A field it doesn't know would be lost at the next
+    /// change, so it closes the section instead.
+    #[inline(never)]
+    pub(super) fn entry(&mut self, key: &str) -> Option<Entry> {
+        let taken = match self.maybe(key) {
+            None | Some(Value::Null) => return None,
+            Some(Value::Object(map)) => {
+                Taken { map, wrong: None }.into_entry().map_err(|what| format!("{key}: {what}"))
+            }
+            Some(_) => Err(key.to_owned()),
+        };
+        taken.map_err(|wrong| self.refuse(wrong)).ok()
+    }
+
     /// What is left, as an entry.
+    #[inline(never)]
     pub(super) fn into_entry(mut self) -> Result<Entry, String> {
-        let text = self.text("text")?;
-        let unit = self.chosen("unit", |id| Unit::ALL.iter().copied().find(|unit| unit.id() == id))?;
-        let meaning = match self.maybe_text("meaning")?.as_deref() {
+        let text = self.text("text");
+        let unit = self.chosen("unit", Unit::Each, |id| Unit::ALL.iter().copied().find(|unit| unit.id() == id));
+        let meaning = match self.maybe_text("meaning").as_deref() {
             None => None,
             Some("DecimalPoint") => Some(Meaning::DecimalPoint),
             Some("Thousands") => Some(Meaning::Thousands),
-            Some(other) => return Err(format!("meaning: {other}")),
+            Some(other) => {
+                self.refuse(format!("meaning: {other}"));
+                None
+            }
         };
-        match self.0.keys().next() {
+        match self.rest()?.keys().next() {
             Some(unknown) => Err(format!("entry: {unknown}")),
             None => Ok(Entry { text, unit, meaning }),
         }
     }
 
     /// Which device changed something last, and how often it had.
-    pub(super) fn revision(&mut self, key: &str) -> Result<Option<Revision>, String> {
-        let value = match self.maybe(key) {
-            None | Some(Value::Null) => return Ok(None),
-            Some(value) => value,
+    #[inline(never)]
+    pub(super) fn revision(&mut self, key: &str) -> Option<Revision> {
+        let mut fields = match self.maybe(key) {
+            None | Some(Value::Null) => return None,
+            Some(Value::Object(map)) => Taken { map, wrong: None },
+            Some(_) => {
+                self.refuse_field(key);
+                return None;
+            }
         };
-        let mut fields = Taken::of(value).map_err(|_| key.to_owned())?;
-        let device = fields.id("device")?;
-        let counter = fields.any("counter")?.as_u64().ok_or_else(|| format!("{key}: counter"))?;
-        Ok(Some(Revision { device, counter }))
+        let device = fields.id("device");
+        let counter = fields.any("counter").as_u64();
+        if counter.is_none() {
+            fields.refuse(format!("{key}: counter"));
+        }
+        match fields.rest() {
+            Ok(_) => counter.map(|counter| Revision { device, counter }),
+            Err(wrong) => {
+                self.refuse(wrong);
+                None
+            }
+        }
     }
 }
 
@@ -143,16 +216,19 @@ pub(super) struct Written(Map<String, Value>);
 
 impl Written {
     /// A field.
+    #[inline(never)]
     pub(super) fn put(&mut self, key: &str, value: Value) {
         self.0.insert(key.to_owned(), value);
     }
 
     /// A text.
+    #[inline(never)]
     pub(super) fn text(&mut self, key: &str, text: &str) {
         self.put(key, text.into());
     }
 
     /// A text that is left out where it is empty.
+    #[inline(never)]
     pub(super) fn text_unless_empty(&mut self, key: &str, text: &str) {
         if !text.is_empty() {
             self.text(key, text);
@@ -167,6 +243,7 @@ impl Written {
     }
 
     /// An entry, left out where there is none.
+    #[inline(never)]
     pub(super) fn entry(&mut self, key: &str, entry: Option<&Entry>) {
         if let Some(entry) = entry {
             self.put(key, Written::of_entry(entry).whole());
@@ -174,6 +251,7 @@ impl Written {
     }
 
     /// The fields of an entry.
+    #[inline(never)]
     pub(super) fn of_entry(entry: &Entry) -> Written {
         let mut fields = Written::default();
         fields.text("text", &entry.text);
@@ -187,6 +265,7 @@ impl Written {
     }
 
     /// Which device changed something last, left out where none did.
+    #[inline(never)]
     pub(super) fn revision(&mut self, key: &str, revision: Option<&Revision>) {
         if let Some(revision) = revision {
             let mut fields = Written::default();
@@ -197,6 +276,7 @@ impl Written {
     }
 
     /// The fields that were not known when the object was read.
+    #[inline(never)]
     pub(super) fn unknown(&mut self, unknown: &Unknown) {
         for (key, value) in unknown {
             self.put(key, value.clone());

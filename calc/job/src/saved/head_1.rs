@@ -34,18 +34,19 @@ pub(super) fn write(head: &Head) -> Value {
 
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<Head, String> {
-    let mut body = Taken::of(body)?;
+    let mut body = Taken::of(body);
     Ok(Head {
-        title: body.text("title")?,
-        customer: body.text_or_empty("customer")?,
-        site: body.text_or_empty("site")?,
-        owner: body.text_or_empty("owner")?,
-        number: body.text_or_empty("number")?,
-        notes: body.text_or_empty("notes")?,
-        kind: body.chosen("kind", |id| KINDS.iter().find(|(known, _)| *known == id).map(|(_, kind)| *kind))?,
-        created: body.text("created")?,
-        binned: body.maybe_text("binned")?,
-        sample: body.flag_or_no("sample")?,
-        unknown: body.rest(),
+        title: body.text("title"),
+        customer: body.text_or_empty("customer"),
+        site: body.text_or_empty("site"),
+        owner: body.text_or_empty("owner"),
+        number: body.text_or_empty("number"),
+        notes: body.text_or_empty("notes"),
+        kind: body
+            .chosen("kind", JobKind::New, |id| KINDS.iter().find(|(known, _)| *known == id).map(|(_, kind)| *kind)),
+        created: body.text("created"),
+        binned: body.maybe_text("binned"),
+        sample: body.flag_or_no("sample"),
+        unknown: body.rest()?,
     })
 }

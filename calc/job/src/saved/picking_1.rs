@@ -29,26 +29,32 @@ pub(super) fn write(picking: &Picking) -> Value {
 
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<Picking, String> {
-    let mut body = Taken::of(body)?;
+    let mut body = Taken::of(body);
     let mut lines = LiteMap::new();
-    for (key, line) in body.map("lines")? {
+    for (key, line) in body.map("lines") {
         lines.insert(key, read_line(line)?);
     }
-    Ok(Picking { lines, unknown: body.rest() })
+    Ok(Picking { lines, unknown: body.rest()? })
 }
 
 fn read_line(line: Value) -> Result<PickLine, String> {
-    let mut line = Taken::of(line)?;
+    let mut line = Taken::of(line);
     let picked = match line.maybe("picked") {
         None | Some(Value::Null) => None,
-        Some(count) => Some(count.as_u64().and_then(|count| u32::try_from(count).ok()).ok_or("picked")?),
+        Some(count) => {
+            let count = count.as_u64().and_then(|count| u32::try_from(count).ok());
+            if count.is_none() {
+                line.refuse("picked".to_owned());
+            }
+            count
+        }
     };
     Ok(PickLine {
-        bin: line.text_or_empty("bin")?,
-        part_number: line.text_or_empty("part_number")?,
-        lot: line.text_or_empty("lot")?,
-        note: line.text_or_empty("note")?,
+        bin: line.text_or_empty("bin"),
+        part_number: line.text_or_empty("part_number"),
+        lot: line.text_or_empty("lot"),
+        note: line.text_or_empty("note"),
         picked,
-        unknown: line.rest(),
+        unknown: line.rest()?,
     })
 }

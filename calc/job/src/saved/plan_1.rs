@@ -44,35 +44,36 @@ fn write_layer(layer: &LayerPlan) -> Value {
 
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<FillPlan, String> {
-    let mut body = Taken::of(body)?;
+    let mut body = Taken::of(body);
     let mut vessels = LiteMap::new();
-    for (id, plan) in body.map("vessels")? {
-        let mut plan = Taken::of(plan)?;
+    for (id, plan) in body.map("vessels") {
+        let mut plan = Taken::of(plan);
         let mut layers: Vec<LayerPlan> = Vec::new();
-        for layer in plan.list("layers")? {
+        for layer in plan.list("layers") {
             let layer = read_layer(layer)?;
             if layers.iter().any(|there| there.id == layer.id) {
                 return Err(format!("layer twice: {}", layer.id));
             }
             layers.push(layer);
         }
-        let plan = VesselPlan { layers, bucket: plan.entry("bucket")?, unknown: plan.rest() };
+        let plan = VesselPlan { layers, bucket: plan.entry("bucket"), unknown: plan.rest()? };
         vessels.insert(Id::new(&id), Arc::new(plan));
     }
-    Ok(FillPlan { vessels, unknown: body.rest() })
+    Ok(FillPlan { vessels, unknown: body.rest()? })
 }
 
 fn read_layer(layer: Value) -> Result<LayerPlan, String> {
-    let mut layer = Taken::of(layer)?;
+    let mut layer = Taken::of(layer);
     Ok(LayerPlan {
-        id: layer.id("id")?,
-        material: layer.text("material")?,
-        pack: layer.text_or_empty("pack")?,
-        role: layer.chosen("role", |id| ROLES.iter().find(|(known, _)| *known == id).map(|(_, role)| *role))?,
-        target: layer.chosen("target", TargetKind::of)?,
-        amount: layer.entry("amount")?,
-        minimum: layer.flag_or_no("minimum")?,
-        bulk_density: layer.entry("bulk_density")?,
-        unknown: layer.rest(),
+        id: layer.id("id"),
+        material: layer.text("material"),
+        pack: layer.text_or_empty("pack"),
+        role: layer
+            .chosen("role", Role::Media, |id| ROLES.iter().find(|(known, _)| *known == id).map(|(_, role)| *role)),
+        target: layer.chosen("target", TargetKind::Packs, TargetKind::of),
+        amount: layer.entry("amount"),
+        minimum: layer.flag_or_no("minimum"),
+        bulk_density: layer.entry("bulk_density"),
+        unknown: layer.rest()?,
     })
 }

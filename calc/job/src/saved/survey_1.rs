@@ -65,71 +65,81 @@ fn write_vessel(vessel: &VesselSurvey) -> Value {
 
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<Survey, String> {
-    let mut body = Taken::of(body)?;
+    let mut body = Taken::of(body);
     let mut vessels: Vec<Arc<VesselSurvey>> = Vec::new();
-    for vessel in body.list("vessels")? {
+    for vessel in body.list("vessels") {
         let vessel = read_vessel(vessel)?;
         if vessels.iter().any(|there| there.id == vessel.id) {
             return Err(format!("vessel twice: {}", vessel.id));
         }
         vessels.push(Arc::new(vessel));
     }
-    Ok(Survey { vessels, unknown: body.rest() })
+    Ok(Survey { vessels, unknown: body.rest()? })
 }
 
 fn read_vessel(vessel: Value) -> Result<VesselSurvey, String> {
-    let mut saved = Taken::of(vessel)?;
+    let mut saved = Taken::of(vessel);
     let mut entries = LiteMap::new();
     let mut kept = Unknown::new();
-    for (id, value) in saved.map("entries")? {
+    for (id, value) in saved.map("entries") {
         match SurveyField::of(&id) {
             None => {
                 kept.insert(id, value);
             }
             Some(field) => {
-                let wrong = |what: String| format!("{id}: {what}");
-                let mut typed = Taken::of(value).map_err(wrong)?;
-                let standing = typed.chosen("standing", Standing::of).map_err(wrong)?;
-                let entry = typed.into_entry().map_err(wrong)?;
-                entries.insert(field, SurveyEntry { entry, standing });
+                let mut typed = Taken::of(value);
+                let standing = typed.chosen("standing", Standing::Measured, Standing::of);
+                match typed.into_entry() {
+                    Ok(entry) => {
+                        entries.insert(field, SurveyEntry { entry, standing });
+                    }
+                    Err(what) => saved.refuse(format!("{id}: {what}")),
+                }
             }
         }
     }
     let tags = match saved.maybe("tags") {
         None => Vec::new(),
-        Some(Value::Array(tags)) => {
-            let text = |tag: Value| match tag {
-                Value::String(text) => Ok(text),
-                _ => Err("tags".to_owned()),
-            };
-            tags.into_iter().map(text).collect::<Result<Vec<String>, String>>()?
+        Some(Value::Array(list)) => {
+            let mut tags = Vec::with_capacity(list.len());
+            for tag in list {
+                match tag {
+                    Value::String(text) => tags.push(text),
+                    _ => saved.refuse("tags".to_owned()),
+                }
+            }
+            tags
         }
-        Some(_) => return Err("tags".to_owned()),
+        Some(_) => {
+            saved.refuse("tags".to_owned());
+            Vec::new()
+        }
     };
-    let top_head = saved.chosen("top_head", HeadShape::of)?;
+    let top_head = saved.chosen("top_head", HeadShape::Ellipsoidal, HeadShape::of);
     if top_head == HeadShape::Conical {
-        return Err("top_head: conical".to_owned());
+        saved.refuse("top_head: conical".to_owned());
     }
     Ok(VesselSurvey {
-        id: saved.id("id")?,
+        id: saved.id("id"),
         tags,
-        path: saved.chosen("path", Path::of)?,
-        diameter_way: saved.chosen("diameter_by", DiameterWay::of)?,
-        bottom_head: saved.chosen("bottom_head", HeadShape::of)?,
+        path: saved.chosen("path", Path::OpenAndEmpty, Path::of),
+        diameter_way: saved.chosen("diameter_by", DiameterWay::Nominal, DiameterWay::of),
+        bottom_head: saved.chosen("bottom_head", HeadShape::Ellipsoidal, HeadShape::of),
         top_head,
-        opening: saved.chosen("opening", |id| Opening::ALL.iter().copied().find(|opening| opening.id() == id))?,
-        riser: saved.flag("riser")?,
-        collector: saved.chosen("bottom_collector", CollectorKind::of)?,
-        upper_collector: saved.flag("upper_collector")?,
+        opening: saved
+            .chosen("opening", Opening::TopOnly, |id| Opening::ALL.iter().copied().find(|opening| opening.id() == id)),
+        riser: saved.flag("riser"),
+        collector: saved.chosen("bottom_collector", CollectorKind::None, CollectorKind::of),
+        upper_collector: saved.flag("upper_collector"),
         entries,
-        notes: saved.text_or_empty("notes")?,
+        notes: saved.text_or_empty("notes"),
         unknown: unknown_of(saved, kept)?,
     })
 }
 
 /// What isn't known of a vessel, its unknown entries among it.
 fn unknown_of(saved: Taken, kept: Unknown) -> Result<Unknown, String> {
-    let mut unknown = saved.rest();
+    let mut unknown = saved.rest()?;
     if unknown.contains_key(UNKNOWN_ENTRIES) {
         return Err(UNKNOWN_ENTRIES.to_owned());
     }

@@ -199,7 +199,11 @@ pub(in crate::words) fn verdict(manner: Manner, verdict: &Verdict, layers: &[Str
             Remedy::MoreUnderbed { volume } => format!("Add {} of underbed.", manner.amount(*volume)),
             Remedy::FewerPacks { packs } => {
                 let count = packs.si();
-                if count == 1.0 { "At most 1 pack fits.".to_owned() } else { format!("At most {count} packs fit.") }
+                if count == 1.0 {
+                    "At most 1 pack fits.".to_owned()
+                } else {
+                    format!("At most {} packs fit.", crate::decimal::plain(count))
+                }
             }
             Remedy::DrainCheck { flow, minutes } => format!(
                 "Settle it on site: {} at the coldest water for {}; no grains in the drain.",
