@@ -1,18 +1,20 @@
 //! What every screen works with: the jobs on this device, the one that is open, the way to change it, the answers it
 //! gives. Screens read signals and send edits; nothing else writes.
 
+mod files;
+mod opened;
+
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 
-use bedwright_edge::fault::Fault;
 use bedwright_edge::store::{Keeper, Status};
-use bedwright_edge::{clock, files, random, update};
+use bedwright_edge::{clock, random, update};
 use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
 use bedwright_job::edit::{Edit, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
-use bedwright_job::saved::{self, Unreadable};
+use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Label, Manner};
 use bedwright_job::{Job, sample};
@@ -24,6 +26,9 @@ use crate::parts::signal::{Held, Worked};
 use crate::person::{self, Person};
 use crate::route::Route;
 
+pub use opened::Opened;
+use opened::erase_keys;
+
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
 /// Keys of jobs: then the job's id, then the section.
@@ -34,84 +39,6 @@ const ERASED: &str = "bedwright/erased/";
 const RECORDS: &str = "records";
 /// Jobs stay in the bin for this many days.
 pub const BIN_DAYS: i64 = 30;
-
-/// What was found at the start.
-#[derive(Clone)]
-pub struct Opened {
-    keeper: Keeper,
-    person: Person,
-    jobs: LiteMap<Id, Arc<Job>>,
-    unread: Vec<String>,
-}
-
-impl Opened {
-    /// Reads everything that is kept on this device. Starts whatever it finds: what can't be read is set aside.
-    pub async fn load() -> Opened {
-        let keeper = Keeper::open().await;
-        let loaded = keeper.load_all(PREFIX, saved::newer).await;
-        let mut jobs: LiteMap<Id, Arc<Job>> = LiteMap::new();
-        let mut person = None;
-        let mut unread = Vec::new();
-        let erased: Vec<Id> =
-            loaded.entries.iter().filter_map(|entry| entry.key.strip_prefix(ERASED)).map(Id::new).collect();
-        for id in &erased {
-            // A page that was closed while it erased goes on with it.
-            let prefix = format!("{JOBS}{id}/");
-            let keys =
-                loaded.entries.iter().map(|entry| entry.key.clone()).filter(|key| key.starts_with(&prefix)).collect();
-            wasm_bindgen_futures::spawn_local(erase_keys(keeper.clone(), id.clone(), keys));
-        }
-        for entry in loaded.entries {
-            if erased.iter().any(|id| entry.key.starts_with(&format!("{JOBS}{id}/"))) {
-                continue;
-            }
-            if entry.key == person::KEY {
-                person = Person::read(&entry.text);
-                continue;
-            }
-            let Some((id, section)) = entry.key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else {
-                continue;
-            };
-            let id = Id::new(id);
-            let job = Arc::make_mut(jobs.entry(id.clone()).or_insert_with(|| Arc::new(Job::new(id, ""))));
-            let taken = if section == RECORDS {
-                saved::read_records(job, &entry.text)
-            } else {
-                saved::read_section(job, section, &entry.text)
-            };
-            // Where one place holds a damaged text the other may hold it whole; the damaged one is kept aside all the same.
-            let mended = taken.is_err()
-                && entry.other.as_deref().is_some_and(|other| {
-                    let taken = if section == RECORDS {
-                        saved::read_records(job, other)
-                    } else {
-                        saved::read_section(job, section, other)
-                    };
-                    taken.is_ok()
-                });
-            if taken.is_err() {
-                keeper.protect(&entry.key);
-            }
-            if taken.is_err() && !mended {
-                unread.push(entry.key);
-            }
-        }
-        let person = person.unwrap_or_else(|| Person::new(new_id()));
-        keeper.schedule(person::KEY, &person.text());
-        Opened { keeper, person, jobs, unread }
-    }
-}
-
-/// Takes a job's keys away, and its mark when all are gone; what can't be taken away now is at the next start.
-async fn erase_keys(keeper: Keeper, id: Id, keys: Vec<String>) {
-    let mut gone = true;
-    for key in keys {
-        gone &= keeper.remove(&key).await.is_ok();
-    }
-    if gone && keeper.remove(&format!("{ERASED}{id}")).await.is_err() {
-        web_sys::console::warn_1(&wasm_bindgen::JsValue::from_str("an erased job's mark stays"));
-    }
-}
 
 /// A new id, from the browser's random numbers; from the clock where it has none.
 pub fn new_id() -> Id {
@@ -518,65 +445,6 @@ impl Desk {
         for id in old {
             self.erase(&id);
         }
-    }
-
-    /// Saves the open job as a file: shared where the device does it that way, else downloaded.
-    pub fn save_file(self) {
-        let Some(job) = self.open_now() else { return };
-        let title: String =
-            job.head.body.title.chars().map(|c| if c.is_alphanumeric() { c } else { '-' }).take(40).collect();
-        let name = format!("{}.bedwright.json", if title.is_empty() { job.id.to_string() } else { title });
-        let text = saved::job_text(&job);
-        wasm_bindgen_futures::spawn_local(async move {
-            if files::should_share() && files::can_share_file(&name, "application/json") {
-                files::share_file(&name, "application/json", text.as_bytes()).await;
-            } else {
-                // A browser that refuses says so itself.
-                let _ = files::download(&name, "application/json", text.as_bytes());
-            }
-        });
-    }
-
-    /// Opens a job file a person picks: always as a job of its own.
-    pub fn open_file(self) {
-        wasm_bindgen_futures::spawn_local(async move {
-            match files::pick_file(".json,application/json", saved::LONGEST as u64).await {
-                Ok(None) => {}
-                Ok(Some((_, bytes))) => self.take_file(&bytes),
-                Err(Fault::TooLarge { .. }) => notices::put(self.notices, Notice::FileNotRead(Label::FileNotAJob)),
-                Err(_) => notices::put(self.notices, Notice::FileNotRead(Label::FileDamaged)),
-            }
-        });
-    }
-
-    fn take_file(self, bytes: &[u8]) {
-        let read = std::str::from_utf8(bytes).map_err(|_| Label::FileNotAJob).and_then(|text| {
-            saved::read_job(text).map_err(|why| match why {
-                Unreadable::TooNew { .. } => Label::FileTooNew,
-                Unreadable::NotJson { .. } | Unreadable::Lacks { .. } => Label::FileDamaged,
-                Unreadable::OtherFormat | Unreadable::TooLong { .. } => Label::FileNotAJob,
-            })
-        });
-        match read {
-            Err(why) => notices::put(self.notices, Notice::FileNotRead(why)),
-            Ok(mut job) => {
-                if self.shelf.with_untracked(|shelf| shelf.contains_key(&job.id)) {
-                    job.id = new_id();
-                }
-                let id = self.shelve(job);
-                self.go(&Route::Job(id));
-            }
-        }
-    }
-
-    /// Saves texts that were set aside as a file.
-    pub fn download_aside(self, keys: &[String]) {
-        let texts: Vec<String> = keys
-            .iter()
-            .filter_map(|key| bedwright_edge::storage::read(key).ok().flatten().map(|text| format!("{key}\n{text}\n")))
-            .collect();
-        // A browser that refuses says so itself.
-        let _ = files::download("bedwright-set-aside.txt", "text/plain", texts.join("\n").as_bytes());
     }
 
     /// Changes the person's ways and keeps them.

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use bedwright_calc::hydraulics::Purpose;
+use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use serde_json::Value;
 
 use super::fields::{Taken, Written};
@@ -54,46 +54,62 @@ fn put_entries(into: &mut Written, entries: &Entries) {
 
 /// From what was saved, or the field that is wrong.
 pub(super) fn read(body: Value) -> Result<SiteConditions, String> {
-    let mut body = Taken::of(body)?;
-    let source = body.chosen("source", WaterSource::of)?;
-    let entries = take_entries(&mut body)?;
+    let mut body = Taken::of(body);
+    let source = body.chosen("source", WaterSource::Mains, WaterSource::of);
+    let entries = take_entries(&mut body);
     let mut vessels: Vec<(Id, Arc<VesselDuty>)> = Vec::new();
-    for (id, duty) in body.map("vessels")? {
-        let mut duty = Taken::of(duty)?;
-        let purpose = match duty.maybe_text("purpose")? {
-            None => None,
-            Some(id) => Some(Purpose::of(&id).ok_or_else(|| format!("purpose: {id}"))?),
-        };
-        let regime = duty.chosen("regime", |id| REGIMES.iter().copied().find(|there| regime_id(*there) == id))?;
-        let arrangement =
-            duty.chosen("arrangement", |id| ARRANGEMENTS.iter().copied().find(|there| arrangement_id(*there) == id))?;
-        let entries = take_entries(&mut duty)?;
-        let mut grains: Vec<(Id, Entries)> = Vec::new();
-        for (layer, of_layer) in duty.map("grains")? {
-            let mut of_layer = Taken::of(of_layer)?;
-            let id = Id::new(&layer);
-            let at = grains.partition_point(|(there, _)| *there < id);
-            grains.insert(at, (id, take_entries(&mut of_layer)?));
-            if let Some(unknown) = of_layer.rest().keys().next() {
-                return Err(format!("grains: {unknown}"));
-            }
-        }
-        let duty = VesselDuty { purpose, regime, arrangement, entries, grains, unknown: duty.rest() };
+    for (id, duty) in body.map("vessels") {
         let id = Id::new(&id);
         let at = vessels.partition_point(|(there, _)| *there < id);
-        vessels.insert(at, (id, Arc::new(duty)));
+        vessels.insert(at, (id, Arc::new(read_duty(duty)?)));
     }
-    Ok(SiteConditions { source, entries, vessels, unknown: body.rest() })
+    Ok(SiteConditions { source, entries, vessels, unknown: body.rest()? })
 }
 
-fn take_entries(from: &mut Taken) -> Result<Entries, String> {
-    let mut entries = Entries::default();
-    for (id, value) in from.map("entries")? {
-        // An entry that isn't known would be lost at the next change, so it closes the section instead.
-        let field = WaterField::of(&id).ok_or_else(|| format!("entry: {id}"))?;
-        let mut value = Taken::of(value)?;
-        let standing = value.chosen("standing", Standing::of)?;
-        entries.set(field, Some(SurveyEntry { entry: value.into_entry()?, standing }));
+fn read_duty(duty: Value) -> Result<VesselDuty, String> {
+    let mut duty = Taken::of(duty);
+    let purpose = duty.maybe_text("purpose").map(|id| {
+        let known = Purpose::of(&id);
+        if known.is_none() {
+            duty.refuse(["purpose: ", &id].concat());
+        }
+        known.unwrap_or(Purpose::Other)
+    });
+    let regime =
+        duty.chosen("regime", Regime::Backwashed, |id| REGIMES.iter().copied().find(|there| regime_id(*there) == id));
+    let arrangement = duty.chosen("arrangement", Arrangement::Single, |id| {
+        ARRANGEMENTS.iter().copied().find(|there| arrangement_id(*there) == id)
+    });
+    let entries = take_entries(&mut duty);
+    let mut grains: Vec<(Id, Entries)> = Vec::new();
+    for (layer, of_layer) in duty.map("grains") {
+        let mut of_layer = Taken::of(of_layer);
+        let id = Id::new(&layer);
+        let at = grains.partition_point(|(there, _)| *there < id);
+        grains.insert(at, (id, take_entries(&mut of_layer)));
+        if let Some(unknown) = of_layer.rest()?.keys().next() {
+            duty.refuse(["grains: ", unknown].concat());
+        }
     }
-    Ok(entries)
+    Ok(VesselDuty { purpose, regime, arrangement, entries, grains, unknown: duty.rest()? })
+}
+
+fn take_entries(from: &mut Taken) -> Entries {
+    let mut entries = Entries::default();
+    for (id, value) in from.map("entries") {
+        // An entry that isn't known would be lost at the next change, so it closes the section instead.
+        let Some(field) = WaterField::of(&id) else {
+            from.refuse(["entry: ", &id].concat());
+            continue;
+        };
+        let mut value = Taken::of(value);
+        let standing = value.chosen("standing", Standing::Measured, Standing::of);
+        match value.into_entry() {
+            Ok(entry) => {
+                entries.set(field, Some(SurveyEntry { entry, standing }));
+            }
+            Err(what) => from.refuse([&id, ": ", &what].concat()),
+        }
+    }
+    entries
 }

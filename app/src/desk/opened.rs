@@ -1,0 +1,90 @@
+//! What this device keeps, read at the start.
+
+use std::sync::Arc;
+
+use bedwright_edge::store::Keeper;
+use bedwright_job::Job;
+use bedwright_job::id::Id;
+use bedwright_job::saved;
+use litemap::LiteMap;
+
+use super::{ERASED, JOBS, PREFIX, RECORDS, new_id};
+use crate::person::{self, Person};
+
+/// What was found at the start.
+#[derive(Clone)]
+pub struct Opened {
+    pub(super) keeper: Keeper,
+    pub(super) person: Person,
+    pub(super) jobs: LiteMap<Id, Arc<Job>>,
+    pub(super) unread: Vec<String>,
+}
+
+impl Opened {
+    /// Reads everything that is kept on this device. Starts whatever it finds: what can't be read is set aside.
+    pub async fn load() -> Opened {
+        let keeper = Keeper::open().await;
+        let loaded = keeper.load_all(PREFIX, saved::newer).await;
+        let mut jobs: LiteMap<Id, Arc<Job>> = LiteMap::new();
+        let mut person = None;
+        let mut unread = Vec::new();
+        let erased: Vec<Id> =
+            loaded.entries.iter().filter_map(|entry| entry.key.strip_prefix(ERASED)).map(Id::new).collect();
+        for id in &erased {
+            // A page that was closed while it erased goes on with it.
+            let prefix = format!("{JOBS}{id}/");
+            let keys =
+                loaded.entries.iter().map(|entry| entry.key.clone()).filter(|key| key.starts_with(&prefix)).collect();
+            wasm_bindgen_futures::spawn_local(erase_keys(keeper.clone(), id.clone(), keys));
+        }
+        for entry in loaded.entries {
+            if erased.iter().any(|id| entry.key.starts_with(&format!("{JOBS}{id}/"))) {
+                continue;
+            }
+            if entry.key == person::KEY {
+                person = Person::read(&entry.text);
+                continue;
+            }
+            let Some((id, section)) = entry.key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else {
+                continue;
+            };
+            let id = Id::new(id);
+            let job = Arc::make_mut(jobs.entry(id.clone()).or_insert_with(|| Arc::new(Job::new(id, ""))));
+            let taken = if section == RECORDS {
+                saved::read_records(job, &entry.text)
+            } else {
+                saved::read_section(job, section, &entry.text)
+            };
+            // Where one place holds a damaged text the other may hold it whole; the damaged one is kept aside all the same.
+            let mended = taken.is_err()
+                && entry.other.as_deref().is_some_and(|other| {
+                    let taken = if section == RECORDS {
+                        saved::read_records(job, other)
+                    } else {
+                        saved::read_section(job, section, other)
+                    };
+                    taken.is_ok()
+                });
+            if taken.is_err() {
+                keeper.protect(&entry.key);
+            }
+            if taken.is_err() && !mended {
+                unread.push(entry.key);
+            }
+        }
+        let person = person.unwrap_or_else(|| Person::new(new_id()));
+        keeper.schedule(person::KEY, &person.text());
+        Opened { keeper, person, jobs, unread }
+    }
+}
+
+/// Takes a job's keys away, and its mark when all are gone; what can't be taken away now is at the next start.
+pub(super) async fn erase_keys(keeper: Keeper, id: Id, keys: Vec<String>) {
+    let mut gone = true;
+    for key in keys {
+        gone &= keeper.remove(&key).await.is_ok();
+    }
+    if gone && keeper.remove(&format!("{ERASED}{id}")).await.is_err() {
+        web_sys::console::warn_1(&wasm_bindgen::JsValue::from_str("an erased job's mark stays"));
+    }
+}
