@@ -1,5 +1,5 @@
-//! The section of a filled vessel, to scale, as plain geometry. Pure: what is drawn is decided here, how a page shows
-//! it is not.
+//! Pictures as plain geometry: the section of a filled vessel, to scale, and the backwash window. Pure: what is drawn
+//! is decided here, how a page shows it is not.
 //!
 //! Lengths are CSS pixels (96 to the inch), on a screen as on paper, so that a line is as thin on both. Texts that
 //! would meet are spread apart and led back to what they belong to; no two of them overlap.
@@ -16,17 +16,19 @@ mod sketch;
 mod spread;
 mod strip;
 mod svg;
+mod window;
 
 #[cfg(test)]
 mod tests;
 
 pub use shape::{Anchor, Class, Extent, Geometry, Shape};
 pub use svg::{svg_fragment, svg_text};
+pub use window::{WindowChart, WindowPicture, WindowTable, backwash_window};
 
 use crate::answers::VesselAnswers;
 use crate::words::Manner;
 
-/// Where a section is shown, and how much room there is.
+/// Where a drawing is shown, and how much room there is.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Form {
     /// A narrow upright strip, the readings on the vessel. In CSS pixels.
@@ -52,7 +54,7 @@ pub enum Form {
     },
 }
 
-/// A finished section.
+/// A finished drawing.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drawing {
     /// Width in CSS pixels.
@@ -84,6 +86,10 @@ impl Form {
     }
 }
 
+fn view_box(width: f64, height: f64) -> String {
+    format!("0 0 {} {}", shape::number(width), shape::number(height))
+}
+
 /// The section of a vessel as far as it is known: filled, empty, or only hinted at.
 #[must_use]
 pub fn section(answers: &VesselAnswers, manner: &Manner, form: Form) -> Drawing {
@@ -98,7 +104,7 @@ pub fn section(answers: &VesselAnswers, manner: &Manner, form: Form) -> Drawing 
     Drawing {
         width,
         height,
-        view_box: format!("0 0 {} {}", shape::number(width), shape::number(height)),
+        view_box: view_box(width, height),
         shapes: drawn.shapes,
         title: manner.section_title().to_owned(),
         description: manner.section_description(answers),

@@ -9,6 +9,7 @@ mod en;
 pub mod label;
 pub mod names;
 mod number;
+mod window;
 
 pub use label::Label;
 

@@ -2,7 +2,7 @@
 
 mod verdict;
 
-pub(super) use verdict::verdict;
+pub(super) use verdict::{mark, verdict};
 
 use bedwright_calc::quantity::{Amount, Assumption, Basis, Caution, Fault, Problem, Source, Standing, Term};
 

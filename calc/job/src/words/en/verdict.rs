@@ -10,7 +10,7 @@ fn washed_out(expansion: Amount) -> bool {
     expansion.si() > 1e3
 }
 
-fn mark(mark: Mark) -> &'static str {
+pub(in crate::words) fn mark(mark: Mark) -> &'static str {
     match mark {
         Mark::Fine => "fine",
         Mark::SetOnSite => "set on site",
