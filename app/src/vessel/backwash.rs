@@ -1,9 +1,12 @@
 //! The bed in backwash: the window, what each setting does, what decides, what was seen.
 
-use bedwright_calc::hydraulics::{Expansion, Setting};
+use std::sync::Arc;
+
+use bedwright_calc::hydraulics::{Expansion, FlowControl, Setting};
 use bedwright_calc::quantity::Mark;
 use bedwright_job::Edit;
-use bedwright_job::answers::water::WaterAnswers;
+use bedwright_job::answers::water::{WaterAnswers, window_rows};
+use bedwright_job::drawing::{Form, WindowChart, backwash_window};
 use bedwright_job::edit::WaterOf;
 use bedwright_job::entry::Entry;
 use bedwright_job::field::WaterField;
@@ -14,9 +17,10 @@ use bedwright_job::words::{Label, Manner};
 use super::evidence::evidence;
 use super::results::{Shown, share, shown};
 use crate::desk::{Answers, Desk, Water, with_water};
+use crate::parts::drawing::section_drawing;
 use crate::parts::how::figure_line;
 use crate::parts::live::{El, button, el};
-use crate::parts::signal::Kept;
+use crate::parts::signal::{Held, Kept, Worked};
 
 type Reads = fn(&WaterAnswers, Manner) -> Shown;
 
@@ -58,7 +62,8 @@ pub fn backwash(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
     let part = el("section", "results")
         .set("aria-labelledby", "backwash")
         .kid(el("h2", "rule").set("id", "backwash").text(say(Label::Backwash)))
-        .kid(el("p", "layer-trouble").says(told));
+        .kid(el("p", "layer-trouble").says(told))
+        .when(washed, move || vec![window(desk, water)]);
     SHOWN
         .into_iter()
         .fold(part, |part, (label, read)| {
@@ -174,4 +179,58 @@ fn decides(desk: Desk, water: Water) -> El {
         .kid(el("summary", "").kid(el("span", "how-name").text(desk.label(Label::Decides))))
         .kid(el("p", "survey-missing").text(desk.label(Label::DecidesHint)))
         .kid(el("table", "settings-table").kid(el("thead", "").kid(heads)).kid(el("tbody", "").live(rows)))
+}
+
+/// From this width on the window is drawn wide.
+const WIDE: &str = "(min-width: 60rem)";
+
+/// The window: a picture, its figures folded below.
+fn window(desk: Desk, water: Water) -> El {
+    let manner = desk.manner();
+    let wide = Held::new(bedwright_edge::display::matches(WIDE));
+    // It goes with the screen.
+    Kept::new(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
+    let picture = Worked::new(move || {
+        let form = if wide.get() {
+            Form::Full { width: 640.0, height: 560.0 }
+        } else {
+            Form::Full { width: 300.0, height: 420.0 }
+        };
+        with_water(water, |water| {
+            let water = water?;
+            let rows = window_rows(water);
+            let site = &water.reading.site;
+            let chart = WindowChart {
+                rows: &rows,
+                available: site.backwash_available.map(|flow| flow.value),
+                sizes: FlowControl::all(),
+                chosen: chosen(water).map(|setting| (setting.flow.value, setting.mark)),
+                site: Some((site.temperature_low.value, site.temperature_high.value)),
+            };
+            Some(Arc::new(backwash_window(&chart, &manner, form)))
+        })
+    });
+    let drawing = move || picture.get().map(|picture| Arc::new(picture.drawing.clone()));
+    let cell = |text: &String| el("td", "figure").text(text);
+    let table = move || {
+        let Some(picture) = picture.get() else { return Vec::new() };
+        let heads = picture.table.headings.iter().map(|text| el("th", "").set("scope", "col").text(text)).collect();
+        let row = |row: &Vec<String>| {
+            let (name, rest) = row.split_first().map_or(("", &[][..]), |(name, rest)| (name.as_str(), rest));
+            el("tr", "").kid(el("th", "figure").set("scope", "row").text(name)).kids(rest.iter().map(cell).collect())
+        };
+        vec![
+            el("table", "settings-table window-table")
+                .kid(el("caption", "").text(picture.table.caption))
+                .kid(el("thead", "").kid(el("tr", "").kids(heads)))
+                .kid(el("tbody", "").kids(picture.table.rows.iter().map(row).collect())),
+        ]
+    };
+    let open = Held::new(false);
+    el("div", "window").kid(section_drawing(drawing, Held::new(None))).kid(
+        el("details", "how")
+            .on("toggle", move |_| open.set(true))
+            .kid(el("summary", "").kid(el("span", "how-name").text(desk.label(Label::WindowTable))))
+            .kid(el("div", "window-figures").live(move || if open.get() { table() } else { Vec::new() })),
+    )
 }

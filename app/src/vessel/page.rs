@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use bedwright_calc::quantity::{Mark, Verdict};
 use bedwright_job::Edit;
-use bedwright_job::drawing::{Form, section};
+use bedwright_job::drawing::{Form, section_lifted};
 use bedwright_job::id::Id;
 use bedwright_job::words::{Label, VerdictWords};
 
@@ -43,15 +43,16 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
     // It goes with the screen.
     Kept::new(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
     let manner = desk.manner();
+    let flow = desk.water(id);
     let drawing = Worked::new(move || {
         let form = if wide.get() {
             Form::Full { width: 420.0, height: 640.0 }
         } else {
             Form::Strip { width: 104.0, height: 520.0 }
         };
-        with_answers(answers, |answers| answers.map(|answers| Arc::new(section(answers, &manner, form))))
+        let lifted = with_water(flow, |water| Some(water?.expanded_surface.as_ref()?.value));
+        with_answers(answers, |answers| answers.map(|answers| Arc::new(section_lifted(answers, &manner, form, lifted))))
     });
-    let flow = desk.water(id);
     let found: Shared<Vec<(Sign, VerdictWords)>> = Rc::new(move || said(desk, answers, flow));
     let any = found.clone();
     let remove = {

@@ -1,5 +1,5 @@
-//! The section of a filled vessel, to scale, as plain geometry. Pure: what is drawn is decided here, how a page shows
-//! it is not.
+//! Pictures as plain geometry: the section of a filled vessel, to scale, and the backwash window. Pure: what is drawn
+//! is decided here, how a page shows it is not.
 //!
 //! Lengths are CSS pixels (96 to the inch), on a screen as on paper, so that a line is as thin on both. Texts that
 //! would meet are spread apart and led back to what they belong to; no two of them overlap.
@@ -16,18 +16,21 @@ mod sketch;
 mod spread;
 mod strip;
 mod svg;
+mod window;
 
 #[cfg(test)]
 mod tests;
 
 pub use shape::{Anchor, Class, Extent, Geometry, Shape};
 pub use svg::{svg_fragment, svg_text};
+pub use window::{WindowChart, WindowPicture, WindowTable, backwash_window};
 
 use crate::answers::VesselAnswers;
 use crate::words::Manner;
 use bedwright_calc::order::Between as _;
+use bedwright_calc::quantity::Length;
 
-/// Where a section is shown, and how much room there is.
+/// Where a drawing is shown, and how much room there is.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Form {
     /// A narrow upright strip, the readings on the vessel. In CSS pixels.
@@ -53,7 +56,7 @@ pub enum Form {
     },
 }
 
-/// A finished section.
+/// A finished drawing.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drawing {
     /// Width in CSS pixels.
@@ -85,23 +88,35 @@ impl Form {
     }
 }
 
+fn view_box(width: f64, height: f64) -> String {
+    format!("0 0 {} {}", shape::number(width), shape::number(height))
+}
+
 /// The section of a vessel as far as it is known: filled, empty, or only hinted at.
 #[must_use]
 pub fn section(answers: &VesselAnswers, manner: &Manner, form: Form) -> Drawing {
+    section_lifted(answers, manner, form, None)
+}
+
+/// The same with the surface of the bed as a backwash lifts it, where that is known.
+#[must_use]
+pub fn section_lifted(answers: &VesselAnswers, manner: &Manner, form: Form, lifted: Option<Length>) -> Drawing {
     let (width, height) = form.room();
+    let room = (width, height);
+    let surface = lifted.map(|height| height.value);
     let drawn = match (&answers.vessel, form) {
         (None, _) => compose::ghost(answers, width, height),
-        (Some(vessel), Form::Strip { .. }) => strip::strip(answers, vessel, manner, width, height),
-        (Some(vessel), Form::Full { .. }) => full::full(answers, vessel, manner, width, height, &full::SCREEN),
-        (Some(vessel), Form::Paper { .. }) => full::full(answers, vessel, manner, width, height, &full::PAPER),
+        (Some(vessel), Form::Strip { .. }) => strip::strip(answers, vessel, manner, room, surface),
+        (Some(vessel), Form::Full { .. }) => full::full(answers, vessel, manner, room, &full::SCREEN, surface),
+        (Some(vessel), Form::Paper { .. }) => full::full(answers, vessel, manner, room, &full::PAPER, surface),
     };
     let height = drawn.height.ceil().min(height);
     Drawing {
         width,
         height,
-        view_box: format!("0 0 {} {}", shape::number(width), shape::number(height)),
+        view_box: view_box(width, height),
         shapes: drawn.shapes,
         title: manner.section_title().to_owned(),
-        description: manner.section_description(answers),
+        description: manner.section_description(answers, lifted),
     }
 }

@@ -9,13 +9,13 @@ mod en;
 pub mod label;
 pub mod names;
 mod number;
+mod window;
 
 pub use label::Label;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{
-    Amount, Basis, Caution, Length, Mark, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume,
-    VolumeRate,
+    Amount, Basis, Caution, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume, VolumeRate,
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
@@ -227,14 +227,6 @@ impl Manner {
     pub fn verdict(&self, verdict: &Verdict, layers: &[String]) -> VerdictWords {
         match self.language {
             Language::English => en::verdict(*self, verdict, layers),
-        }
-    }
-
-    /// How good, in a word.
-    #[must_use]
-    pub fn mark(&self, mark: Mark) -> &'static str {
-        match self.language {
-            Language::English => en::mark(mark),
         }
     }
 

@@ -177,6 +177,18 @@ impl Bed {
         self.layers.iter().filter(|layer| layer.role == Role::Media)
     }
 
+    /// Height of its surface when it stands out by an expansion; none above the rim, or where grains leave.
+    ///
+    /// Solids are conserved: by volume, then back to a height, not the depth times the expansion.
+    #[must_use]
+    pub fn expanded_surface(&self, vessel: &Vessel, expansion: &Figure<f64>) -> Option<Figure<Length>> {
+        let volume = self.fixed + self.media * (1.0 + expansion.value);
+        let height = vessel.cavity.height_of(volume)?;
+        let mut inputs = vec![self.media_volume.input(Term::MediaVolume), expansion.input(Term::Expansion)];
+        inputs.extend(vessel.inputs());
+        Some(Figure::new(metres(height), Formula::ExpandedSurface, inputs))
+    }
+
     /// What every expansion of it rests on.
     #[must_use]
     pub fn inputs(&self) -> Vec<Input> {

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use bedwright_calc::hydraulics::{
     Backwash, Bed, Lines, Service, WindowRow, backwash, lines, service, service::backwash_rules, window,
 };
-use bedwright_calc::quantity::{Known, Problem, Temperature, Verdict, kelvins};
+use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verdict, kelvins};
 
 use super::VesselAnswers;
 use crate::evidence::{Evidence, evidence_of, read_evidence};
@@ -54,6 +54,8 @@ pub struct WaterAnswers {
     pub service: Option<Service>,
     /// In backwash; none where it is never washed.
     pub backwash: Option<Backwash>,
+    /// Height of the surface of the bed that the judged setting lifts in the coldest water.
+    pub expanded_surface: Option<Figure<Length>>,
     /// What keeps some of it from being worked out.
     pub problems: Vec<Problem>,
     /// Everything that was judged, the worst first.
@@ -73,6 +75,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
         lines: Lines::unknown(),
         service: None,
         backwash: None,
+        expanded_surface: None,
         problems: Vec::new(),
         verdicts: Vec::new(),
         evidence: asked.evidence.clone(),
@@ -99,7 +102,12 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
                     Err(problem) => answers.problems.push(problem),
                 }
                 match backwash(inside, &vessel.planned, &bed, site, duty, &answers.lines) {
-                    Ok(found) => answers.backwash = Some(found),
+                    Ok(found) => {
+                        let setting = found.chosen.and_then(|at| found.settings.get(at));
+                        let likely = setting.and_then(|setting| setting.likely_cold.as_ref());
+                        answers.expanded_surface = likely.and_then(|likely| bed.expanded_surface(inside, likely));
+                        answers.backwash = Some(found);
+                    }
                     Err(problem) => {
                         if !answers.problems.contains(&problem) {
                             answers.problems.push(problem);

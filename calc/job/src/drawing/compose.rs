@@ -54,6 +54,14 @@ pub(super) fn body(
     sketch.line(Class::Axis, None, (frame.axis, above.max(1.0)), (frame.axis, frame.floor() + 8.0));
 }
 
+/// The surface of the lifted bed, as a broken line.
+pub(super) fn expanded(sketch: &mut Sketch, frame: &Frame, height: Option<f64>) {
+    let Some(height) = height.filter(|height| (0.0..=frame.rim).contains(height)) else { return };
+    let y = frame.level(height);
+    let half = frame.half_at(y);
+    sketch.line(Class::Expanded, None, (frame.axis - half, y), (frame.axis + half, y));
+}
+
 /// A broken outline and a question mark, in the proportions of the nominal size where one was typed.
 pub(super) fn ghost(answers: &VesselAnswers, width: f64, height: f64) -> Drawn {
     let mut sketch = Sketch::default();

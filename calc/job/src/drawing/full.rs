@@ -4,7 +4,7 @@
 use bedwright_calc::fill::Freeboard;
 use bedwright_calc::vessel::Vessel;
 
-use super::compose::{body, stands_above};
+use super::compose::{body, expanded, stands_above};
 use super::dimension::{running, upright};
 use super::fittings::Fittings;
 use super::frame::Frame;
@@ -83,9 +83,9 @@ pub(super) fn full(
     answers: &VesselAnswers,
     vessel: &Vessel,
     manner: &Manner,
-    width: f64,
-    height: f64,
+    (width, height): (f64, f64),
     sizes: &Sizes,
+    lifted: Option<f64>,
 ) -> Drawn {
     let layers = filled(answers);
     let measures = &vessel.measures;
@@ -237,6 +237,7 @@ pub(super) fn full(
     }
     let filling = Filling { layers: &layers, packs: &levels };
     body(&mut sketch, vessel, &frame, &fittings, &filling, &texts, sizes.boldness);
+    expanded(&mut sketch, &frame, lifted);
     open_badges(&mut sketch, answers, &frame, &layers, &taken, sizes.badge);
     for (index, at, _) in &badges {
         sketch.badge(*index, *at, sizes.badge, false);

@@ -140,6 +140,8 @@ classes! {
     TopSurface = "section-top",
     /// The surface after a pack.
     PackSurface = "section-pack",
+    /// The surface of the lifted bed.
+    Expanded = "section-expanded",
     /// A dimension line.
     Dimension = "section-dimension",
     /// A line that carries a height out to its dimension.
@@ -162,6 +164,42 @@ classes! {
     Reading = "section-reading",
     /// What explains a figure.
     Small = "section-small",
+    /// Clears the ground of a chart or under its texts.
+    ChartGround = "chart-ground",
+    /// What a chart rules out.
+    ChartHatch = "chart-hatch",
+    /// More than there is.
+    ChartCross = "chart-cross",
+    /// A line that carries a value across.
+    ChartGuide = "chart-guide",
+    /// A limit on the likely line.
+    ChartLikely = "chart-likely",
+    /// The same on the cautious line.
+    ChartCautious = "chart-cautious",
+    /// Where the finest grains leave.
+    ChartFinest = "chart-finest",
+    /// The frame of a chart.
+    ChartAxis = "chart-axis",
+    /// A mark on an axis.
+    ChartTick = "chart-tick",
+    /// A range on an axis.
+    ChartRange = "chart-range",
+    /// What there is.
+    ChartAvailable = "chart-available",
+    /// What is set.
+    ChartChosen = "chart-chosen",
+    /// The mark of a verdict.
+    ChartSign = "chart-sign",
+    /// The ring round half a mark.
+    ChartRing = "chart-ring",
+    /// The frame of a sample of hatching.
+    ChartSample = "chart-sample",
+    /// What a line is.
+    ChartLabel = "chart-label",
+    /// How much there is.
+    ChartStrong = "chart-strong",
+    /// What is set, in words.
+    ChartSet = "chart-set",
 }
 
 impl Class {
@@ -169,7 +207,7 @@ impl Class {
     #[must_use]
     pub const fn letter_width(self) -> f64 {
         match self {
-            Class::Reading | Class::Number | Class::Query => 0.7,
+            Class::Reading | Class::Number | Class::Query | Class::ChartStrong | Class::ChartSet => 0.7,
             _ => 0.62,
         }
     }
@@ -227,6 +265,14 @@ pub(super) fn number(value: f64) -> String {
     let text = crate::decimal::to_places(value, 2);
     let text = text.trim_end_matches('0').trim_end_matches('.');
     if text == "-0" || text.is_empty() { "0".to_owned() } else { text.to_owned() }
+}
+
+/// Adds a letter of a path's notation and a place to it.
+pub(super) fn pen(d: &mut String, letter: char, x: f64, y: f64) {
+    d.push(letter);
+    d.push_str(&number(x));
+    d.push(' ');
+    d.push_str(&number(y));
 }
 
 /// The middle of the pixel a coordinate falls in: a line of odd width is crisp there.

@@ -3,7 +3,7 @@
 use bedwright_calc::order::Between as _;
 use bedwright_calc::vessel::{Opening, Vessel};
 
-use super::compose::{body, stands_above};
+use super::compose::{body, expanded, stands_above};
 use super::dimension::upright;
 use super::fittings::Fittings;
 use super::frame::Frame;
@@ -28,7 +28,13 @@ struct Tag {
     room: Extent,
 }
 
-pub(super) fn strip(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, width: f64, height: f64) -> Drawn {
+pub(super) fn strip(
+    answers: &VesselAnswers,
+    vessel: &Vessel,
+    manner: &Manner,
+    (width, height): (f64, f64),
+    lifted: Option<f64>,
+) -> Drawn {
     let layers = filled(answers);
     let rim = vessel.cavity.rim().value;
     let size = if width >= 96.0 { 11.0 } else { 9.5 };
@@ -118,6 +124,7 @@ pub(super) fn strip(answers: &VesselAnswers, vessel: &Vessel, manner: &Manner, w
     let mut sketch = Sketch::default();
     let filling = Filling { layers: &layers, packs: &levels };
     body(&mut sketch, vessel, &frame, &fittings, &filling, &texts, 0.9);
+    expanded(&mut sketch, &frame, lifted);
     // With nothing in it yet, its depth is what there is to read.
     if layers.is_empty() {
         let text = manner.tape(vessel.measures.inside_depth.value);

@@ -4,7 +4,7 @@ use super::Drawing;
 use super::shape::{Geometry, Shape, number};
 
 /// How every class looks. The page's own sheet says the same.
-const STYLE: &str = include_str!("section.css");
+const STYLE: &[&str] = &[include_str!("section.css"), include_str!("window.css")];
 
 /// Colours for a file that stands alone: ink on white, as it would be printed.
 const ALONE: &str = "svg{--ink:#14171a;--paper:#fff;--accent:#0b4f7d;--quiet:#5c6166;background:#fff;\
@@ -13,7 +13,7 @@ font-family:system-ui,sans-serif;font-variant-numeric:tabular-nums}";
 /// A stand-alone SVG file.
 #[must_use]
 pub fn svg_text(drawing: &Drawing) -> String {
-    let mut text = svg_opening(drawing, "<style>", &[ALONE, STYLE, "</style>"].concat());
+    let mut text = svg_opening(drawing, "<style>", &[ALONE, &STYLE.concat(), "</style>"].concat());
     for shape in &drawing.shapes {
         element(shape, &mut text);
     }

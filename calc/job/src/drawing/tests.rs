@@ -4,3 +4,4 @@
 mod layout;
 mod shapes;
 mod vessels;
+mod windows;

@@ -60,10 +60,21 @@ impl Manner {
 
     /// The whole picture as a text: the vessel, then each layer with its tape reading, then the freeboard.
     #[must_use]
-    pub fn section_description(&self, answers: &VesselAnswers) -> String {
-        match self.language {
+    pub fn section_description(&self, answers: &VesselAnswers, lifted: Option<Length>) -> String {
+        let mut text = match self.language {
             Language::English => self.section_description_english(answers),
+        };
+        if let (Some(vessel), Some(height)) = (&answers.vessel, lifted) {
+            let tape = self.tape(vessel.measures.inside_depth.value - height);
+            match self.language {
+                Language::English => {
+                    text.push_str(" A broken line: the bed in backwash at the coldest water, ");
+                    text.push_str(&tape);
+                    text.push_str(" under the rim.");
+                }
+            }
         }
+        text
     }
 
     fn section_description_english(&self, answers: &VesselAnswers) -> String {

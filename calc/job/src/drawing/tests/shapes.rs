@@ -172,10 +172,13 @@ fn a_file_stands_alone_and_carries_no_style_attribute() {
 fn every_class_has_a_rule_and_the_page_has_the_same_rules() {
     let own = include_str!("../section.css");
     let page = include_str!("../../../../../app/src/parts/drawing.css");
+    let all = [own, include_str!("../window.css")].concat();
     for class in Class::ALL {
-        assert!(own.contains(&format!(".{} ", class.name())), "{class:?}");
+        assert!(all.contains(&format!(".{} ", class.name())), "{class:?}");
     }
     assert!(page.contains(own.trim()), "the page's sheet differs from the file's");
+    let chart = include_str!("../../../../../app/src/parts/window.css");
+    assert_eq!(chart, include_str!("../window.css"), "the page's sheet differs from the file's");
 }
 
 #[test]
