@@ -5,6 +5,7 @@ use std::sync::Arc;
 use bedwright_calc::hydraulics::{
     Backwash, Bed, Lines, Service, WindowRow, backwash, lines, service, service::backwash_rules, window,
 };
+use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verdict, kelvins};
 
 use super::VesselAnswers;
@@ -148,7 +149,7 @@ pub fn window_rows(answers: &WaterAnswers) -> Vec<WindowRow> {
     let site = &answers.reading.site;
     let (low, high) = (site.temperature_low.value.value, site.temperature_high.value.value);
     let more = ((LEAST_WIDTH - (high - low)) / 2.0).max(0.0);
-    let end = |kelvin: f64| -> Known<Temperature> { Known::typed(kelvins(kelvin.clamp(273.15, 333.15))) };
+    let end = |kelvin: f64| -> Known<Temperature> { Known::typed(kelvins(kelvin.between(273.15, 333.15))) };
     let least = &answers.reading.duty.minimum_expansion;
     window(bed, &answers.lines, least, &end(low - more), &end(high + more), WINDOW_ROWS).unwrap_or_default()
 }

@@ -11,6 +11,7 @@ mod plot;
 mod table;
 
 use bedwright_calc::hydraulics::{FlowControl, WindowRow};
+use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Mark, Temperature, VolumeRate};
 
 pub use table::WindowTable;
@@ -261,7 +262,7 @@ fn write(
     for (class, text) in outside {
         let text = [&text, manner.label(Label::WindowOffScale)].concat();
         let wide = text_width(&text, class, strong);
-        let size = strong * ((room.right - room.left - 12.0) / wide).clamp(0.1, 1.0);
+        let size = strong * ((room.right - room.left - 12.0) / wide).between(0.1, 1.0);
         let (right, left) = (room.right - 6.0, room.right - 6.0 - wide * size / strong);
         front.text(class, None, (right, y), Anchor::End, size, &text);
         taken.push(Extent { left, top: y - strong, right, bottom: y + 0.3 * strong });

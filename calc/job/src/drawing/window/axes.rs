@@ -1,5 +1,6 @@
 //! What stands round a window: figures of flows and temperatures, the site's range, sizes of flow controls.
 
+use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Mark, Temperature};
 
 use super::plot::{Plot, site};
@@ -28,7 +29,7 @@ impl Axes<'_> {
         for (flow, text) in figures {
             let y = crisp(self.plot.y(self.plot.si(*flow)));
             sketch.line(Class::ChartTick, None, (room.left, y), (room.left + 5.0, y));
-            let base = (y + 0.36 * size).clamp(room.top + 0.5 * size, room.bottom + 0.2 * size);
+            let base = (y + 0.36 * size).between(room.top + 0.5 * size, room.bottom + 0.2 * size);
             sketch.text(Class::Small, None, (room.left - 5.0, base), Anchor::End, size, text);
         }
     }

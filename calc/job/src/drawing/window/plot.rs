@@ -1,6 +1,7 @@
 //! The plot's scales, and its lines by pixels.
 
 use bedwright_calc::hydraulics::WindowRow;
+use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Temperature, VolumeRate, cubic_metres_per_second};
 
 use super::{LONE, WindowChart, drawable};
@@ -103,7 +104,7 @@ impl Plot {
 
     /// Flows on the axis, in the person's unit.
     pub fn flow_ticks(&self) -> Vec<f64> {
-        let count = (self.most / self.flow_step + 1e-9).floor().clamp(0.0, 40.0) as u32;
+        let count = (self.most / self.flow_step + 1e-9).floor().between(0.0, 40.0) as u32;
         (0..=count).map(|k| f64::from(k) * self.flow_step).collect()
     }
 
@@ -182,7 +183,7 @@ pub(super) struct Lines {
 impl Lines {
     /// The lines of a window on a plot.
     pub fn new(plot: &Plot, rows: &[WindowRow]) -> Lines {
-        let columns = (plot.room.right - plot.room.left).floor().clamp(1.0, 4000.0) as usize + 1;
+        let columns = (plot.room.right - plot.room.left).floor().between(1.0, 4000.0) as usize + 1;
         let line = |of: &dyn Fn(&WindowRow) -> Option<VolumeRate>| {
             let points = rows.iter().map(|row| (row.temperature.value, drawable(of(row))));
             let points: Vec<(f64, Option<f64>)> = points
