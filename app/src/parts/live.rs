@@ -27,6 +27,28 @@ use web_sys::{Document, Element, Event, HtmlElement, HtmlInputElement, HtmlSelec
 /// The names of drawn elements.
 const SVG: &str = "http://www.w3.org/2000/svg";
 
+/// A closure of which nothing but the call is kept. The table of a `dyn Fn` carries two functions more, for each closure.
+trait Gives<T> {
+    fn give(&self) -> T;
+}
+
+impl<T, F: Fn() -> T> Gives<T> for F {
+    fn give(&self) -> T {
+        self()
+    }
+}
+
+/// As [`Gives`], for what is told of an event.
+trait Hears {
+    fn hear(&self, event: Event);
+}
+
+impl<F: Fn(Event)> Hears for F {
+    fn hear(&self, event: Event) {
+        self(event);
+    }
+}
+
 /// An element of the page that is being put together.
 #[derive(Clone)]
 pub struct El(Element);
@@ -48,7 +70,11 @@ pub fn svg(tag: &'static str, class: &str) -> El {
 
 /// A button that says something and is told of a tap.
 pub fn button(class: &str, text: &str, tapped: impl Fn() + 'static) -> El {
-    el("button", class).set("type", "button").text(text).on("click", move |_| tapped())
+    button_boxed(class, text, Box::new(tapped))
+}
+
+fn button_boxed(class: &str, text: &str, tapped: Box<dyn Gives<()>>) -> El {
+    el("button", class).set("type", "button").text(text).on("click", move |_| tapped.give())
 }
 
 /// The page itself.
@@ -101,8 +127,12 @@ impl El {
 
     /// A property of its style that changes.
     pub fn styles(self, property: &'static str, value: impl Fn() -> String + 'static) -> El {
+        self.styles_boxed(property, Box::new(value))
+    }
+
+    fn styles_boxed(self, property: &'static str, value: Box<dyn Gives<String>>) -> El {
         let element = self.0.clone();
-        follow_boxed(Box::new(move || style(&element, property, &value())));
+        follow_boxed(Box::new(move || style(&element, property, &value.give())));
         self
     }
 
@@ -129,12 +159,12 @@ impl El {
         self.says_boxed(Box::new(text))
     }
 
-    fn says_boxed(self, text: Box<dyn Fn() -> String>) -> El {
+    fn says_boxed(self, text: Box<dyn Gives<String>>) -> El {
         let place = document().create_text_node("");
         append(&self.0, &place);
         let mut shown = String::new();
         follow_boxed(Box::new(move || {
-            let now = text();
+            let now = text.give();
             if now != shown {
                 place.set_data(&now);
                 shown = now;
@@ -148,11 +178,11 @@ impl El {
         self.tells_boxed(name, Box::new(value))
     }
 
-    fn tells_boxed(self, name: &'static str, value: Box<dyn Fn() -> Option<String>>) -> El {
+    fn tells_boxed(self, name: &'static str, value: Box<dyn Gives<Option<String>>>) -> El {
         let element = self.0.clone();
         let mut there = None;
         follow_boxed(Box::new(move || {
-            let now = value();
+            let now = value.give();
             if now != there {
                 attribute(&element, name, now.as_deref());
                 there = now;
@@ -166,11 +196,11 @@ impl El {
         self.marks_boxed(class, Box::new(here))
     }
 
-    fn marks_boxed(self, class: &'static str, here: Box<dyn Fn() -> bool>) -> El {
+    fn marks_boxed(self, class: &'static str, here: Box<dyn Gives<bool>>) -> El {
         let classes = self.0.class_list();
         follow_boxed(Box::new(move || {
             // Fails only for a class with a space in it.
-            let _ = if here() { classes.add_1(class) } else { classes.remove_1(class) };
+            let _ = if here.give() { classes.add_1(class) } else { classes.remove_1(class) };
         }));
         self
     }
@@ -180,11 +210,11 @@ impl El {
         self.holds_boxed(property, Box::new(so))
     }
 
-    fn holds_boxed(self, property: &'static str, so: Box<dyn Fn() -> bool>) -> El {
+    fn holds_boxed(self, property: &'static str, so: Box<dyn Gives<bool>>) -> El {
         let element = self.0.clone();
         follow_boxed(Box::new(move || {
             // Fails only for an element that is frozen.
-            let _ = js_sys::Reflect::set(&element, &JsValue::from_str(property), &JsValue::from_bool(so()));
+            let _ = js_sys::Reflect::set(&element, &JsValue::from_str(property), &JsValue::from_bool(so.give()));
         }));
         self
     }
@@ -194,9 +224,9 @@ impl El {
         self.live_boxed(Box::new(inside))
     }
 
-    fn live_boxed(self, inside: Box<dyn Fn() -> Vec<El>>) -> El {
+    fn live_boxed(self, inside: Box<dyn Gives<Vec<El>>>) -> El {
         let mut place = Place::at_end_of(&self.0);
-        follow_boxed(Box::new(move || place.fill(&*inside)));
+        follow_boxed(Box::new(move || place.fill(&|| inside.give())));
         self
     }
 
@@ -205,14 +235,14 @@ impl El {
         self.when_boxed(Box::new(so), Box::new(inside))
     }
 
-    fn when_boxed(self, so: Box<dyn Fn() -> bool>, inside: Box<dyn Fn() -> Vec<El>>) -> El {
+    fn when_boxed(self, so: Box<dyn Gives<bool>>, inside: Box<dyn Gives<Vec<El>>>) -> El {
         let mut place = Place::at_end_of(&self.0);
         let mut was = false;
         follow_boxed(Box::new(move || {
-            let now = so();
+            let now = so.give();
             if now != was {
                 was = now;
-                untrack(|| place.fill(&|| if now { inside() } else { Vec::new() }));
+                untrack(|| place.fill(&|| if now { inside.give() } else { Vec::new() }));
             }
         }));
         self
@@ -223,13 +253,13 @@ impl El {
         self.each_boxed(Box::new(keys), Box::new(one))
     }
 
-    fn each_boxed(self, keys: Box<dyn Fn() -> Vec<String>>, one: Box<dyn Fn(&str) -> El>) -> El {
+    fn each_boxed(self, keys: Box<dyn Gives<Vec<String>>>, one: Box<dyn Fn(&str) -> El>) -> El {
         let end = mark(&self.0);
         let parent = self.0.clone();
         let outer = Owner::current().unwrap_or_default();
         let mut there: Vec<(String, Owner, El)> = Vec::new();
         follow_boxed(Box::new(move || {
-            let keys = keys();
+            let keys = keys.give();
             let mut old = std::mem::take(&mut there);
             for key in keys {
                 if let Some(at) = old.iter().position(|(known, ..)| *known == key) {
@@ -260,9 +290,9 @@ impl El {
         self.on_boxed(event, Box::new(told))
     }
 
-    fn on_boxed(self, event: &str, told: Box<dyn Fn(Event)>) -> El {
+    fn on_boxed(self, event: &str, told: Box<dyn Hears>) -> El {
         // The browser frees it with the element.
-        let call = Closure::<dyn Fn(Event)>::wrap(told).into_js_value();
+        let call = Closure::<dyn Fn(Event)>::new(move |event| told.hear(event)).into_js_value();
         // Throws only for a callback that is no function.
         let _ = self.0.add_event_listener_with_callback(event, call.unchecked_ref());
         self
