@@ -1,6 +1,6 @@
 //! From decimals to the nearest number, and back to decimals: each exact, as std's own are.
 //!
-//! Std's carry tables for speed that nobody types or reads at; with these the page is 20 kB lighter.
+//! Std's carry tables for speed that nobody types or reads at.
 
 /// The number nearest to digits with at most one point and one power of ten, as in `012.50e-3`; of two that are equally
 /// near the even one. What is too large is infinite.
