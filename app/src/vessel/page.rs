@@ -85,7 +85,7 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         .kid(water(desk, id, flow, answers))
         .kid(backwash(desk, id, flow, answers))
         .kid(service(desk, flow))
-        .kid(results(desk, answers))
+        .kid(results(desk, answers, flow))
         .kid(el("div", "actions").kid(button("quiet", desk.label(Label::RemoveVessel), remove)));
     vec![aside, entries]
 }

@@ -4,7 +4,8 @@ use bedwright_calc::quantity::{Amount, Figure};
 use bedwright_job::answers::{VesselAnswers, depth_rows};
 use bedwright_job::words::{Label, Manner};
 
-use crate::desk::{Answers, Desk, with_answers};
+use super::service::weight_lines;
+use crate::desk::{Answers, Desk, Water, with_answers};
 use crate::parts::how::{Grounds, figure_line};
 use crate::parts::live::{El, el};
 use crate::parts::signal::Held;
@@ -77,7 +78,7 @@ const SHOWN: [(Label, Reads); 6] = [
 ];
 
 /// Inside diameter, freeboard, riser, weight, depth table.
-pub fn results(desk: Desk, answers: Answers) -> El {
+pub fn results(desk: Desk, answers: Answers, water: Water) -> El {
     let manner = desk.manner();
     let problem = move || {
         with_answers(answers, |answers| {
@@ -89,21 +90,19 @@ pub fn results(desk: Desk, answers: Answers) -> El {
         .set("aria-labelledby", "results")
         .kid(el("h2", "rule").set("id", "results").text(desk.label(Label::Results)))
         .kid(el("p", "layer-trouble").says(problem));
-    SHOWN
-        .into_iter()
-        .fold(part, |part, (label, read)| {
-            figure_line(part, desk.label(label), move || {
-                with_answers(answers, |answers| answers.and_then(|answers| read(answers, manner)))
-            })
+    let part = SHOWN.into_iter().fold(part, |part, (label, read)| {
+        figure_line(part, desk.label(label), move || {
+            with_answers(answers, |answers| answers.and_then(|answers| read(answers, manner)))
         })
-        .when(
-            move || {
-                with_answers(answers, |answers| {
-                    answers.is_some_and(|answers| !depth_rows(answers, manner.metric).is_empty())
-                })
-            },
-            move || vec![depth_table(desk, answers)],
-        )
+    });
+    weight_lines(part, desk, water).when(
+        move || {
+            with_answers(answers, |answers| {
+                answers.is_some_and(|answers| !depth_rows(answers, manner.metric).is_empty())
+            })
+        },
+        move || vec![depth_table(desk, answers)],
+    )
 }
 
 /// Depth against volume; worked out once it is opened.

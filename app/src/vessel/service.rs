@@ -1,5 +1,6 @@
 //! The bed in service, each figure with how it knows.
 
+use bedwright_calc::fill::weights::Weights;
 use bedwright_calc::hydraulics::service::Rates;
 use bedwright_job::answers::water::WaterAnswers;
 use bedwright_job::words::{Label, Manner};
@@ -36,17 +37,44 @@ const SHOWN: [(Label, Reads); 9] = [
     (Label::WashingContactTime, |water, manner| shown(manner, &washing(water)?.contact_time)),
 ];
 
+fn weights(water: &WaterAnswers) -> Option<&Weights> {
+    water.weights.as_ref()
+}
+
+/// What it weighs.
+const WEIGHTS: [(Label, Reads); 5] = [
+    (Label::WeightDrained, |water, manner| {
+        let weights = weights(water)?;
+        let (low, high) = (weights.drained_low.as_ref().ok()?, weights.drained_high.as_ref().ok()?);
+        let (text, grounds) = shown(manner, high)?;
+        Some(([&manner.mass(low.value), " – ", &text].concat(), grounds))
+    }),
+    (Label::WeightOperating, |water, manner| shown(manner, weights(water)?.operating.as_ref().ok()?)),
+    (Label::WeightWaterFull, |water, manner| shown(manner, weights(water)?.water_full.as_ref().ok()?)),
+    (Label::FloorLoad, |water, manner| shown(manner, weights(water)?.floor_load.as_ref().ok()?)),
+    (Label::LiftedSurface, |water, manner| shown(manner, water.expanded_surface.as_ref()?)),
+];
+
+/// Weights with water, as lines of a part.
+pub fn weight_lines(part: El, desk: Desk, water: Water) -> El {
+    lines(part, desk, water, &WEIGHTS)
+}
+
+fn lines(part: El, desk: Desk, water: Water, shown: &'static [(Label, Reads)]) -> El {
+    let manner = desk.manner();
+    shown.iter().fold(part, |part, (label, read)| {
+        figure_line(part, desk.label(*label), move || {
+            with_water(water, |water| water.and_then(|water| read(water, manner)))
+        })
+    })
+}
+
 /// Flow per area, contact time, bed volumes, pressure lost.
 pub fn service(desk: Desk, water: Water) -> El {
-    let manner = desk.manner();
     let none = move || with_water(water, |water| water.is_none_or(|water| usual(water).is_none()));
     let part = el("section", "results")
         .set("aria-labelledby", "service")
         .kid(el("h2", "rule").set("id", "service").text(desk.label(Label::Service)))
         .when(none, move || vec![el("p", "survey-missing").text(desk.label(Label::NoServiceFlow))]);
-    SHOWN.into_iter().fold(part, |part, (label, read)| {
-        figure_line(part, desk.label(label), move || {
-            with_water(water, |water| water.and_then(|water| read(water, manner)))
-        })
-    })
+    lines(part, desk, water, &SHOWN)
 }

@@ -2,11 +2,14 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::fill::weights::{Weights, weights};
 use bedwright_calc::hydraulics::{
     Backwash, Bed, Lines, Service, WindowRow, backwash, lines, service, service::backwash_rules, window,
 };
 use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verdict, kelvins};
+
+use bedwright_calc::water::Water;
 
 use super::VesselAnswers;
 use crate::evidence::{Evidence, evidence_of, read_evidence};
@@ -57,6 +60,8 @@ pub struct WaterAnswers {
     pub backwash: Option<Backwash>,
     /// Height of the surface of the bed that the judged setting lifts in the coldest water.
     pub expanded_surface: Option<Figure<Length>>,
+    /// What the vessel weighs, dry and with its water.
+    pub weights: Option<Weights>,
     /// What keeps some of it from being worked out.
     pub problems: Vec<Problem>,
     /// Everything that was judged, the worst first.
@@ -77,6 +82,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
         service: None,
         backwash: None,
         expanded_surface: None,
+        weights: None,
         problems: Vec::new(),
         verdicts: Vec::new(),
         evidence: asked.evidence.clone(),
@@ -89,6 +95,10 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
     }
     let reading = &answers.reading;
     let (site, duty) = (&reading.site, &reading.duty);
+    if let Ok(water) = Water::at(&site.temperature_low) {
+        let (empty, foot) = (duty.empty_mass.as_ref(), duty.foot_diameter.as_ref());
+        answers.weights = Some(weights(inside, &vessel.planned, plan, empty, foot, &water));
+    }
     match Bed::new(inside, &vessel.planned, plan, &reading.grains, duty.air_head.as_ref()) {
         Err(problem) => answers.problems.push(problem),
         Ok(bed) => {

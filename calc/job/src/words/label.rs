@@ -377,5 +377,10 @@ labels! {
     Most = "most",
     GrainsLeave = "grains leave",
     NoServiceFlow = "Type the service flow to see contact time and pressure loss.",
+    WeightDrained = "Weight drained",
+    WeightOperating = "Weight in operation",
+    WeightWaterFull = "Weight full of water, no media",
+    FloorLoad = "Load on the floor",
+    LiftedSurface = "Lifted surface above the lowest point, coldest water",
     WaterWaits = "Waits for the vessel and its layers.",
 }
