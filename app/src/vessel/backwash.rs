@@ -71,9 +71,9 @@ pub fn backwash(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
                 with_water(water, |water| water.and_then(|water| read(water, manner)))
             })
         })
-        .when(washed, move || {
-            vec![settings(desk, vessel, water), decides(desk, water), evidence(desk, vessel, water, answers)]
-        })
+        .when(washed, move || vec![settings(desk, vessel, water), decides(desk, water)])
+        // Always there: what is half typed isn't lost while an entry of the vessel is wrong.
+        .kid(evidence(desk, vessel, water, answers))
 }
 
 /// An expansion as "24 % (13–36)".
@@ -231,6 +231,12 @@ fn window(desk: Desk, water: Water) -> El {
         el("details", "how")
             .on("toggle", move |_| open.set(true))
             .kid(el("summary", "").kid(el("span", "how-name").text(desk.label(Label::WindowTable))))
-            .kid(el("div", "window-figures").live(move || if open.get() { table() } else { Vec::new() })),
+            .kid(
+                el("div", "window-figures")
+                    .set("tabindex", "0")
+                    .set("role", "region")
+                    .set("aria-label", desk.label(Label::WindowTable))
+                    .live(move || if open.get() { table() } else { Vec::new() }),
+            ),
     )
 }

@@ -82,7 +82,7 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         .when(move || !any().is_empty(), verdict_part)
         .kid(survey(desk, id, answers))
         .kid(layers(desk, id, answers, selected))
-        .kid(water(desk, id, flow, answers))
+        .kid(water(desk, id, flow))
         .kid(backwash(desk, id, flow, answers))
         .kid(service(desk, flow))
         .kid(results(desk, answers, flow))

@@ -35,7 +35,7 @@ fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Ground
                 let source = manner.source(input.source);
                 (
                     manner.term(input.term).to_owned(),
-                    manner.amount(input.amount),
+                    manner.input(input),
                     format!("{}, {source}", manner.basis(input.basis)),
                 )
             })

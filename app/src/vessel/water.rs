@@ -16,7 +16,7 @@ use bedwright_job::words::{Label, choices};
 use leptos::prelude::*;
 
 use super::number_line::{NumberLine, StandingMark};
-use crate::desk::{Answers, Desk, Water, with_answers, with_water};
+use crate::desk::{Desk, Water, with_water};
 use crate::parts::choice::{choice, pick};
 use crate::parts::live::{El, el};
 use crate::parts::signal::Kept;
@@ -93,9 +93,9 @@ impl There {
 }
 
 /// Water on site, and what the vessel must do.
-pub fn water(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
+pub fn water(desk: Desk, vessel: &Id, water: Water) -> El {
     let there = There { desk, vessel: Kept::new(vessel.clone()), water };
-    el("div", "water").kid(site(there)).kid(duty(there)).kid(grains(there, answers))
+    el("div", "water").kid(site(there)).kid(duty(there)).kid(grains(there))
 }
 
 fn site(there: There) -> El {
@@ -174,7 +174,7 @@ fn duty(there: There) -> El {
 }
 
 /// The grains of every layer, folded: most people leave them to the catalogue.
-fn grains(there: There, answers: Answers) -> El {
+fn grains(there: There) -> El {
     let desk = there.desk;
     let layers = move || {
         let plan = desk.of_job(|job| Some(there.vessel.with(|id| job.plan_of(id))));
@@ -189,25 +189,21 @@ fn grains(there: There, answers: Answers) -> El {
         let layer = plan.layers.iter().find(|there| there.id == *layer)?;
         Some(desk.manner().material(&layer.material))
     };
-    // Without a plan that could be read there is nothing to say of its grains.
-    let any = move || with_answers(answers, |answers| answers.is_some_and(|answers| !answers.planned.is_empty()));
-    el("section", "").set("aria-label", desk.label(Label::Grains)).when(any, move || {
-        vec![el("div", "grains").each(layers, move |id| {
-            let layer = Id::new(id);
-            let of = WaterOf::Layer(there.vessel.get(), layer.clone());
-            let lines = WaterField::OF_GRAINS.iter().map(|field| line(there, of.clone(), *field)).collect();
-            let head = el("summary", "").kid(
-                el("span", "how-name")
-                    .text(desk.label(Label::Grains))
-                    .text(" · ")
-                    .says(move || name(&layer).unwrap_or_default()),
-            );
-            el("details", "how")
-                .kid(head)
-                .kid(el("p", "survey-missing").text(desk.label(Label::GrainsHint)))
-                .kid(el("div", "entries").kids(lines))
-        })]
-    })
+    el("section", "").set("aria-label", desk.label(Label::Grains)).kid(el("div", "grains").each(layers, move |id| {
+        let layer = Id::new(id);
+        let of = WaterOf::Layer(there.vessel.get(), layer.clone());
+        let lines = WaterField::OF_GRAINS.iter().map(|field| line(there, of.clone(), *field)).collect();
+        let head = el("summary", "").kid(
+            el("span", "how-name")
+                .text(desk.label(Label::Grains))
+                .text(" · ")
+                .says(move || name(&layer).unwrap_or_default()),
+        );
+        el("details", "how")
+            .kid(head)
+            .kid(el("p", "survey-missing").text(desk.label(Label::GrainsHint)))
+            .kid(el("div", "entries").kids(lines))
+    }))
 }
 
 fn line(there: There, of: WaterOf, field: WaterField) -> El {

@@ -15,7 +15,8 @@ pub use label::Label;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{
-    Amount, Basis, Caution, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume, VolumeRate,
+    Amount, Basis, Caution, Input, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume,
+    VolumeRate,
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
@@ -346,6 +347,23 @@ impl Manner {
             Amount::Rate(x) => format!("{} BV/h", self.decimal(x.value * 3600.0, 1)),
             Amount::Ratio(x) => self.decimal(x, 2),
             Amount::Count(n) => n.to_string(),
+        }
+    }
+
+    /// An input of a figure with its unit; grains and slots in millimetres whatever else is in inches.
+    #[must_use]
+    pub fn input(&self, input: &Input) -> String {
+        match (input.term, input.amount) {
+            (
+                Term::GrainLow
+                | Term::GrainHigh
+                | Term::GrainSize
+                | Term::EffectiveSize
+                | Term::SlotWidth
+                | Term::UpperSlotWidth,
+                Amount::Length(x),
+            ) => self.small(x),
+            (_, amount) => self.amount(amount),
         }
     }
 

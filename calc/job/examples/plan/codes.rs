@@ -180,7 +180,8 @@ pub fn verdict(manner: &Manner, verdict: &Verdict, layers: &[Id], names: &[Strin
     })
 }
 
-const fn mark(mark: Mark) -> &'static str {
+/// The code of a mark.
+pub const fn mark(mark: Mark) -> &'static str {
     match mark {
         Mark::Fine => "fine",
         Mark::SetOnSite => "set_on_site",

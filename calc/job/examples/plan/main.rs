@@ -39,6 +39,7 @@ mod figures;
 mod order;
 mod refusal;
 mod report;
+mod water;
 
 use std::io::{Read, Write};
 use std::process::ExitCode;

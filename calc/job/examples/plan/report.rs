@@ -17,7 +17,7 @@ use bedwright_job::words::Manner;
 use serde_json::{Map, Value, json};
 
 use super::figures::{put, put_amount, put_known, put_number, sources};
-use super::{codes, order};
+use super::{codes, order, water};
 
 /// A job's answers.
 pub fn report(job: &Job, manner: &Manner, depth_table: bool) -> Value {
@@ -25,7 +25,16 @@ pub fn report(job: &Job, manner: &Manner, depth_table: bool) -> Value {
     let vessels: Vec<Value> = answers
         .iter()
         .zip(&job.survey.body.vessels)
-        .map(|(answer, survey)| vessel(answer, survey, &job.plan_of(&survey.id), manner, depth_table))
+        .map(|(answer, survey)| {
+            let plan = job.plan_of(&survey.id);
+            let mut value = vessel(answer, survey, &plan, manner, depth_table);
+            let ids: Vec<Id> = plan.layers.iter().map(|layer| layer.id.clone()).collect();
+            let names: Vec<String> = plan.layers.iter().map(|layer| manner.material(&layer.material)).collect();
+            if let Value::Object(map) = &mut value {
+                map.insert("water".to_owned(), water::water(job, answer, &ids, &names, manner));
+            }
+            value
+        })
         .collect();
     json!({
         "job": head(job),

@@ -10,6 +10,8 @@ pub mod order;
 pub mod refusal;
 #[path = "../../examples/plan/report.rs"]
 pub mod report;
+#[path = "../../examples/plan/water.rs"]
+pub mod water;
 
 use bedwright_job::saved::{LONGEST, read_job};
 use bedwright_job::words::Manner;
@@ -52,6 +54,27 @@ fn the_report_of_the_sample_says_what_is_worked_out_by_hand() {
     near(&filter["freeboard"]["length_m"], 11.15 * INCH, 0.01 * INCH);
     near(&filter["freeboard"]["of_media_depth_ratio"], 11.15 / 32.16, 0.001);
     assert_eq!(filter["freeboard"]["tape_reading_m"], after[1]["tape_reading_m"]);
+}
+
+/// 8 gpm over two vessels of 11.744 in: 4 gpm through π/4·(11.744/12)² = 0.7522 sq ft is 5.318 gpm/ft²; 2 cu ft are
+/// 14.961 gal, 3.74 min of 4 gpm.
+#[test]
+fn the_water_side_of_the_sample_says_what_is_worked_out_by_hand() {
+    let report = of_the_sample();
+    let water = &report["vessels"][0]["water"];
+    assert_eq!(water["asked"]["purpose"], "dechlorination");
+    assert_eq!(water["problems"].as_array().unwrap().len(), 0);
+    let usual = &water["service"]["usual"];
+    near(&usual["flow_per_area_m_s"], 5.318 * 6.790_972e-4, 1e-6);
+    near(&usual["contact_time_s"], 3.740 * 60.0, 0.1);
+    near(&usual["bed_volumes_per_s"], 1.0 / (3.740 * 60.0), 1e-6);
+    let chosen = &water["settings"][water["chosen"].as_u64().unwrap() as usize];
+    assert_eq!(chosen["mark"], "set_on_site");
+    assert_eq!(water["window"].as_array().unwrap().len(), 25);
+    // Solids and water: less than a vessel of water and all its carbon and gravel, more than either.
+    let weights = &water["weights"];
+    let kg = |name: &str| weights[name].as_f64().unwrap();
+    assert!(kg("operating_kg") > kg("water_full_kg") && kg("drained_high_kg") > kg("dry_kg"));
 }
 
 #[test]
