@@ -76,22 +76,18 @@ pub fn backwash(desk: Desk, vessel: &Id, water: Water, answers: Answers) -> El {
         .kid(evidence(desk, vessel, water, answers))
 }
 
-/// An expansion as "24 % (13–36)".
-fn range(manner: Manner, label: &'static str, expansion: &Expansion) -> String {
+/// An expansion: what is likely, and the range below it in small.
+fn range(manner: Manner, leave: &str, expansion: &Expansion) -> El {
     let bare = |share: Option<f64>| share.map(|share| manner.decimal(share * 100.0, 0));
-    let Some(likely) = bare(expansion.likely) else { return label.to_owned() };
-    let mut text = likely;
-    text.push_str(" %");
-    if let (Some(low), Some(high)) = (bare(expansion.low), bare(expansion.high))
-        && low != high
-    {
-        text.push_str(" (");
-        text.push_str(&low);
-        text.push('–');
-        text.push_str(&high);
-        text.push(')');
+    let cell = el("td", "figure");
+    let Some(likely) = bare(expansion.likely) else { return cell.text(leave) };
+    let cell = cell.text(&likely).text(" % ");
+    match (bare(expansion.low), bare(expansion.high)) {
+        (Some(low), Some(high)) if low != high => {
+            cell.kid(el("span", "setting-range").text(&low).text("–").text(&high))
+        }
+        _ => cell,
     }
-    text
 }
 
 /// Every size that can be fed, and what it does; a tap fits it.
@@ -120,8 +116,8 @@ fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
                         .set("aria-label", &[say(Label::FitThis), " ", &manner.flow(setting.flow.value)].concat()),
                 ),
             )
-            .kid(el("td", "figure").text(&range(manner, leave, &setting.cold)))
-            .kid(el("td", "figure").text(&range(manner, leave, &setting.warm)))
+            .kid(range(manner, leave, &setting.cold))
+            .kid(range(manner, leave, &setting.warm))
             .kid(el("td", "").text(manner.mark(setting.mark)))
     };
     let rows = move || {

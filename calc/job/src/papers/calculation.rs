@@ -1,6 +1,7 @@
 //! The calculation sheet: every figure of a vessel with its formula, the values that went in, and where both come from.
 //!
-//! Values stand in SI with six digits, so that a line can be worked out again from the paper alone.
+//! Values stand in SI with six digits, so that a line can be worked out again from the paper alone. What went in stands
+//! once at the top with what it rests on; below, each equation is followed by its values.
 
 use bedwright_calc::quantity::{Amount, Basis, Figure, Formula, Input, Source, Term};
 
@@ -42,11 +43,17 @@ pub fn calculation_sheet(
 ) -> Paper {
     let say = |label: Label| manner.label(label);
     let mut rows = Vec::new();
+    let mut given: Vec<Input> = Vec::new();
     let mut put = |heading: &str, lines: Vec<Line>| {
         if lines.is_empty() {
             return;
         }
         rows.push(Row::heading(heading, heading));
+        for input in lines.iter().flat_map(|line| line.inputs) {
+            if !given.contains(input) {
+                given.push(*input);
+            }
+        }
         for (place, line) in lines.iter().enumerate() {
             let mut key = String::from(heading);
             key.push_str(&place.to_string());
@@ -68,6 +75,14 @@ pub fn calculation_sheet(
     if rows.is_empty() {
         rows.push(Row::remark("empty", say(Label::WaterWaits)));
     }
+    let mut all = Vec::with_capacity(rows.len() + given.len() + 1);
+    if !given.is_empty() {
+        all.push(Row::heading("given", say(Label::WhatWentIn)));
+        for (place, input) in given.iter().enumerate() {
+            all.push(given_row(place, input, manner));
+        }
+    }
+    all.append(&mut rows);
     let place = job.survey.body.vessels.iter().position(|vessel| vessel.id == answers.id);
     let mut about = vessel_name(job, &answers.id, manner);
     about.push_str(" · ");
@@ -84,14 +99,34 @@ pub fn calculation_sheet(
             Column::new("result", say(Label::Result), Align::End, 22),
             Column::new("source", say(Label::SourceTitle), Align::Start, 30),
         ],
-        rows,
+        rows: all,
         totals: Vec::new(),
         notes: notes(job, manner, true),
     }
 }
 
+/// A value that went in, with what it rests on.
+fn given_row(place: usize, input: &Input, manner: Manner) -> Row {
+    let mut rests = manner.basis(input.basis).to_owned();
+    if input.basis >= Basis::Catalogue && input.source != Source::Typed {
+        rests.push_str(": ");
+        rests.push_str(&manner.source(input.source));
+    }
+    let mut key = String::from("given");
+    key.push_str(&place.to_string());
+    Row::new(
+        key,
+        RowKind::Item,
+        vec![
+            Cell::Text(manner.term(input.term).to_owned()),
+            Cell::Text(substituted(input, manner)),
+            Cell::Text(rests),
+        ],
+    )
+}
+
 fn row(key: String, line: &Line, manner: Manner) -> Row {
-    let values = line.inputs.iter().map(|input| substituted(input, manner)).collect();
+    let values: Vec<String> = line.inputs.iter().map(|input| substituted(input, manner)).collect();
     let mut shown = exact(line.value);
     // A share is read as per cent by everybody but an equation.
     if let Amount::Ratio(share) = line.value
@@ -109,14 +144,14 @@ fn row(key: String, line: &Line, manner: Manner) -> Row {
         vec![
             Cell::Text(line.name.clone()),
             Cell::Text(line.formula.statement().to_owned()),
-            Cell::Lines(values),
+            Cell::Text(values.join("; ")),
             Cell::Text(shown),
             Cell::Text(source),
         ],
     )
 }
 
-/// An input as it goes into the equation: "D = 0.298297 m (inside diameter, measured)".
+/// An input as it goes into the equation: "D = 0.298297 m".
 fn substituted(input: &Input, manner: Manner) -> String {
     let mut text = String::from(input.term.symbol());
     if text.is_empty() {
@@ -124,17 +159,6 @@ fn substituted(input: &Input, manner: Manner) -> String {
     }
     text.push_str(" = ");
     text.push_str(&exact(input.amount));
-    text.push_str(" (");
-    if !input.term.symbol().is_empty() {
-        text.push_str(manner.term(input.term));
-        text.push_str(", ");
-    }
-    text.push_str(manner.basis(input.basis));
-    if input.basis >= Basis::Catalogue && input.source != Source::Typed {
-        text.push_str(": ");
-        text.push_str(&manner.source(input.source));
-    }
-    text.push(')');
     text
 }
 

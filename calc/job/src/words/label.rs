@@ -260,6 +260,7 @@ labels! {
     Figure = "figure",
     FormulaTitle = "formula",
     WithValues = "with these values",
+    WhatWentIn = "What went in",
     Result = "result",
     SourceTitle = "from, and what it rests on",
     SurveyedBy = "surveyed by · date",
