@@ -38,3 +38,4 @@ mod start;
 mod storage;
 mod stored;
 mod update;
+mod water;

@@ -136,7 +136,9 @@ fn end(end: &End, manner: &Manner) -> Value {
 }
 
 fn expansion(of: &Expansion) -> Value {
-    json!({ "low_ratio": of.low, "likely_ratio": of.likely, "high_ratio": of.high })
+    let lines = [("low_ratio", of.low), ("likely_ratio", of.likely), ("high_ratio", of.high)];
+    // On a line on which grains leave there is no number.
+    lines.into_iter().filter_map(|(name, share)| share.map(|share| (name.to_owned(), json!(share)))).collect()
 }
 
 fn setting(one: &Setting, manner: &Manner) -> Value {
@@ -150,10 +152,13 @@ fn setting(one: &Setting, manner: &Manner) -> Value {
 }
 
 fn decides(one: &Sensitivity) -> Value {
-    json!({
+    let mut value = json!({
         "term": term(one.term), "layer": one.layer, "step": one.step, "less_ratio": one.less, "more_ratio": one.more,
-        "over_range_ratio": one.over_range.map(|(low, high)| [low, high]),
-    })
+    });
+    if let (Some((low, high)), Value::Object(map)) = (one.over_range, &mut value) {
+        map.insert("over_range_ratio".to_owned(), json!([low, high]));
+    }
+    value
 }
 
 fn window(found: &WaterAnswers) -> Value {

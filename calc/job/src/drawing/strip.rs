@@ -128,6 +128,8 @@ pub(super) fn strip(
     // With nothing in it yet, its depth is what there is to read.
     if layers.is_empty() {
         let text = manner.tape(vessel.measures.inside_depth.value);
+        // A long reading is written smaller rather than over the edge.
+        let size = size * ((width - 8.0) / text_width(&text, Class::Reading, size)).min(1.0);
         let wide = text_width(&text, Class::Reading, size) + 6.0;
         let middle = crisp(f64::midpoint(frame.datum, frame.floor()));
         let left = crisp((frame.axis - wide / 2.0).max(0.0));

@@ -117,11 +117,7 @@ fn given_row(place: usize, input: &Input, manner: Manner) -> Row {
     Row::new(
         key,
         RowKind::Item,
-        vec![
-            Cell::Text(manner.term(input.term).to_owned()),
-            Cell::Text(substituted(input, manner)),
-            Cell::Text(rests),
-        ],
+        vec![Cell::Text(manner.term(input.term).to_owned()), Cell::Text(substituted(input, manner)), Cell::Text(rests)],
     )
 }
 
