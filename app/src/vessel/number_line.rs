@@ -123,16 +123,18 @@ impl NumberLine {
         .show(move |after| {
             let Some(StandingMark { measured, turn }) = standing else { return after };
             let empty = there.clone();
-            after.when(move || there().is_some(), move || vec![mark(desk, measured.clone(), turn.clone())]).when(
-                move || empty().is_none() && supposed().is_some(),
-                move || vec![el("span", "standing").text(desk.label(Label::AssumedUntilMeasured))],
-            )
+            after
+                .when(move || there().is_some(), move || vec![standing_mark(desk, measured.clone(), turn.clone())])
+                .when(
+                    move || empty().is_none() && supposed().is_some(),
+                    move || vec![el("span", "standing").text(desk.label(Label::AssumedUntilMeasured))],
+                )
         })
     }
 }
 
 /// The button that says measured or assumed.
-fn mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
+pub(super) fn standing_mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
     let (pressed, said) = (measured.clone(), measured.clone());
     el("button", "standing")
         .set("type", "button")

@@ -20,6 +20,7 @@ use bedwright_job::words::choices;
 use leptos::prelude::*;
 
 use super::doubt::doubt_of;
+use super::number_line::standing_mark;
 use crate::desk::{Answers, Desk, with_answers};
 use crate::parts::choice::{choice, pick};
 use crate::parts::entry::{EntryField, Written};
@@ -231,19 +232,8 @@ fn survey_line(there: There, field: SurveyField) -> El {
         }
     };
     let measured = move || entry().is_some_and(|typed| typed.standing == Standing::Measured);
-    let standing = move || {
-        vec![
-            el("button", "standing")
-                .set("type", "button")
-                .marks("standing-measured", measured)
-                .tells("aria-pressed", move || Some(measured().to_string()))
-                .says(move || {
-                    let standing = if measured() { Label::StandingMeasured } else { Label::StandingAssumed };
-                    desk.label(standing).to_owned()
-                })
-                .on("click", move |_| toggle()),
-        ]
-    };
+    let (measured, toggle): (Shared<bool>, Rc<dyn Fn()>) = (Rc::new(measured), Rc::new(toggle));
+    let standing = move || vec![standing_mark(desk, measured.clone(), toggle.clone())];
     let supposed = assumed.clone();
     EntryField {
         id: format!("survey-{}", field.id()),

@@ -195,12 +195,23 @@ impl Bed {
     /// Speed at which the bed stands out by `expansion` on the line at `weight`; none where no speed below washing
     /// everything out does.
     pub(crate) fn speed_for(&self, fluid: Fluid, expansion: f64, weight: f64) -> Option<f64> {
+        self.speed_near(fluid, expansion, weight, None)
+    }
+
+    /// The same, looked for first about a speed that is near: that of water a little colder.
+    pub(crate) fn speed_near(&self, fluid: Fluid, expansion: f64, weight: f64, near: Option<f64>) -> Option<f64> {
         if expansion.is_nan() || expansion < 0.0 {
             return None;
         }
         // Falls from 1 to 0 and is never infinite.
         let wanted = 1.0 / (1.0 + expansion);
         let miss = |v: f64| 1.0 / (1.0 + self.expanded(fluid, v, weight)) - wanted;
+        if let Some(near) = near {
+            let (low, high) = (0.95 * near, 1.1 * near);
+            if miss(low) > 0.0 && miss(high) <= 0.0 {
+                return Some(crate::quantity::root::crossing(miss, low, high, 1e-10));
+            }
+        }
         let mut low = 0.0;
         let mut high = 1e-4;
         while miss(high) > 0.0 {

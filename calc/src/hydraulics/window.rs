@@ -57,15 +57,23 @@ pub fn window(
     let weights = [lines.low.value, lines.likely.value, lines.high.value];
     let area = bed.area.value.value;
     let steps = rows.max(2) - 1;
+    // The speeds of the row before: the next ones lie near them.
+    let mut before: [[Option<f64>; 3]; 2] = [[None; 3]; 2];
     Ok((0..=steps)
         .map(|i| {
             let kelvin = low + (high - low) * i as f64 / steps as f64;
             let fluid = fluid_at(kelvin);
             let flow = |v: f64| cubic_metres_per_second(v * area);
+            for (speeds, expansion) in before.iter_mut().zip([minimum, bed.room.value]) {
+                for (speed, weight) in speeds.iter_mut().zip(weights) {
+                    *speed = bed.speed_near(fluid, expansion, weight, *speed);
+                }
+            }
+            let [lifts, stays] = before;
             WindowRow {
                 temperature: kelvins(kelvin),
-                lifts_from: weights.map(|weight| bed.speed_for(fluid, minimum, weight).map(flow)),
-                stays_to: weights.map(|weight| bed.speed_for(fluid, bed.room.value, weight).map(flow)),
+                lifts_from: lifts.map(|speed| speed.map(flow)),
+                stays_to: stays.map(|speed| speed.map(flow)),
                 carries_from: finest_settling(bed, fluid).map(flow),
             }
         })

@@ -148,7 +148,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
 }
 
 /// Temperatures of a window, both ends included.
-pub const WINDOW_ROWS: usize = 25;
+pub const WINDOW_ROWS: usize = 13;
 /// A window is at least this wide, in kelvins, so that a well's has a shape.
 const LEAST_WIDTH: f64 = 10.0;
 

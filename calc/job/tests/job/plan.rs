@@ -70,7 +70,7 @@ fn the_water_side_of_the_sample_says_what_is_worked_out_by_hand() {
     near(&usual["bed_volumes_per_s"], 1.0 / (3.740 * 60.0), 1e-6);
     let chosen = &water["settings"][water["chosen"].as_u64().unwrap() as usize];
     assert_eq!(chosen["mark"], "set_on_site");
-    assert_eq!(water["window"].as_array().unwrap().len(), 25);
+    assert_eq!(water["window"].as_array().unwrap().len(), 13);
     // Solids and water: less than a vessel of water and all its carbon and gravel, more than either.
     let weights = &water["weights"];
     let kg = |name: &str| weights[name].as_f64().unwrap();
