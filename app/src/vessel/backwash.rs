@@ -137,12 +137,22 @@ fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
             kept.map(|(at, setting)| row(setting, washed.chosen == Some(at))).collect()
         })
     };
-    el("div", "settings").kid(el("h3", "").set("id", "flow-controls").text(say(Label::FlowControls))).kid(
-        el("table", "settings-table")
-            .set("aria-labelledby", "flow-controls")
-            .kid(el("thead", "").kid(el("tr", "").kids(heads.map(head).into_iter().collect())))
-            .kid(el("tbody", "").live(rows)),
-    )
+    let most = move || {
+        with_water(water, |water| {
+            let most = water?.backwash.as_ref()?.most_packs?;
+            Some([say(Label::MostPacks), ": ", &most.to_string()].concat())
+        })
+        .unwrap_or_default()
+    };
+    el("div", "settings")
+        .kid(el("p", "settings-most").says(most))
+        .kid(el("h3", "").set("id", "flow-controls").text(say(Label::FlowControls)))
+        .kid(
+            el("table", "settings-table")
+                .set("aria-labelledby", "flow-controls")
+                .kid(el("thead", "").kid(el("tr", "").kids(heads.map(head).into_iter().collect())))
+                .kid(el("tbody", "").live(rows)),
+        )
 }
 
 /// The inputs that move the likely expansion most.

@@ -261,6 +261,7 @@ labels! {
     FormulaTitle = "formula",
     WithValues = "with these values",
     WhatWentIn = "What went in",
+    MostPacks = "Most whole packs of the top layer that some size still washes all year",
     Result = "result",
     SourceTitle = "from, and what it rests on",
     SurveyedBy = "surveyed by · date",
