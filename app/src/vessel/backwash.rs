@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use bedwright_calc::hydraulics::{Expansion, FlowControl, Setting};
-use bedwright_calc::quantity::Mark;
+use bedwright_calc::quantity::{Assumption, Mark};
 use bedwright_job::Edit;
 use bedwright_job::answers::water::{WaterAnswers, window_rows};
 use bedwright_job::drawing::{Form, WindowChart, backwash_window};
@@ -137,6 +137,7 @@ fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
             kept.map(|(at, setting)| row(setting, washed.chosen == Some(at))).collect()
         })
     };
+    let tolerance = manner.percent(Assumption::FlowControlTolerance.ratio());
     let most = move || {
         with_water(water, |water| {
             let most = water?.backwash.as_ref()?.most_packs?;
@@ -147,6 +148,7 @@ fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
     el("div", "settings")
         .kid(el("p", "settings-most").says(most))
         .kid(el("h3", "").set("id", "flow-controls").text(say(Label::FlowControls)))
+        .kid(el("p", "survey-missing").text("± ").text(&tolerance).text(" ").text(say(Label::FlowControlHint)))
         .kid(
             el("table", "settings-table")
                 .set("aria-labelledby", "flow-controls")

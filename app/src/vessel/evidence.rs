@@ -49,8 +49,12 @@ pub fn evidence(desk: Desk, vessel: Kept<Id>, water: Water, answers: Answers) ->
     let standing = move || {
         with_water(water, |water| {
             let Some(water) = water else { return String::new() };
+            let aside = match water.lines.set_aside {
+                0 => String::new(),
+                count => [" ", &count.to_string(), " ", say(Label::EvidenceSetAside), "."].concat(),
+            };
             if water.lines.used == 0 {
-                return say(Label::LinesUnknown).to_owned();
+                return [say(Label::LinesUnknown), &aside].concat();
             }
             let days: Vec<&str> = water.evidence.iter().map(|piece| piece.day.as_str()).collect();
             let mut text = say(Label::LinesKnown).to_owned();
@@ -58,6 +62,7 @@ pub fn evidence(desk: Desk, vessel: Kept<Id>, water: Water, answers: Answers) ->
             text.push_str(&water.lines.used.to_string());
             text.push_str(" · ");
             text.push_str(&days.join(", "));
+            text.push_str(&aside);
             text
         })
     };

@@ -6,8 +6,8 @@ use super::fluidisation::{ergun_start, wen_yu_start};
 use super::packed_bed::{flow, gradient};
 use crate::quantity::problem::between;
 use crate::quantity::{
-    Amount, Assumption, Basis, Figure, Formula, Frequency, Input, Known, Length, Mark, Pressure, Problem, Reason,
-    Remedy, Source, Subject, Term, Time, Velocity, Verdict, VolumeRate, cubic_metres_per_second, kelvins, metres,
+    Amount, Assumption, Basis, Figure, Formula, Frequency, Input, Known, Mark, Pressure, Problem, Reason, Remedy,
+    Source, Subject, Term, Time, Velocity, Verdict, VolumeRate, cubic_metres_per_second, kelvins, metres,
     metres_per_second, pascals, per_second, seconds,
 };
 use crate::vessel::Vessel;
@@ -413,10 +413,4 @@ fn feed(duty: &Duty) -> Option<Verdict> {
         basis: index.basis,
         source: limit.source(),
     })
-}
-
-/// Depth of all media on the axis: what rules and pressure look at.
-#[must_use]
-pub fn media_depth(bed: &Bed) -> Length {
-    metres(bed.media_layers().map(|layer| layer.depth.value.value).sum())
 }
