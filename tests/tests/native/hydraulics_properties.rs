@@ -190,22 +190,25 @@ proptest! {
         prop_assert!(never_less(loss(&closer, speed), usual));
     }
 
-    /// No model opens a bed below its settled voidage, nor less with more flow, nor more in warmer water.
+    /// No model opens a bed below its settled voidage, nor less with more flow, nor more in warmer water. The branches of
+    /// the one from memory don't meet at Re₁ = 0.2: A₁ leaps by a factor between 0.93
+    /// (sphericity 0.5) and 1.2835 (balls), and since d ln A₁/dε = 3/ε + 2/(1 − ε) is never under 9.899, the voidage by at
+    /// most 0.0253.
     #[test]
     fn voidage_never_falls_with_flow_nor_rises_with_warmth(
         grain in grain(), a in degrees(), b in degrees(), speed in 0.0..0.05_f64, more in 1.0..2.0_f64,
     ) {
         let (cold, warm) = (water(a.min(b)), water(a.max(b)));
-        for open in [wen_yu_voidage as Lifted, ergun_voidage, dharmarajah_cleasby_voidage] {
+        let models = [(wen_yu_voidage as Lifted, 1e-10), (ergun_voidage, 1e-10), (dharmarajah_cleasby_voidage, 0.0253)];
+        for (open, leap) in models {
             // What is carried away is as open as can be.
             let at = |water: &Water, speed: f64| {
                 open(&grain, water, &Known::typed(metres_per_second(speed))).map_or(1.0, |open| open.value)
             };
             let usual = at(&cold, speed);
             prop_assert!(usual >= grain.voidage.value && usual <= 1.0, "{usual}");
-            // The one from memory is a search to 1e-12.
-            prop_assert!(at(&cold, speed * more) >= usual - 1e-10);
-            prop_assert!(at(&warm, speed) <= usual + 1e-10, "{} > {usual}", at(&warm, speed));
+            prop_assert!(at(&cold, speed * more) >= usual - leap);
+            prop_assert!(at(&warm, speed) <= usual + leap, "{} > {usual}", at(&warm, speed));
         }
     }
 
