@@ -16,7 +16,7 @@ use bedwright_job::history::History;
 use bedwright_job::id::Id;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
-use bedwright_job::words::{Label, Manner};
+use bedwright_job::words::{Fixed, Label, Manner};
 use bedwright_job::{Job, sample};
 use leptos::prelude::*;
 use litemap::LiteMap;
@@ -235,7 +235,7 @@ impl Desk {
     }
 
     /// A fixed text, in the person's language.
-    pub fn label(self, label: Label) -> &'static str {
+    pub fn label(self, label: impl Fixed) -> &'static str {
         self.manner().label(label)
     }
 

@@ -11,7 +11,7 @@ pub mod names;
 mod number;
 mod window;
 
-pub use label::Label;
+pub use label::{Fixed, Label};
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{
@@ -109,7 +109,7 @@ impl Manner {
 
     /// A fixed text.
     #[must_use]
-    pub fn label(&self, label: Label) -> &'static str {
+    pub fn label(&self, label: impl Fixed) -> &'static str {
         match self.language {
             Language::English => label.english(),
         }

@@ -1,25 +1,37 @@
-//! Fixed texts of the page and of the sheets, one code each.
+//! Fixed texts of the page and of the sheets, one code each. Those that belong to one screen or paper stand in a file of
+//! their own, `mod prices;` under the macro and `labels! { PriceLabel { … } }` in it; [`super::Manner::label`] takes any of
+//! them.
+
+/// A fixed text: a code that has a text in every language.
+pub trait Fixed: Copy {
+    /// In English.
+    fn english(self) -> &'static str;
+}
 
 macro_rules! labels {
-    ($($variant:ident = $english:literal),* $(,)?) => {
-        /// A fixed text.
+    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal),* $(,)? }) => {
+        $(#[$about])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-        pub enum Label {
+        pub enum $name {
             $(#[doc = $english] $variant),*
         }
 
-        impl Label {
+        impl $name {
             /// All of them.
-            pub const ALL: &'static [Label] = &[$(Label::$variant),*];
+            pub const ALL: &'static [$name] = &[$($name::$variant),*];
+        }
 
-            pub(super) const fn english(self) -> &'static str {
-                match self { $(Label::$variant => $english),* }
+        impl $crate::words::label::Fixed for $name {
+            fn english(self) -> &'static str {
+                match self { $($name::$variant => $english),* }
             }
         }
     };
 }
 
 labels! {
+/// A fixed text that several screens share, or that stands on the vessel's page.
+Label {
     Jobs = "Jobs",
     Settings = "Settings",
     Vessel = "Vessel",
@@ -381,4 +393,4 @@ labels! {
     FloorLoad = "Load on the floor",
     LiftedSurface = "Lifted surface above the lowest point, coldest water",
     WaterWaits = "Waits for the vessel and its layers.",
-}
+}}
