@@ -13,6 +13,7 @@ mod picking;
 mod route;
 mod settings;
 mod survey_sheet;
+mod top;
 mod vessel;
 
 fn main() {

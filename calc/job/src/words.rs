@@ -11,7 +11,7 @@ pub mod names;
 mod number;
 mod window;
 
-pub use label::{Fixed, Label};
+pub use label::{Fixed, Label, TopLabel};
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

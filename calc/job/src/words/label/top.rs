@@ -1,0 +1,14 @@
+//! The top bar and its menu.
+
+labels! {
+/// A fixed text of the top bar.
+TopLabel {
+    Menu = "Menu",
+    Papers = "Papers",
+    ThisDevice = "This device",
+    SurveySheetAbout = "to measure by, blank or filled",
+    CalculationAbout = "every figure with its formula and source",
+    BillAbout = "what the job takes, per vessel and pooled",
+    PickListAbout = "what the warehouse pulls, in the order of the shelf",
+}
+}
