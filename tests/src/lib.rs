@@ -16,6 +16,7 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`digest`] | boiling values down |
@@ -28,6 +29,7 @@ pub mod fills;
 pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
+pub mod lives;
 pub mod packed_beds;
 pub mod packings;
 pub mod sieves;
