@@ -10,6 +10,7 @@ use crate::prices::JobPrices;
 use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
+use crate::sections::search::VesselSearch;
 use crate::sections::site::SiteConditions;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
@@ -31,6 +32,8 @@ pub struct Job {
     pub site: Section<SiteConditions>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
+    /// What vessels are looked for.
+    pub search: Section<VesselSearch>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -88,6 +91,7 @@ impl Job {
             picking: Section::default(),
             site: Section::default(),
             prices: Section::default(),
+            search: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -116,6 +120,7 @@ impl Job {
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
+            SectionName::Search => self.search.revision.as_ref(),
         }
     }
 

@@ -3,6 +3,7 @@
 pub mod head;
 pub mod picking;
 pub mod plan;
+pub mod search;
 pub mod site;
 pub mod survey;
 
@@ -49,6 +50,8 @@ pub enum SectionName {
     Site,
     /// The rows of the price list that the job carries.
     Prices,
+    /// What vessels are looked for.
+    Search,
 }
 
 impl SectionName {
@@ -60,6 +63,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Prices,
+        SectionName::Search,
     ];
 
     /// The permanent id.
@@ -72,6 +76,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Prices => "prices",
+            SectionName::Search => "search",
         }
     }
 

@@ -9,6 +9,7 @@ mod en;
 pub mod label;
 pub mod names;
 mod number;
+mod search;
 mod window;
 
 pub use label::{Fixed, Label};

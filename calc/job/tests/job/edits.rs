@@ -7,7 +7,7 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
-use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
+use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
 use bedwright_job::field::{LayerField, PlanField, SurveyField, WaterField};
 use bedwright_job::id::Id;
@@ -18,6 +18,7 @@ use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::search::VesselSearch;
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
@@ -157,11 +158,20 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ];
     let of = prop_oneof![
         Just(WaterOf::Site),
+        Just(WaterOf::Search),
         vessel_id().prop_map(WaterOf::Vessel),
         (vessel_id(), layer_id()).prop_map(|(vessel, layer)| WaterOf::Layer(vessel, layer)),
     ];
+    let searches = prop_oneof![
+        one_of(Purpose::ALL).prop_map(SearchChoice::Purpose),
+        one_of(ARRANGEMENTS).prop_map(SearchChoice::Arrangement),
+        text().prop_map(SearchChoice::Media),
+        text().prop_map(SearchChoice::Underbed),
+        any::<bool>().prop_map(SearchChoice::RiserInParts),
+    ];
     prop_oneof![
         1 => one_of(WaterSource::ALL).prop_map(Edit::Source),
+        1 => searches.prop_map(Edit::Search),
         2 => (vessel_id(), duties).prop_map(|(vessel, choice)| Edit::Duty { vessel, choice }),
         4 => (of, one_of(WaterField::ALL), prop::option::of(survey_entry()))
             .prop_map(|(of, field, entry)| Edit::Water { of, field, entry }),
@@ -203,9 +213,10 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, VesselSearch) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), job.prices.body.clone())
+    let (prices, search) = (job.prices.body.clone(), job.search.body.clone());
+    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), prices, search)
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -287,6 +298,7 @@ proptest! {
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Search => before.search.body == job.search.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }
