@@ -28,15 +28,15 @@ pub(super) fn found(desk: Desk, answers: Answers) -> El {
     let cards = move || {
         answers.get().and_then(|answers| Some(shown(desk, answers.found.as_ref()?.as_ref().ok()?))).unwrap_or_default()
     };
-    el("section", "search-found")
-        .set("aria-labelledby", "search-suit")
-        .kid(el("h2", "rule").set("id", "search-suit").text(desk.label(SearchLabel::Suit)))
-        .kid(el("p", "search-told").set("role", "status").says(told))
+    el("section", "finder-found")
+        .set("aria-labelledby", "finder-suit")
+        .kid(el("h2", "rule").set("id", "finder-suit").text(desk.label(SearchLabel::Suit)))
+        .kid(el("p", "finder-told").set("role", "status").says(told))
         .live(cards)
 }
 
 fn shown(desk: Desk, found: &Found) -> Vec<El> {
-    let list = |cards: &[Candidate]| el("ul", "search-list").kids(cards.iter().map(|one| card(desk, one)).collect());
+    let list = |cards: &[Candidate]| el("ul", "finder-list").kids(cards.iter().map(|one| card(desk, one)).collect());
     let (first, rest) = found.suit.split_at(found.suit.len().min(FIRST));
     let mut parts = vec![list(first)];
     if !rest.is_empty() {
@@ -47,7 +47,7 @@ fn shown(desk: Desk, found: &Found) -> Vec<El> {
         let manner = desk.manner();
         let missed = found.miss.iter().map(|one| miss(desk, one));
         let small = found.too_small.iter().map(|(size, why)| el("li", "").text(&manner.too_small(size, why)));
-        let list = el("ul", "search-misses").kids(missed.chain(small).collect());
+        let list = el("ul", "finder-misses").kids(missed.chain(small).collect());
         parts.push(fold(desk.label(SearchLabel::Miss), misses).kid(list));
     }
     parts
@@ -88,12 +88,12 @@ fn card(desk: Desk, one: &Candidate) -> El {
         }
     };
     let say = [desk.label(SearchLabel::Make), ": ", &name].concat();
-    el("li", "search-card")
+    el("li", "finder-card")
         .kid(
-            el("div", "search-head")
+            el("div", "finder-head")
                 .kid(sign(sign_of(one.mark)))
                 .kid(el("h3", "").text(&name))
-                .kid(el("span", "search-mark").text(manner.mark(one.mark))),
+                .kid(el("span", "finder-mark").text(manner.mark(one.mark))),
         )
         .kid(el("dl", "facts").kids(facts(desk, one)))
         .kids(if one.margins.is_empty() { Vec::new() } else { vec![margins(desk, one)] })
@@ -171,7 +171,7 @@ fn more_facts(desk: Desk, one: &Candidate) -> Vec<El> {
 fn margins(desk: Desk, one: &Candidate) -> El {
     let manner = desk.manner();
     let margins: Vec<String> = one.margins.iter().map(|margin| manner.margin(margin)).collect();
-    el("p", "search-told").text(&[desk.label(SearchLabel::Spare), " ", &margins.join("; ")].concat())
+    el("p", "finder-told").text(&[desk.label(SearchLabel::Spare), " ", &margins.join("; ")].concat())
 }
 
 /// The names of a candidate's layers, bottom first.
@@ -201,7 +201,7 @@ fn miss(desk: Desk, one: &Candidate) -> El {
         let said = el("span", "")
             .text(&[&words.headline, ". ", &words.reason, " "].concat())
             .kid(el("span", "verdict-remedy").text(&words.remedies.join(" ")));
-        el("p", "search-miss").kid(sign(sign_of(verdict.mark))).kid(said)
+        el("p", "finder-miss").kid(sign(sign_of(verdict.mark))).kid(said)
     });
     el("li", "").kid(el("h3", "").text(&name(manner, one, desk))).kids(misses.collect())
 }

@@ -60,7 +60,7 @@ pub fn search_page(desk: Desk) -> El {
     let asked = Worked::new(move || desk.open().map(|job| SearchAsked::of(&job)));
     let answers = Worked::new(move || asked.with(|asked| asked.as_ref().map(|asked| Arc::new(search_answers(asked)))));
     let there = There { desk, answers };
-    el("main", "page search")
+    el("main", "page finder")
         .kid(el("h1", "page-title").text(desk.label(SearchLabel::Title)))
         .kid(el("p", "survey-missing").text(desk.label(SearchLabel::Hint)))
         .kid(asks(there))
