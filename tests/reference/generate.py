@@ -13,12 +13,14 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import cutting
 import expansion
 import fluidised
 import grading
 import head_shape
 import minimum_fluidisation
 import packed_bed
+import packs
 import sieve
 import table
 import terminal_speed
@@ -28,7 +30,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion]
+          terminal_speed, grading, expansion, packs, cutting]
 
 
 def in_sample(key, percent):

@@ -17,6 +17,7 @@
 //! | [`expansions`] | expansion of graded beds |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
+//! | [`packs`] | packs at least cost, pieces from stock lengths |
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
@@ -28,6 +29,7 @@ pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
 pub mod packed_beds;
+pub mod packs;
 pub mod sieves;
 pub mod table;
 pub mod vessels;

@@ -3,7 +3,7 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, packs, sieves, vessels, water};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 /// What the native build computed; `tests/run` hands it in.
@@ -76,4 +76,14 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
