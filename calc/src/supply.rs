@@ -1,6 +1,7 @@
 //! What a job takes from the shelf: packs and parts, per vessel and pooled.
 
 pub mod bill;
+pub mod buying;
 pub mod cutting;
 pub mod lifting;
 pub mod money;
