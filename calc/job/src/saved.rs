@@ -9,6 +9,7 @@ mod head_1;
 mod picking_1;
 mod plan_1;
 mod site_1;
+mod supply_1;
 mod survey_1;
 
 use std::cmp::Ordering;
@@ -60,7 +61,12 @@ pub enum Unreadable {
 #[must_use]
 pub const fn version_of(name: SectionName) -> u64 {
     match name {
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking | SectionName::Site => 1,
+        SectionName::Head
+        | SectionName::Survey
+        | SectionName::Plan
+        | SectionName::Picking
+        | SectionName::Site
+        | SectionName::Supply => 1,
     }
 }
 
@@ -74,7 +80,7 @@ pub fn job_text(job: &Job) -> String {
     let mut sections = Map::new();
     for &name in SectionName::ALL {
         // A section that says nothing yet and that files of before didn't have stays out of them.
-        if name == SectionName::Site && job.site == Section::default() && !job.is_locked(name) {
+        if says_nothing(job, name) && !job.is_locked(name) {
             continue;
         }
         sections.insert(name.id().to_owned(), section_value(job, name));
@@ -88,6 +94,15 @@ pub fn job_text(job: &Job) -> String {
         file.insert(key.clone(), value.clone());
     }
     Value::Object(file).to_string()
+}
+
+/// Whether a section that files of before didn't have says nothing yet.
+fn says_nothing(job: &Job, name: SectionName) -> bool {
+    match name {
+        SectionName::Site => job.site == Section::default(),
+        SectionName::Supply => job.supply == Section::default(),
+        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
+    }
 }
 
 /// Reads a whole job.
@@ -190,6 +205,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Supply => written(name, &job.supply, supply_1::write),
     }
 }
 
@@ -225,6 +241,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

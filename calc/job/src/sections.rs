@@ -4,6 +4,7 @@ pub mod head;
 pub mod picking;
 pub mod plan;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -47,12 +48,20 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
 }
 
 impl SectionName {
     /// All this version knows.
-    pub const ALL: &'static [SectionName] =
-        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking, SectionName::Site];
+    pub const ALL: &'static [SectionName] = &[
+        SectionName::Head,
+        SectionName::Survey,
+        SectionName::Plan,
+        SectionName::Picking,
+        SectionName::Site,
+        SectionName::Supply,
+    ];
 
     /// The permanent id.
     #[must_use]
@@ -63,6 +72,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Supply => "supply",
         }
     }
 

@@ -166,10 +166,8 @@ fn bought(material: &Cow<'static, str>, poured: &[Poured], way: Option<&Way>) ->
     let minimum = poured.iter().any(|one| one.layer.minimum || matches!(one.layer.target, Target::Packs(_)));
     let per_vessel = way.is_some_and(|way| way.per_vessel);
     let opened = way.and_then(|way| way.opened);
-    let contents: Vec<Result<Content, Problem>> = offers
-        .iter()
-        .map(|offer| Content::of_pack(cubic_metres(offer.pack.fills(&density).unwrap_or(0.0))))
-        .collect();
+    let contents: Vec<Result<Content, Problem>> =
+        offers.iter().map(|offer| Content::of_pack(cubic_metres(offer.pack.fills(&density).unwrap_or(0.0)))).collect();
     let contents: Result<Vec<Content>, Problem> = contents.into_iter().collect();
     let decide = |volume: f64, opened: Option<Known<Volume>>, locks: bool| -> Result<Packing, Problem> {
         let offers: Vec<Offer> = offers
