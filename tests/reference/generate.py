@@ -13,15 +13,19 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import calibration
 import cutting
 import expansion
 import fluidised
 import grading
 import head_shape
+import media_loss
 import minimum_fluidisation
 import packed_bed
 import packs
 import sieve
+import spent
+import student_t
 import table
 import terminal_speed
 import textbook
@@ -30,7 +34,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, packs, cutting]
+          terminal_speed, grading, expansion, student_t, calibration, spent, media_loss,
+          packs, cutting]
 
 
 def in_sample(key, percent):

@@ -1,6 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
-use crate::{beds, expansions, fills, fluidisation, gradings, heads, packed_beds, packs, sieves, vessels, water};
+use crate::{
+    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packs, sieves, vessels, water,
+};
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
 #[must_use]
@@ -34,6 +36,10 @@ pub fn all() -> String {
         ("expansion", expansions::expansions().values),
         ("packs", packs::packings().values),
         ("cutting", packs::cuts().values),
+        ("student_t", lives::quantiles().values),
+        ("calibration", lives::places().values),
+        ("spent", lives::curves().values),
+        ("media_loss", lives::losses().values),
         ("fills", fills::values()),
         ("beds", beds::values()),
     ]

@@ -197,9 +197,9 @@ pub struct JobBill {
     pub left_out: Vec<Id>,
 }
 
-/// The bill of a job from what its vessels say, and what packs cost where somebody knows.
+/// The bill of a job from what its vessels say, and from what packs cost where the job carries that.
 #[must_use]
-pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>], price_of: supply::PriceOf) -> JobBill {
+pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
     let mut ids = Vec::new();
     let mut left_out = Vec::new();
     let mut parts = Vec::new();
@@ -214,7 +214,7 @@ pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>], price_of: supply::Pri
         }
     }
     let mut bill = bill(job.head.body.kind, &parts);
-    let bought = buy(&mut bill, &parts, &supply::ways(job, &parts, price_of));
+    let bought = buy(&mut bill, &parts, &supply::ways(job, &parts));
     JobBill { vessels: ids, bill, bought, left_out }
 }
 
@@ -228,6 +228,6 @@ pub fn job_answers(job: &Job) -> (Vec<Arc<VesselAnswers>>, JobBill) {
         .iter()
         .map(|vessel| Arc::new(vessel_answers(vessel, &job.plan_of(&vessel.id))))
         .collect();
-    let bill = job_bill(job, &answers, &|_| None);
+    let bill = job_bill(job, &answers);
     (answers, bill)
 }

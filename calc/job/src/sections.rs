@@ -50,6 +50,8 @@ pub enum SectionName {
     Site,
     /// How material is bought, cut, lifted and stacked, and what the shelf gave.
     Supply,
+    /// The rows of the price list that the job carries.
+    Prices,
 }
 
 impl SectionName {
@@ -61,6 +63,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Supply,
+        SectionName::Prices,
     ];
 
     /// The permanent id.
@@ -73,6 +76,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Supply => "supply",
+            SectionName::Prices => "prices",
         }
     }
 

@@ -1,6 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, packs, sieves, vessels, water};
+use bedwright_tests::{
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves, vessels, water,
+};
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
@@ -70,6 +72,26 @@ fn packs_cost_what_the_general_solver_says() {
 #[test]
 fn pieces_take_as_few_lengths_as_the_general_solver_says() {
     packs::cuts().settle("cutting.csv", 500);
+}
+
+#[test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

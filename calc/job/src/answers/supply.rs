@@ -14,15 +14,19 @@ use super::JobBill;
 use crate::entry::{Dimension, Entry, Misread};
 use crate::field::SupplyField;
 use crate::job::Job;
+use crate::prices::price_keys;
 use crate::sections::supply::Supply;
 
-/// What an item costs, where somebody knows.
-pub type PriceOf<'a> = &'a dyn Fn(&Item) -> Option<Money>;
-
-/// How the materials of some vessels may be bought: in the packs their layers were planned in, in others that have a
-/// price, in what was offered; never in what was taken off.
+/// What an item costs, where the job carries that: the same on everybody's phone.
 #[must_use]
-pub fn ways(job: &Job, parts: &[BillPart], price_of: PriceOf) -> Vec<Way> {
+pub fn cost_of(job: &Job, item: &Item) -> Option<Money> {
+    price_keys(item).iter().find_map(|key| job.prices.body.row(key)).and_then(|row| row.cost)
+}
+
+/// How the materials of some vessels may be bought: in the packs their layers were planned in, in others whose cost is
+/// known, in what was offered; never in what was taken off.
+#[must_use]
+pub fn ways(job: &Job, parts: &[BillPart]) -> Vec<Way> {
     let mut ways: Vec<Way> = Vec::new();
     for layer in parts.iter().flat_map(|part| part.layers) {
         let id = &layer.material.id;
@@ -30,7 +34,7 @@ pub fn ways(job: &Job, parts: &[BillPart], price_of: PriceOf) -> Vec<Way> {
         let offer = |pack: Pack| {
             let item = Item::Pack { material: id.clone(), pack: pack.id.clone() };
             let locked = said.packs.get(pack.id.as_ref()).and_then(|said| said.locked);
-            PackOffer { price: price_of(&item), locked, pack }
+            PackOffer { price: cost_of(job, &item), locked, pack }
         };
         let at = ways.iter().position(|way| way.material == *id).unwrap_or_else(|| {
             let offers = Pack::of_material(id).into_iter().map(offer).collect();

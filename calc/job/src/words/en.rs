@@ -164,6 +164,14 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::LiftLimit => "what one person may lift",
         Term::PalletMass => "weight a pallet may bear",
         Term::PalletPacks => "packs a pallet may bear",
+        Term::Confidence => "confidence",
+        Term::Freedom => "degrees of freedom",
+        Term::Readings => "number of readings",
+        Term::ReadingPlace => "spread of the readings over time",
+        Term::Trend => "rise of the readings",
+        Term::ReadingSpread => "scatter of the readings",
+        Term::OutletLimit => "outlet limit",
+        Term::Settling => "settling allowance",
     }
 }
 

@@ -9,16 +9,17 @@ use super::{Fixed, Language, Manner};
 use crate::field::SupplyField;
 use crate::papers::Tool;
 use crate::picked::Step;
+use crate::prices::AmountFault;
 
 labels! {
 /// A text of packs, pick list, staging or labels.
 SupplyLabel {
     Packs = "Packs",
-    PacksHint = "Which packs each material is bought in. With a price for every pack offered the cheapest combination is taken, exactly; without, the one that leaves least.",
+    PacksHint = "Which packs each material is bought in. With the cost of every pack offered the cheapest combination is taken, exactly; without, the one that leaves least.",
     Pack = "Pack",
     Offered = "Offered",
-    Price = "Price",
-    NoPrice = "no price",
+    Cost = "Cost of one",
+    NoCost = "not known",
     Alone = "Alone it would take",
     Taken = "Taken",
     LockAt = "Always take",
@@ -84,6 +85,7 @@ SupplyLabel {
     PickedCount = "Picked",
     ShortBy = "Short by",
     ShortOrInstead = "Short, or something else",
+    CountWrong = "Type a whole number, at most as many as are asked for.",
     StepDraft = "Draft",
     StepPicked = "Picked",
     StepStaged = "Staged",
@@ -138,6 +140,22 @@ impl Manner {
         }
     }
 
+    /// Why a text is no amount of money.
+    #[must_use]
+    pub fn amount_fault(&self, fault: AmountFault) -> String {
+        match self.language {
+            Language::English => match fault {
+                AmountFault::NotAnAmount => "This is no amount. Type digits, like 38.50.".to_owned(),
+                AmountFault::Negative => "An amount can't be below nought.".to_owned(),
+                AmountFault::TooLarge => "At most twelve digits before the mark.".to_owned(),
+                AmountFault::TooFine => "At most six digits behind the mark.".to_owned(),
+                AmountFault::Mark { found, decimal } => {
+                    format!("“{found}” could be taken two ways here; the decimal mark is “{decimal}”.")
+                }
+            },
+        }
+    }
+
     /// Why packs were taken, in a sentence.
     #[must_use]
     pub fn chosen(&self, chosen: Chosen) -> String {
@@ -149,7 +167,7 @@ impl Manner {
                     "Costs least of all combinations; of equal costs it leaves least, then is fewest packs.".to_owned()
                 }
                 Chosen::LeastLeftOver { unpriced } => format!(
-                    "Leaves least. Costs can't be compared: {unpriced} of the packs offered {} no price.",
+                    "Leaves least. Costs can't be compared: {unpriced} of the packs offered {} no cost.",
                     if unpriced == 1 { "has" } else { "have" }
                 ),
             },

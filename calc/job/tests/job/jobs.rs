@@ -4,16 +4,20 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
 use bedwright_calc::supply::JobKind;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField};
-use bedwright_job::id::Id;
+use bedwright_job::field::{LayerField, PlanField, SupplyField, SurveyField};
+use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
+use bedwright_job::picked::{PickedLine, Step, Taken};
+use bedwright_job::prices::{Care, Catalogue, Origin, PriceField, PriceKind, PriceRow, amount};
 use bedwright_job::sample::sample_job;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::supply::{SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
 };
@@ -129,6 +133,70 @@ fn layers_of_every_target(job: &mut Job) {
         layer.bulk_density = (index % 3 == 0).then(|| entry("100", Unit::PoundPerCubicFoot));
         add_layer(job, &vessel, layer);
     }
+}
+
+/// A job that carries a row of the price list of every kind, with every text, care and origin there is.
+pub fn priced() -> Job {
+    let mut job = Job::new(Id::new("priced"), "2026-11-26");
+    for (index, &kind) in PriceKind::ALL.iter().enumerate() {
+        let mut row = PriceRow::new(&format!("own:{}", kind.id()), kind);
+        for &field in PriceField::ALL {
+            *row.text_mut(field) = format!("{field:?} – ä “x” {index}");
+        }
+        row.cost = (index % 3 != 0).then(|| amount("999999999999.999999", '.').unwrap().unwrap());
+        row.price = (index % 3 != 1).then(|| amount("0.10", '.').unwrap().unwrap());
+        row.size = (index % 2 == 0).then(|| entry("3,000", Unit::Millimetre));
+        if let Some(size) = &mut row.size {
+            size.meaning = Some(Meaning::Thousands);
+        }
+        for &care in Care::ALL {
+            row.set_care(care, index % 2 == 1);
+        }
+        row.retired = index == 3;
+        row.origin = Origin::ALL[index % Origin::ALL.len()];
+        change(&mut job, Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) });
+    }
+    change(
+        &mut job,
+        Edit::Catalogue(Catalogue {
+            title: "Autumn".to_owned(),
+            currency: "USD".to_owned(),
+            revision: Some(Revision { device: Id::new("desk"), counter: 12 }),
+        }),
+    );
+    job
+}
+
+/// A job in which everything that may be said of supply is said, and picking went all the way.
+pub fn supplied() -> Job {
+    let mut job = Job::new(Id::new("supplied"), "2026-11-26");
+    let of = |edit: SupplyEdit| Edit::Supply(edit);
+    let (material, pack) = ("gravel_1_8x1_4".to_owned(), "gravel_1_8x1_4.half_ft3".to_owned());
+    for (index, &field) in SupplyField::ALL.iter().enumerate() {
+        let entry = Some(entry(&format!("1{index}"), field.usual_unit(index % 2 == 0)));
+        change(&mut job, of(SupplyEdit::Entry { field, entry }));
+    }
+    change(&mut job, of(SupplyEdit::PerVessel { material: material.clone(), yes: true }));
+    let opened = Some(entry("0.2", Unit::CubicFoot));
+    change(&mut job, of(SupplyEdit::Opened { material: material.clone(), entry: opened }));
+    let (m, p) = (material.clone(), pack.clone());
+    change(&mut job, of(SupplyEdit::Offer { material: m, pack: p, offered: Some(false) }));
+    change(&mut job, of(SupplyEdit::Lock { material, pack, count: Some(3) }));
+    change(&mut job, of(SupplyEdit::Grip(Grip::Fair)));
+    let key = "pack:gravel_1_8x1_4:gravel_1_8x1_4.half_ft3".to_owned();
+    change(&mut job, of(SupplyEdit::Asked { key: key.clone(), asked: Some(3) }));
+    let instead = "Gravel of the next size – ä".to_owned();
+    change(&mut job, of(SupplyEdit::Line { key: key.clone(), field: TakenField::Instead, text: instead }));
+    change(&mut job, of(SupplyEdit::Line { key: key.clone(), field: TakenField::Date, text: "2026-10".to_owned() }));
+    for (at, &step) in Step::ALL.iter().enumerate() {
+        let line =
+            PickedLine { key: key.clone(), item: "Gravel".to_owned(), asked: 3, picked: 2, ..PickedLine::default() };
+        let lines = if step == Step::Picked { vec![line] } else { Vec::new() };
+        let (id, day) = (Id::new(&format!("step-{at}")), format!("2026-11-2{at}"));
+        let taken = Taken { id, step, day, name: "R. Moss (invented)".to_owned(), lines };
+        change(&mut job, Edit::AddRecord(taken.record()));
+    }
+    job
 }
 
 /// Texts that make no sense, one for each way a text can be misread.
