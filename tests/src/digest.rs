@@ -1,7 +1,7 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings, sieves, vessels, water,
+    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -35,6 +35,8 @@ pub fn all() -> String {
         ("terminal_speed", fluidisation::settling().values),
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
+        ("packs", packs::packings().values),
+        ("cutting", packs::cuts().values),
         ("student_t", lives::quantiles().values),
         ("calibration", lives::places().values),
         ("spent", lives::curves().values),

@@ -10,9 +10,11 @@ pub mod label;
 pub mod names;
 mod number;
 mod search;
+pub mod supply;
 mod window;
 
 pub use label::{Fixed, Label};
+pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

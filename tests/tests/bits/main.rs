@@ -4,7 +4,7 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, sieves, vessels, water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -83,6 +83,16 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[wasm_bindgen_test]

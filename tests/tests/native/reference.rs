@@ -1,6 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, vessels, water};
+use bedwright_tests::{
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves, vessels, water,
+};
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
@@ -60,6 +62,16 @@ fn gradings_match_the_reference() {
 #[test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[test]

@@ -29,6 +29,8 @@ macro_rules! labels {
     };
 }
 
+pub(super) use labels;
+
 mod search;
 
 pub use search::SearchLabel;
