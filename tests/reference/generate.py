@@ -13,10 +13,14 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import bed_depth
+import carbonate
+import contactor
 import expansion
 import fluidised
 import grading
 import head_shape
+import magnesia
 import minimum_fluidisation
 import packed_bed
 import sieve
@@ -28,7 +32,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion]
+          terminal_speed, grading, expansion, carbonate,
+          contactor, magnesia, bed_depth]
 
 
 def in_sample(key, percent):

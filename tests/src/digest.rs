@@ -1,6 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
-use crate::{beds, expansions, fills, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use crate::{
+    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, packed_beds, sieves, vessels, water,
+};
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
 #[must_use]
@@ -32,6 +34,10 @@ pub fn all() -> String {
         ("terminal_speed", fluidisation::settling().values),
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
+        ("carbonate", carbonates::waters().values),
+        ("contactor", contactors::beds().values),
+        ("magnesia", contactors::magnesia().values),
+        ("bed_depth", contactors::depth_lines().values),
         ("fills", fills::values()),
         ("beds", beds::values()),
     ]
