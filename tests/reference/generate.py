@@ -14,6 +14,7 @@ import sys
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
 import bed_depth
+import calibration
 import carbonate
 import contactor
 import expansion
@@ -21,9 +22,12 @@ import fluidised
 import grading
 import head_shape
 import magnesia
+import media_loss
 import minimum_fluidisation
 import packed_bed
 import sieve
+import spent
+import student_t
 import table
 import terminal_speed
 import textbook
@@ -32,8 +36,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, carbonate,
-          contactor, magnesia, bed_depth]
+          terminal_speed, grading, expansion, carbonate, contactor, magnesia, bed_depth, student_t, calibration, spent,
+          media_loss]
 
 
 def in_sample(key, percent):

@@ -1,7 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, packed_beds, sieves, vessels, water,
+    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, sieves,
+    vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -38,6 +39,10 @@ pub fn all() -> String {
         ("contactor", contactors::beds().values),
         ("magnesia", contactors::magnesia().values),
         ("bed_depth", contactors::depth_lines().values),
+        ("student_t", lives::quantiles().values),
+        ("calibration", lives::places().values),
+        ("spent", lives::curves().values),
+        ("media_loss", lives::losses().values),
         ("fills", fills::values()),
         ("beds", beds::values()),
     ]

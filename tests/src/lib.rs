@@ -17,6 +17,7 @@
 //! | [`expansions`] | expansion of graded beds |
 //! | [`carbonates`] | waters and what calcite does to them |
 //! | [`contactors`] | beds of calcite and their waters |
+//! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`digest`] | boiling values down |
@@ -31,6 +32,7 @@ pub mod fills;
 pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
+pub mod lives;
 pub mod packed_beds;
 pub mod sieves;
 pub mod table;

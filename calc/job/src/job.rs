@@ -6,6 +6,7 @@ use litemap::LiteMap;
 use serde_json::Value;
 
 use crate::id::{Id, Revision};
+use crate::prices::JobPrices;
 use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
@@ -28,6 +29,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// The rows of the price list it carries.
+    pub prices: Section<JobPrices>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -84,6 +87,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            prices: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -111,6 +115,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Prices => self.prices.revision.as_ref(),
         }
     }
 

@@ -47,12 +47,20 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// The rows of the price list that the job carries.
+    Prices,
 }
 
 impl SectionName {
     /// All this version knows.
-    pub const ALL: &'static [SectionName] =
-        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking, SectionName::Site];
+    pub const ALL: &'static [SectionName] = &[
+        SectionName::Head,
+        SectionName::Survey,
+        SectionName::Plan,
+        SectionName::Picking,
+        SectionName::Site,
+        SectionName::Prices,
+    ];
 
     /// The permanent id.
     #[must_use]
@@ -63,6 +71,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Prices => "prices",
         }
     }
 

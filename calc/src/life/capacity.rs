@@ -167,9 +167,8 @@ pub fn depth_line(readings: &[(Known<Length>, Known<Time>)]) -> Result<DepthLine
         positive(Term::ServiceTime, time.value.value, time.value.into())?;
     }
     let count = readings.len() as f64;
-    let mean = |values: &dyn Fn(&(Known<Length>, Known<Time>)) -> f64| readings.iter().map(values).sum::<f64>() / count;
-    let depth = mean(&|reading| reading.0.value.value);
-    let time = mean(&|reading| reading.1.value.value);
+    let depth = readings.iter().map(|(depth, _)| depth.value.value).sum::<f64>() / count;
+    let time = readings.iter().map(|(_, time)| time.value.value).sum::<f64>() / count;
     let across = readings.iter().map(|(z, _)| (z.value.value - depth) * (z.value.value - depth)).sum::<f64>();
     let along = readings.iter().map(|(z, t)| (z.value.value - depth) * (t.value.value - time)).sum::<f64>();
     let slope = along / across;

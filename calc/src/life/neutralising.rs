@@ -4,8 +4,8 @@ use super::carbonate::{CarbonateWater, Until};
 use super::{MONTHS_IN_YEAR, YEAR_S};
 use crate::quantity::problem::{between, positive};
 use crate::quantity::{
-    Area, Caution, Concentration, Figure, Formula, Known, Length, Mass, Problem, Term, Time, VolumeRate, kilograms,
-    metres, seconds,
+    Area, Assumption, Caution, Concentration, Figure, Formula, Known, Length, Mass, Problem, Term, Time, VolumeRate,
+    kilograms, metres, seconds,
 };
 
 /// A bed that neutralises.
@@ -51,6 +51,8 @@ pub struct Outlet {
 pub struct Neutralised {
     /// At the usual flow.
     pub usual: Outlet,
+    /// At the usual flow where films leave only a tenth of the rate.
+    pub slowed: Outlet,
     /// At the highest flow.
     pub peak: Option<Outlet>,
     /// After standing.
@@ -106,8 +108,8 @@ const OVERSHOOT_PH: f64 = 8.5;
 ///     refill_share: Known::typed(0.15),
 /// };
 /// let found = neutralised(&water, &bed).unwrap();
-/// // A cubic metre a day takes about 35 g of it: 9 kg of the 60 last some eight months.
-/// assert!(found.refill.value.value > 200.0 * 86_400.0 && found.refill.value.value < 400.0 * 86_400.0);
+/// // A cubic metre a day takes about 45 g of it: 9 kg of the 60 last some two hundred days.
+/// assert!(found.refill.value.value > 180.0 * 86_400.0 && found.refill.value.value < 220.0 * 86_400.0);
 /// ```
 pub fn neutralised(water: &CarbonateWater, bed: &NeutralisingBed) -> Result<Neutralised, Problem> {
     positive(Term::CalciteMass, bed.calcite.value.value, bed.calcite.value.into())?;
@@ -117,8 +119,11 @@ pub fn neutralised(water: &CarbonateWater, bed: &NeutralisingBed) -> Result<Neut
     if let Some(magnesia) = &bed.magnesia {
         positive(Term::MagnesiaMass, magnesia.value.value, magnesia.value.into())?;
     }
-    let usual = passing(water, bed, &bed.flow)?;
-    let peak = bed.peak.as_ref().map(|peak| passing(water, bed, peak)).transpose()?;
+    let usual = passing(water, bed, &bed.surface, &bed.flow)?;
+    let peak = bed.peak.as_ref().map(|peak| passing(water, bed, &bed.surface, peak)).transpose()?;
+    let working = Assumption::SurfaceWorkingLow.ratio();
+    let surface = Known { value: bed.surface.value * working, ..bed.surface };
+    let slowed = passing(water, bed, &surface, &bed.flow)?;
     let standing = standing(water, bed)?;
     let month = |taken: &Figure<Concentration>, formula: Formula| {
         let mass = taken.value.to_kilograms_per_cubic_metre() * bed.average.value.value * YEAR_S / MONTHS_IN_YEAR;
@@ -154,11 +159,16 @@ pub fn neutralised(water: &CarbonateWater, bed: &NeutralisingBed) -> Result<Neut
         ));
     }
     let refill = Figure::new(seconds(refill), Formula::RefillInterval, refill_inputs);
-    Ok(Neutralised { usual, peak, standing, calcite_month, magnesia_month, refill, refill_depth })
+    Ok(Neutralised { usual, slowed, peak, standing, calcite_month, magnesia_month, refill, refill_depth })
 }
 
-fn passing(water: &CarbonateWater, bed: &NeutralisingBed, flow: &Known<VolumeRate>) -> Result<Outlet, Problem> {
-    let calcite = water.dissolved_in_contact(&bed.surface, flow)?;
+fn passing(
+    water: &CarbonateWater,
+    bed: &NeutralisingBed,
+    surface: &Known<Area>,
+    flow: &Known<VolumeRate>,
+) -> Result<Outlet, Problem> {
+    let calcite = water.dissolved_in_contact(surface, flow)?;
     let after = water.with(calcite.value, Concentration::default())?;
     let magnesia = bed.magnesia.as_ref().map(|_| after.magnesia_taken(Until::Calcite)).transpose()?;
     outlet(&after, calcite, magnesia)

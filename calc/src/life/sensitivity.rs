@@ -42,6 +42,7 @@ pub fn sensitivities(terms: &[Term], life: impl Fn(Term, f64) -> Option<f64>) ->
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::indexing_slicing)] // A test says what is wrong by panicking.
 mod tests {
     use super::sensitivities;
     use crate::quantity::Term;

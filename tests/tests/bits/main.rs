@@ -4,7 +4,8 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, vessels,
+    water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -98,4 +99,24 @@ fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
 #[wasm_bindgen_test]
 fn lines_of_service_time_by_depth_match_numpy() {
     contactors::depth_lines().settle("bed_depth.csv", 48);
+}
+
+#[wasm_bindgen_test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[wasm_bindgen_test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[wasm_bindgen_test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[wasm_bindgen_test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
 }

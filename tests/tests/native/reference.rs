@@ -1,7 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, vessels,
+    water,
 };
 
 #[test]
@@ -82,6 +83,26 @@ fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
 #[test]
 fn lines_of_service_time_by_depth_match_numpy() {
     contactors::depth_lines().settle("bed_depth.csv", 48);
+}
+
+#[test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

@@ -200,6 +200,14 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RunLength => "run length",
         Term::WashWater => "water for one wash",
         Term::Life => "expected life",
+        Term::Confidence => "confidence",
+        Term::Freedom => "degrees of freedom",
+        Term::Readings => "number of readings",
+        Term::ReadingPlace => "spread of the readings over time",
+        Term::Trend => "rise of the readings",
+        Term::ReadingSpread => "scatter of the readings",
+        Term::OutletLimit => "outlet limit",
+        Term::Settling => "settling allowance",
     }
 }
 

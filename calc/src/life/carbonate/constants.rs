@@ -76,7 +76,7 @@ pub(super) const CALCIUM_CARBONATE: Constant =
     Constant::Analytic([-1228.732, -0.299_440, 35_512.75, 485.818, 0.0, 0.0]);
 /// Ca²⁺ + CO₃²⁻ + H⁺ = CaHCO₃⁺.
 pub(super) const CALCIUM_BICARBONATE: Constant =
-    Constant::Analytic([1317.007_1, 0.345_468_94, -39_916.84, -517.707_61, 563_713.9, 0.0]);
+    Constant::Analytic([1_317.007_1, 0.345_468_94, -39_916.84, -517.707_61, 563_713.9, 0.0]);
 /// Ca²⁺ + SO₄²⁻ = CaSO₄, dissolved.
 pub(super) const CALCIUM_SULFATE: Constant = Constant::Heat(2.25, 1.325);
 /// Ca²⁺ + SO₄²⁻ + H⁺ = CaHSO₄⁺: Ca²⁺ + HSO₄⁻ of 1.08 on top of HSO₄⁻.

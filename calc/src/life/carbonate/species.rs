@@ -4,16 +4,12 @@ use super::activity::{DebyeHuckel, Size};
 use super::constants::{self as k, Constant};
 use crate::order::Between as _;
 
-/// What the others are made of, beside H⁺ and water.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Master {
-    Calcium,
-    Magnesium,
-    // Sodium is the third; nobody asks for it.
-    Carbonate = 3,
-}
-
+/// What the others are made of, beside H⁺ and water: calcium, magnesium, sodium, carbonate, sulfate.
 const MASTERS: usize = 5;
+/// Those that somebody asks for, by their place.
+const CALCIUM: usize = 0;
+const MAGNESIUM: usize = 1;
+const CARBONATE: usize = 3;
 
 /// What a species is called where one is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -162,21 +158,17 @@ impl Speciation {
     pub(super) fn ph(&self) -> f64 {
         -libm::log10(self.hydrogen)
     }
-
-    pub(super) fn activity(&self, master: Master) -> f64 {
-        self.active.get(master as usize).copied().unwrap_or(0.0)
-    }
 }
 
 /// Saturation indices: the product of what a mineral is made of over what it may be, as a logarithm.
 impl Chemistry {
     pub(super) fn calcite_index(&self, found: &Speciation) -> f64 {
-        let product = found.activity(Master::Calcium) * found.activity(Master::Carbonate);
+        let product = found.active[CALCIUM] * found.active[CARBONATE];
         libm::log10(product.max(f64::MIN_POSITIVE)) - self.calcite_log
     }
 
     pub(super) fn brucite_index(&self, found: &Speciation) -> f64 {
-        let magnesium = found.activity(Master::Magnesium).max(f64::MIN_POSITIVE);
+        let magnesium = found.active[MAGNESIUM].max(f64::MIN_POSITIVE);
         libm::log10(magnesium * found.water * found.water) + 2.0 * found.ph() - self.brucite_log
     }
 }
@@ -226,7 +218,7 @@ impl Chemistry {
             }
         }
         // So little that pairs don't show: the first round scales it up to what there should be.
-        active[Master::Carbonate as usize] = 1e-30;
+        active[CARBONATE] = 1e-30;
         let mut found = None;
         for _ in 0..ROUNDS {
             let sums = self.sums(hydrogen, water, strength, &active, totals.chloride);
@@ -240,7 +232,7 @@ impl Chemistry {
             }
             let scale = match closure {
                 Closure::Total(total) | Closure::TotalAndAlkalinity(total, _) if total > 0.0 => {
-                    total / sums.masters[Master::Carbonate as usize]
+                    total / sums.masters[CARBONATE]
                 }
                 Closure::Total(_) | Closure::TotalAndAlkalinity(..) => 0.0,
                 Closure::Alkalinity(wanted) => (wanted - sums.alkalinity_other) / sums.alkalinity_carbonate,
@@ -249,14 +241,14 @@ impl Chemistry {
             if scale.is_nan() || scale < 0.0 {
                 return None;
             }
-            active[Master::Carbonate as usize] *= scale;
-            if active[Master::Carbonate as usize] > 0.0 {
+            active[CARBONATE] *= scale;
+            if active[CARBONATE] > 0.0 {
                 worst = worst.max((scale - 1.0).abs());
             }
             if let Closure::TotalAndAlkalinity(_, wanted) = closure {
                 let (step, follows) = sums.towards(wanted, scale);
                 hydrogen *= libm::exp(step);
-                active[Master::Carbonate as usize] *= libm::exp(follows);
+                active[CARBONATE] *= libm::exp(follows);
                 worst = worst.max(step.abs());
             }
             worst = worst.max((sums.strength / strength - 1.0).abs());
@@ -273,7 +265,7 @@ impl Chemistry {
             hydrogen,
             water,
             strength,
-            carbonate: sums.masters[Master::Carbonate as usize],
+            carbonate: sums.masters[CARBONATE],
             alkalinity: sums.alkalinity_other + sums.alkalinity_carbonate,
             active,
             dioxide: sums.dioxide,
@@ -300,12 +292,12 @@ impl Chemistry {
                 *sum += molality * f64::from(*part);
             }
             let alkalinity = molality * f64::from(species.alkalinity);
-            if species.parts[Master::Carbonate as usize] > 0 {
+            if species.parts[CARBONATE] > 0 {
                 sums.alkalinity_carbonate += alkalinity;
             } else {
                 sums.alkalinity_other += alkalinity;
             }
-            let (protons, parts) = (f64::from(species.hydrogen), f64::from(species.parts[Master::Carbonate as usize]));
+            let (protons, parts) = (f64::from(species.hydrogen), f64::from(species.parts[CARBONATE]));
             sums.alkalinity_by_hydrogen += alkalinity * protons;
             sums.alkalinity_by_carbonate += alkalinity * parts;
             sums.carbonate_by_hydrogen += molality * parts * protons;
