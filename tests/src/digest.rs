@@ -1,8 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, sieves,
-    vessels, water,
+    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings,
+    sieves, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -30,6 +30,7 @@ pub fn all() -> String {
         ("sieve", sieves::openings().values),
         ("water", water::properties().values),
         ("packed_bed", packed_beds::gradients().values),
+        ("packing", packings::voidages().values),
         ("minimum_fluidisation", fluidisation::minima().values),
         ("fluidised", fluidisation::voidages().values),
         ("terminal_speed", fluidisation::settling().values),
