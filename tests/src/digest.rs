@@ -2,7 +2,7 @@
 
 use crate::{
     beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings,
-    sieves, vessels, water,
+    packs, sieves, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -40,6 +40,8 @@ pub fn all() -> String {
         ("contactor", contactors::beds().values),
         ("magnesia", contactors::magnesia().values),
         ("bed_depth", contactors::depth_lines().values),
+        ("packs", packs::packings().values),
+        ("cutting", packs::cuts().values),
         ("student_t", lives::quantiles().values),
         ("calibration", lives::places().values),
         ("spent", lives::curves().values),

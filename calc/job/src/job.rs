@@ -11,6 +11,7 @@ use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::site::SiteConditions;
+use crate::sections::supply::Supply;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
 
@@ -29,6 +30,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// How its material is bought, cut, lifted and stacked.
+    pub supply: Section<Supply>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
@@ -87,6 +90,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            supply: Section::default(),
             prices: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
@@ -115,6 +119,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
         }
     }

@@ -4,6 +4,7 @@ pub mod head;
 pub mod picking;
 pub mod plan;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -47,6 +48,8 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
     /// The rows of the price list that the job carries.
     Prices,
 }
@@ -59,6 +62,7 @@ impl SectionName {
         SectionName::Plan,
         SectionName::Picking,
         SectionName::Site,
+        SectionName::Supply,
         SectionName::Prices,
     ];
 
@@ -71,6 +75,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Supply => "supply",
             SectionName::Prices => "prices",
         }
     }

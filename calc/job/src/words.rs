@@ -9,9 +9,11 @@ mod en;
 pub mod label;
 pub mod names;
 mod number;
+pub mod supply;
 mod window;
 
 pub use label::{Fixed, Label};
+pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

@@ -377,6 +377,26 @@ pub enum Term {
     WashWater,
     /// How long a bed lasts.
     Life,
+    /// The length pipe is sold in.
+    StockLength,
+    /// What one cut of the saw takes.
+    Kerf,
+    /// From between the ankles out to the middle of the hands.
+    LiftReach,
+    /// Height of the hands above the floor where a lift begins.
+    LiftHeight,
+    /// How far up or down a lift goes.
+    LiftTravel,
+    /// How far a load lies to the side, degrees.
+    LiftTwist,
+    /// The factor for how well the hands hold.
+    LiftGrip,
+    /// What one person may lift.
+    LiftLimit,
+    /// The most a pallet may bear.
+    PalletMass,
+    /// The most packs on a pallet.
+    PalletPacks,
     /// In how many of all cases an interval holds the truth.
     Confidence,
     /// Degrees of freedom.
@@ -455,6 +475,12 @@ impl Term {
             Term::UsableShare => "usable",
             Term::CalciteDissolved => "x",
             Term::AverageUse => "Q_mean",
+            Term::LiftReach => "H",
+            Term::LiftHeight => "V",
+            Term::LiftTravel => "D",
+            Term::LiftTwist => "A",
+            Term::LiftGrip => "CM",
+            Term::LiftLimit => "RWL",
             _ => "",
         }
     }

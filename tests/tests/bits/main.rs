@@ -4,8 +4,8 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, sieves,
-    vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
+    sieves, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -104,6 +104,16 @@ fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
 #[wasm_bindgen_test]
 fn lines_of_service_time_by_depth_match_numpy() {
     contactors::depth_lines().settle("bed_depth.csv", 48);
+}
+
+#[wasm_bindgen_test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[wasm_bindgen_test]

@@ -1,8 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, vessels,
-    water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves,
+    vessels, water,
 };
 
 #[test]
@@ -83,6 +83,16 @@ fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
 #[test]
 fn lines_of_service_time_by_depth_match_numpy() {
     contactors::depth_lines().settle("bed_depth.csv", 48);
+}
+
+#[test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[test]
