@@ -8,12 +8,15 @@ use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
+use crate::labels::labels_page;
 use crate::notices::notices;
+use crate::packs::packs_page;
 use crate::parts::live::{El, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
 use crate::route::Route;
+use crate::search::search_page;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
 use crate::top::top_bar;
@@ -61,8 +64,11 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         ),
         Route::Job(_) => job_page(desk),
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
+        Route::Search(_) => search_page(desk),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
+        Route::Packs(_) => packs_page(desk),
+        Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
     })

@@ -11,10 +11,16 @@ pub enum Route {
     Job(Id),
     /// One vessel of a job.
     Vessel(Id, Id),
+    /// Vessels for a flow of a job.
+    Search(Id),
     /// A job's bill of materials.
     Bill(Id),
     /// A job's pick list.
     Picking(Id),
+    /// Which packs a job's material comes in, and how it is handled.
+    Packs(Id),
+    /// A job's labels.
+    Labels(Id),
     /// A job's survey sheet.
     SurveySheet(Id),
     /// A job's calculation sheets.
@@ -30,8 +36,11 @@ impl Route {
         match parts.as_slice() {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
+            ["jobs", job, "search"] => Route::Search(Id::new(job)),
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
+            ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
+            ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
             ["settings"] => Route::Settings,
@@ -45,8 +54,11 @@ impl Route {
             Route::Jobs => "#/jobs".to_owned(),
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
+            Route::Search(job) => format!("#/jobs/{job}/search"),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
+            Route::Packs(job) => format!("#/jobs/{job}/packs"),
+            Route::Labels(job) => format!("#/jobs/{job}/labels"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
             Route::Settings => "#/settings".to_owned(),
@@ -58,8 +70,11 @@ impl Route {
         match self {
             Route::Job(job)
             | Route::Vessel(job, _)
+            | Route::Search(job)
             | Route::Bill(job)
             | Route::Picking(job)
+            | Route::Packs(job)
+            | Route::Labels(job)
             | Route::SurveySheet(job)
             | Route::Calculation(job) => Some(job),
             Route::Jobs | Route::Settings => None,

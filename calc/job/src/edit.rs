@@ -17,6 +17,7 @@ use crate::sections::head::TextField;
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
+use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
 
 /// One change.
@@ -135,6 +136,8 @@ pub enum Edit {
         /// What it is now.
         entry: Option<Entry>,
     },
+    /// Something chosen of what vessels are looked for.
+    Search(SearchChoice),
     /// Where the site's water comes from.
     Source(WaterSource),
     /// Something chosen of what a vessel is asked to do.
@@ -178,6 +181,8 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// How material is bought, cut, lifted or stacked, or what the shelf gave.
+    Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
     /// Several at once, done and undone together.
@@ -216,6 +221,21 @@ pub enum DutyChoice {
     Arrangement(Arrangement),
 }
 
+/// A choice of what vessels are looked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SearchChoice {
+    /// What the bed is to be there for.
+    Purpose(Purpose),
+    /// How several vessels would share the flow.
+    Arrangement(Arrangement),
+    /// What treats the water, by its id; empty for what is usual.
+    Media(String),
+    /// The gravel in the bottom head, by its id; empty for none.
+    Underbed(String),
+    /// Whether the riser comes in parts.
+    RiserInParts(bool),
+}
+
 /// What a typed value of the water side belongs to.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WaterOf {
@@ -225,6 +245,8 @@ pub enum WaterOf {
     Vessel(Id),
     /// A layer of a vessel.
     Layer(Id, Id),
+    /// What vessels are looked for.
+    Search,
 }
 
 /// A choice of a layer.
@@ -338,7 +360,9 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::Layer { .. }
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
+        Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
@@ -352,7 +376,9 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
+        SectionName::Search => &mut job.search.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -458,6 +484,20 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let entry = std::mem::replace(place, entry);
             Edit::LayerEntry { vessel, layer, field, entry }
         }
+        Edit::Search(choice) => {
+            let search = &mut job.search.body;
+            Edit::Search(match choice {
+                SearchChoice::Purpose(to) => SearchChoice::Purpose(std::mem::replace(&mut search.purpose, to)),
+                SearchChoice::Arrangement(to) => {
+                    SearchChoice::Arrangement(std::mem::replace(&mut search.arrangement, to))
+                }
+                SearchChoice::Media(to) => SearchChoice::Media(std::mem::replace(&mut search.media, to)),
+                SearchChoice::Underbed(to) => SearchChoice::Underbed(std::mem::replace(&mut search.underbed, to)),
+                SearchChoice::RiserInParts(to) => {
+                    SearchChoice::RiserInParts(std::mem::replace(&mut search.riser_in_parts, to))
+                }
+            })
+        }
         Edit::Source(source) => Edit::Source(std::mem::replace(&mut job.site.body.source, source)),
         Edit::Duty { vessel, choice } => {
             vessel_place(job, &vessel)?;
@@ -472,7 +512,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
         }
         Edit::Water { of, field, entry } => {
             let site = match &of {
-                WaterOf::Site => &mut job.site.body,
+                WaterOf::Site | WaterOf::Search => &mut job.site.body,
                 WaterOf::Vessel(vessel) => {
                     vessel_place(job, vessel)?;
                     &mut job.site.body
@@ -484,14 +524,16 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             };
             let entry = match &of {
                 WaterOf::Site => site.entries.set(field, entry),
+                WaterOf::Search => job.search.body.entries.set(field, entry),
                 WaterOf::Vessel(vessel) => site.duty_mut(vessel).and_then(|duty| duty.entries.set(field, entry)),
                 WaterOf::Layer(vessel, layer) => {
                     site.duty_mut(vessel).and_then(|duty| duty.set_grains(layer, field, entry))
                 }
             };
-            site.tidy();
+            job.site.body.tidy();
             Edit::Water { of, field, entry }
         }
+        Edit::Supply(edit) => Edit::Supply(job.supply.body.change(edit)),
         Edit::Price { key, row } => {
             if row.as_ref().is_some_and(|row| row.key != key || !row.is_sound()) {
                 return Err(Refused::PriceRow(key));

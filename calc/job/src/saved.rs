@@ -10,7 +10,9 @@ mod list_1;
 mod picking_1;
 mod plan_1;
 mod prices_1;
+mod search_1;
 mod site_1;
+mod supply_1;
 mod survey_1;
 
 use std::cmp::Ordering;
@@ -68,7 +70,9 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Plan
         | SectionName::Picking
         | SectionName::Site
-        | SectionName::Prices => 1,
+        | SectionName::Supply
+        | SectionName::Prices
+        | SectionName::Search => 1,
     }
 }
 
@@ -102,7 +106,9 @@ pub fn job_text(job: &Job) -> String {
 fn says_nothing_new(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
         SectionName::Site => job.site == Section::default(),
+        SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
+        SectionName::Search => job.search == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
     nothing && !job.is_locked(name)
@@ -208,7 +214,9 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Search => written(name, &job.search, search_1::write),
     }
 }
 
@@ -244,7 +252,9 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Search => read(value, search_1::read).map(|section| job.search = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

@@ -3,7 +3,9 @@
 pub mod head;
 pub mod picking;
 pub mod plan;
+pub mod search;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -47,8 +49,12 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
     /// The rows of the price list that the job carries.
     Prices,
+    /// What vessels are looked for.
+    Search,
 }
 
 impl SectionName {
@@ -59,7 +65,9 @@ impl SectionName {
         SectionName::Plan,
         SectionName::Picking,
         SectionName::Site,
+        SectionName::Supply,
         SectionName::Prices,
+        SectionName::Search,
     ];
 
     /// The permanent id.
@@ -71,7 +79,9 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Supply => "supply",
             SectionName::Prices => "prices",
+            SectionName::Search => "search",
         }
     }
 

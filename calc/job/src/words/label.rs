@@ -29,8 +29,12 @@ macro_rules! labels {
     };
 }
 
+pub(super) use labels;
+
+mod search;
 mod top;
 
+pub use search::SearchLabel;
 pub use top::TopLabel;
 
 labels! {
@@ -307,6 +311,8 @@ Label {
     Note = "note",
     OnPaper = "On paper",
     HeadsAndOpening = "Heads and opening",
+    WaterFold = "Water and duty",
+    WaterFed = "backwash up to",
     SiteWater = "Water on site",
     SiteWaterHint = "The same for every vessel of the job. Temperatures nobody typed are from memory.",
     WaterFrom = "Water comes from",
@@ -357,6 +363,12 @@ Label {
     EvidenceDrain = "Drain check",
     EvidencePaper = "Point from the paper that came with the medium",
     EvidenceTube = "Clear-tube test",
+    EvidenceDrop = "Clean pressure drop",
+    EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
+    EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
+    DropWord = "Pressure lost over the bed",
+    LayerWord = "Layer",
     EvidenceKindTitle = "Kind",
     EvidenceAdd = "Add it",
     Drain = "In the drain",

@@ -85,9 +85,11 @@ fn write_the_saved_files_of_this_version() {
     let of = |value: &Value| job_text(&read_job(&value.to_string()).unwrap());
     let files = [
         ("v1-site.json", job_text(&jobs::sample())),
+        ("v1-search.json", job_text(&jobs::searched())),
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
         ("v1-prices.json", job_text(&jobs::priced())),
+        ("v1-supply.json", job_text(&jobs::supplied())),
         ("v1-unknown-kept.json", of(&unknown_everywhere())),
         ("v1-later-section.json", of(&later_section())),
     ];
@@ -124,9 +126,11 @@ fn version_1_still_means_what_it_meant() {
     let before = Job { site: Section::default(), ..jobs::sample() };
     assert_eq!(read("v1-sample.json"), before);
     assert_eq!(read("v1-site.json"), jobs::sample());
+    assert_eq!(read("v1-search.json"), jobs::searched());
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
     assert_eq!(read("v1-prices.json"), jobs::priced());
+    assert_eq!(read("v1-supply.json"), jobs::supplied());
 }
 
 /// What is chosen, by its id, stands in a file of version 1, so that no id can be dropped or renamed unnoticed.
