@@ -21,6 +21,7 @@ import minimum_fluidisation
 import packed_bed
 import sieve
 import table
+import tape_spread
 import terminal_speed
 import textbook
 import vessel_height
@@ -28,7 +29,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion]
+          terminal_speed, grading, expansion, tape_spread]
 
 
 def in_sample(key, percent):

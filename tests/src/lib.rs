@@ -15,6 +15,7 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`digest`] | boiling values down |
@@ -30,6 +31,7 @@ pub mod heads;
 pub mod packed_beds;
 pub mod sieves;
 pub mod table;
+pub mod tape_spreads;
 pub mod vessels;
 pub mod water;
 

@@ -7,12 +7,14 @@ use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
+use crate::as_loaded::is_signed;
 use crate::entry::Entry;
 use crate::field::{LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
 use crate::job::{Job, Record};
 use crate::sections::SectionName;
 use crate::sections::head::TextField;
+use crate::sections::loading::{Acknowledgement, TagChange};
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
@@ -168,6 +170,22 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// That somebody read the cautions of a sheet, or not.
+    Acknowledge {
+        /// Who read which, and when.
+        of: Acknowledgement,
+        /// Whether they did.
+        read: bool,
+    },
+    /// Something of a vessel's removal or loading.
+    Load {
+        /// Which vessel.
+        vessel: Id,
+        /// Its tag.
+        tag: String,
+        /// What changed.
+        change: TagChange,
+    },
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
     /// Several at once, done and undone together.
@@ -257,6 +275,10 @@ pub enum Refused {
     Locked(SectionName),
     /// A record with this id is there already.
     SameRecord(Id),
+    /// The vessel's loading was signed; from there on corrections are added.
+    Signed,
+    /// There is no such drum, or no such place for one.
+    NoDrum,
 }
 
 /// Changes a job, and says how to take it back. Applying the inverse gives the same content as before; the
@@ -327,6 +349,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -339,6 +362,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Loading => &mut job.loading.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -489,6 +513,25 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let picked = std::mem::replace(&mut line.picked, picked);
             tidy_line(job, &key);
             Edit::Pick { key, picked }
+        }
+        Edit::Acknowledge { of, read } => {
+            let all = &mut job.loading.body.acknowledged;
+            let there = all.iter().position(|there| *there == of);
+            match (there, read) {
+                (None, true) => all.push(of.clone()),
+                (Some(at), false) => drop(all.remove(at)),
+                _ => {}
+            }
+            Edit::Acknowledge { of, read: there.is_some() }
+        }
+        Edit::Load { vessel, tag, change } => {
+            vessel_place(job, &vessel)?;
+            if is_signed(job, &vessel, &tag) {
+                return Err(Refused::Signed);
+            }
+            let change = job.loading.body.of_mut(&vessel, &tag).and_then(|there| there.change(change));
+            job.loading.body.tidy();
+            Edit::Load { vessel, tag, change: change.ok_or(Refused::NoDrum)? }
         }
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {

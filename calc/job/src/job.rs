@@ -7,6 +7,7 @@ use serde_json::Value;
 
 use crate::id::{Id, Revision};
 use crate::sections::head::Head;
+use crate::sections::loading::Loading;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::site::SiteConditions;
@@ -28,6 +29,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// What was done and read when beds were taken out and loaded.
+    pub loading: Section<Loading>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -84,6 +87,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            loading: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -111,6 +115,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Loading => self.loading.revision.as_ref(),
         }
     }
 

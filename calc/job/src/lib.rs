@@ -5,6 +5,7 @@
 //! reads comes from [`words`].
 
 pub mod answers;
+pub mod as_loaded;
 pub mod decimal;
 pub mod drawing;
 pub mod edit;

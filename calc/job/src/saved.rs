@@ -4,8 +4,9 @@
 //! version is a module here that never changes once shipped: old files open for ever. What this version doesn't know
 //! is kept to the letter; a section of a later version stays closed and is written back as it came.
 
-mod fields;
+pub(crate) mod fields;
 mod head_1;
+pub(crate) mod loading_1;
 mod picking_1;
 mod plan_1;
 mod site_1;
@@ -60,7 +61,12 @@ pub enum Unreadable {
 #[must_use]
 pub const fn version_of(name: SectionName) -> u64 {
     match name {
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking | SectionName::Site => 1,
+        SectionName::Head
+        | SectionName::Survey
+        | SectionName::Plan
+        | SectionName::Picking
+        | SectionName::Site
+        | SectionName::Loading => 1,
     }
 }
 
@@ -74,7 +80,12 @@ pub fn job_text(job: &Job) -> String {
     let mut sections = Map::new();
     for &name in SectionName::ALL {
         // A section that says nothing yet and that files of before didn't have stays out of them.
-        if name == SectionName::Site && job.site == Section::default() && !job.is_locked(name) {
+        let says_nothing = match name {
+            SectionName::Site => job.site == Section::default(),
+            SectionName::Loading => job.loading == Section::default(),
+            _ => false,
+        };
+        if says_nothing && !job.is_locked(name) {
             continue;
         }
         sections.insert(name.id().to_owned(), section_value(job, name));
@@ -190,6 +201,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Loading => written(name, &job.loading, loading_1::write),
     }
 }
 
@@ -225,6 +237,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Loading => read(value, loading_1::read).map(|section| job.loading = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

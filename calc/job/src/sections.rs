@@ -1,6 +1,7 @@
 //! The parts of a job that are kept, sent and joined on their own.
 
 pub mod head;
+pub mod loading;
 pub mod picking;
 pub mod plan;
 pub mod site;
@@ -47,12 +48,20 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// What was done and read when beds were taken out and loaded.
+    Loading,
 }
 
 impl SectionName {
     /// All this version knows.
-    pub const ALL: &'static [SectionName] =
-        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking, SectionName::Site];
+    pub const ALL: &'static [SectionName] = &[
+        SectionName::Head,
+        SectionName::Survey,
+        SectionName::Plan,
+        SectionName::Picking,
+        SectionName::Site,
+        SectionName::Loading,
+    ];
 
     /// The permanent id.
     #[must_use]
@@ -63,6 +72,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Loading => "loading",
         }
     }
 

@@ -3,7 +3,9 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{
+    digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, tape_spreads, vessels, water,
+};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 /// What the native build computed; `tests/run` hands it in.
@@ -76,4 +78,9 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
 }

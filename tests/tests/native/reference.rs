@@ -1,6 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{
+    digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, tape_spreads, vessels, water,
+};
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
@@ -60,6 +62,11 @@ fn gradings_match_the_reference() {
 #[test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

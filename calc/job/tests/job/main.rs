@@ -6,6 +6,7 @@
 //! | `edits` | every change can be taken back, and a refused one changes nothing |
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
+//! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
 //! | `plan` | what the command-line example prints |
 //! | `sentences` | every sentence a person can meet |
@@ -14,6 +15,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod answers;
+mod as_loaded;
 mod edits;
 mod jobs;
 mod plan;
