@@ -15,6 +15,7 @@ pub mod field;
 pub mod history;
 pub mod id;
 pub mod job;
+pub mod loading;
 pub mod papers;
 pub mod reading;
 pub mod sample;

@@ -7,10 +7,12 @@ pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+pub mod loading;
 pub mod names;
 mod number;
 mod window;
 
+pub use label::loading::LoadingLabel;
 pub use label::{Fixed, Label};
 
 use bedwright_calc::material::{Container, Pack};

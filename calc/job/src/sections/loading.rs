@@ -43,7 +43,7 @@ pub struct Acknowledgement {
 /// When something was done, and by whom.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Stamp {
-    /// The instant in UTC as ISO 8601 writes it.
+    /// The instant as ISO 8601 writes it, in the time of the place: `2026-11-24T09:20:00+01:00`.
     pub at: String,
     /// The person's name, as typed.
     pub by: String,

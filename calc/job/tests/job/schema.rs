@@ -207,7 +207,7 @@ fn loading() -> Value {
 /// What somebody did, and when.
 fn stamped(required: &[&str], properties: Value) -> Value {
     let mut properties = properties;
-    properties["at"] = text("The instant in UTC as ISO 8601 writes it.");
+    properties["at"] = text("The instant as ISO 8601 writes it, in the time of the place.");
     properties["by"] = text("The person's name, as typed.");
     let required: Vec<&str> = ["at", "by"].iter().chain(required).copied().collect();
     let mut object = open_object(&required, properties);
