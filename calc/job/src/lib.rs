@@ -16,6 +16,7 @@ pub mod history;
 pub mod id;
 pub mod job;
 pub mod papers;
+pub mod prices;
 pub mod reading;
 pub mod sample;
 pub mod saved;
