@@ -13,13 +13,17 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import calibration
 import expansion
 import fluidised
 import grading
 import head_shape
+import media_loss
 import minimum_fluidisation
 import packed_bed
 import sieve
+import spent
+import student_t
 import table
 import tape_spread
 import terminal_speed
@@ -29,7 +33,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, tape_spread]
+          terminal_speed, grading, expansion, tape_spread, student_t, calibration, spent, media_loss]
 
 
 def in_sample(key, percent):

@@ -1,7 +1,7 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, expansions, fills, fluidisation, gradings, heads, packed_beds, sieves, tape_spreads, vessels, water,
+    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, sieves, tape_spreads, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -35,6 +35,10 @@ pub fn all() -> String {
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
         ("tape_spread", tape_spreads::spreads().values),
+        ("student_t", lives::quantiles().values),
+        ("calibration", lives::places().values),
+        ("spent", lives::curves().values),
+        ("media_loss", lives::losses().values),
         ("fills", fills::values()),
         ("beds", beds::values()),
     ]

@@ -16,6 +16,7 @@
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
 //! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
+//! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`digest`] | boiling values down |
@@ -28,6 +29,7 @@ pub mod fills;
 pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
+pub mod lives;
 pub mod packed_beds;
 pub mod sieves;
 pub mod table;

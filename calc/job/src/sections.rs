@@ -50,6 +50,8 @@ pub enum SectionName {
     Site,
     /// What was done and read when beds were taken out and loaded.
     Loading,
+    /// The rows of the price list that the job carries.
+    Prices,
 }
 
 impl SectionName {
@@ -61,6 +63,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Loading,
+        SectionName::Prices,
     ];
 
     /// The permanent id.
@@ -73,6 +76,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Loading => "loading",
+            SectionName::Prices => "prices",
         }
     }
 

@@ -4,7 +4,7 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, tape_spreads, vessels, water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, tape_spreads, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -83,4 +83,24 @@ fn expansions_match_the_reference() {
 #[wasm_bindgen_test]
 fn tape_readings_spread_as_random_vessels_and_bags_do() {
     tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[wasm_bindgen_test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[wasm_bindgen_test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[wasm_bindgen_test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[wasm_bindgen_test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
 }

@@ -8,6 +8,7 @@ mod hydraulics;
 mod hydraulics_extremes;
 mod hydraulics_properties;
 mod ladder;
+mod life;
 mod practice;
 mod properties;
 mod reference;

@@ -1,7 +1,7 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, tape_spreads, vessels, water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, tape_spreads, vessels, water,
 };
 
 #[test]
@@ -67,6 +67,26 @@ fn expansions_match_the_reference() {
 #[test]
 fn tape_readings_spread_as_random_vessels_and_bags_do() {
     tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

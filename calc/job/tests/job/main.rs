@@ -8,6 +8,7 @@
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
+//! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
 //! | `plan` | what the command-line example prints |
 //! | `sentences` | every sentence a person can meet |
 //!
@@ -19,6 +20,7 @@ mod as_loaded;
 mod edits;
 mod jobs;
 mod plan;
+mod prices;
 mod saved;
 mod schema;
 mod sentences;

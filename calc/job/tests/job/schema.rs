@@ -5,6 +5,7 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
 use bedwright_job::field::{SurveyField, WaterField};
+use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
@@ -204,6 +205,21 @@ fn loading() -> Value {
     )
 }
 
+fn prices() -> Value {
+    open_object(
+        &["rows"],
+        json!({
+            "title": text("What the list is called that rows were taken from."),
+            "currency": text("The currency of its prices, as in USD; absent where nobody said."),
+            "list": described(reference("revision"), "The state that list was in; absent for the list as it ships."),
+            "rows": {
+                "type": "object", "propertyNames": { "minLength": 1 }, "additionalProperties": reference("price_row_1"),
+                "description": "The rows of the price list that the job carries, by their keys.",
+            },
+        }),
+    )
+}
+
 /// What somebody did, and when.
 fn stamped(required: &[&str], properties: Value) -> Value {
     let mut properties = properties;
@@ -266,9 +282,35 @@ fn tag_loading() -> Value {
     )
 }
 
+fn price_row() -> Value {
+    // Twelve digits, and six behind the point.
+    let money = |description: &str| json!({ "type": "string", "pattern": "^[0-9]{1,12}(\\.[0-9]{1,6})?$", "description": description });
+    open_object(
+        &["kind"],
+        json!({
+            "kind": described(ids(PriceKind::ALL, PriceKind::id), "What it prices."),
+            "part_number": { "type": "string" },
+            "name": text("Absent where the page has a name for the item of this key."),
+            "bin": { "type": "string" },
+            "unit": text("What one is."),
+            "cost": money("What one costs; absent while it isn't known."),
+            "price": money("What one sells for; absent while it isn't known."),
+            "tax_class": { "type": "string" },
+            "size": described(reference("entry"), "The length it is stocked in, or what a pack holds."),
+            "superseded_by": text("The part number of what takes its place."),
+            "care": {
+                "type": "array", "items": ids(Care::ALL, Care::id),
+                "description": "How it is stored, and what can hurt.",
+            },
+            "retired": { "type": "boolean", "description": "Whether it is no longer offered." },
+            "origin": described(ids(Origin::ALL, Origin::id), "Where it comes from; absent for a person's own."),
+        }),
+    )
+}
+
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "loading"];
+    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices"];
     let known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     let mut file = open_object(
@@ -332,6 +374,8 @@ fn schema() -> Value {
             "loading_1": loading(),
             "tag_loading_1": tag_loading(),
             "site_1": site(),
+            "prices_1": prices(),
+            "price_row_1": price_row(),
             "duty_1": duty(),
             "water_entries_1": {
                 "type": "object",
@@ -414,7 +458,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 21] = [
+    let wrong: [(&str, saved::Breaks); 24] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -442,6 +486,9 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
             file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["target"] = "as_usual".into()
         }),
         ("role", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["role"] = "ballast".into()),
+        ("price in words", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "dear" }))),
+        ("price below nought", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "-1" }))),
+        ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
         ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
     ];
     assert!(validator.is_valid(&good));
@@ -452,6 +499,11 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
         assert!(!taken, "{what} is read all the same");
     }
+}
+
+/// A section of prices with one row.
+fn priced(row: Value) -> Value {
+    json!({ "version": 1, "body": { "rows": { "own:x": row } } })
 }
 
 /// What is not known must not be refused: later versions add fields, sections and records.
