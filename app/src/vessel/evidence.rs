@@ -69,11 +69,17 @@ pub fn evidence(desk: Desk, vessel: Kept<Id>, water: Water, answers: Answers) ->
     let list = el("ul", "evidence-list").each(ids, move |id| {
         let id = Id::new(id);
         let piece = untrack(seen).iter().find(|piece| piece.id == id).cloned();
+        // What a visit says of the drain goes with the visit.
+        let of_visit = piece.as_ref().is_some_and(|piece| piece.of_visit);
         let text = piece.map(|piece| sentence(desk, &piece)).unwrap_or_default();
         let withdraw = move || {
             desk.edit(Edit::AddRecord(withdrawal(new_id(), &id, &today())));
         };
-        el("li", "").kid(el("span", "").text(&text)).kid(button("quiet", say(Label::EvidenceWithdraw), withdraw))
+        let line = el("li", "").kid(el("span", "").text(&text));
+        if of_visit {
+            return line.kid(el("span", "").text(say(Label::EvidenceOfVisit)));
+        }
+        line.kid(button("quiet", say(Label::EvidenceWithdraw), withdraw))
     });
     el("details", "how")
         .kid(el("summary", "").kid(el("span", "how-name").text(say(Label::EvidenceTitle))))
@@ -168,6 +174,7 @@ fn form(desk: Desk, vessel: Kept<Id>, answers: Answers) -> El {
             minutes: minutes.filter(|_| drain),
             grains: drain && draft.grains.get_untracked(),
             expansion: expansion.filter(|_| !drain),
+            of_visit: false,
         };
         desk.edit(Edit::AddRecord(piece.record()));
         for place in [draft.flow, draft.temperature, draft.minutes, draft.expansion] {

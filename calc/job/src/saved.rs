@@ -18,6 +18,7 @@ use std::cmp::Ordering;
 
 use serde_json::{Map, Value};
 
+use crate::care::visit::VISIT;
 use crate::id::Id;
 use crate::job::{Job, Locked, LockedSection, Record};
 use crate::sections::{Section, SectionName};
@@ -160,10 +161,43 @@ pub fn read_section(job: &mut Job, name: &str, text: &str) -> Result<(), Unreada
     Ok(())
 }
 
-/// The records as they are kept in storage.
+/// The names of the parts that a job's records are kept in begin like this.
+pub const RECORDS: &str = "records";
+
+/// The part of the records that one is kept in: visits, of which there are many, by their year; everything else together.
 #[must_use]
-pub fn records_text(job: &Job) -> String {
-    records_value(job).to_string()
+pub fn part_of(record: &Record) -> String {
+    let text = |key: &str| record.value.get(key).and_then(Value::as_str);
+    let year = text("day").filter(|_| text("kind") == Some(VISIT)).and_then(|day| day.get(..4));
+    match year.filter(|year| year.bytes().all(|letter| letter.is_ascii_digit())) {
+        Some(year) => [RECORDS, "-", year].concat(),
+        None => RECORDS.to_owned(),
+    }
+}
+
+/// The parts that the records from a place on are kept in, each once.
+#[must_use]
+pub fn parts_from(job: &Job, first: usize) -> Vec<String> {
+    let mut parts: Vec<String> = Vec::new();
+    for part in job.records.iter().skip(first).map(part_of) {
+        if !parts.contains(&part) {
+            parts.push(part);
+        }
+    }
+    parts
+}
+
+/// Whether a job keeps records under this name.
+#[must_use]
+pub fn is_records(name: &str) -> bool {
+    name.strip_prefix(RECORDS).is_some_and(|rest| rest.is_empty() || rest.starts_with('-'))
+}
+
+/// The records of a part as they are kept in storage.
+#[must_use]
+pub fn records_text(job: &Job, part: &str) -> String {
+    let records = job.records.iter().filter(|record| part_of(record) == part);
+    Value::Array(records.map(|record| record.value.clone()).collect()).to_string()
 }
 
 /// Takes records from storage into a job.

@@ -3,6 +3,7 @@
 //! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
 //! reads, and puts it into words.
 
+mod care;
 pub mod choices;
 mod drawing;
 mod en;
@@ -13,7 +14,7 @@ mod number;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{Fixed, Label};
+pub use label::{CareLabel, Fixed, Label};
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

@@ -29,7 +29,10 @@ macro_rules! labels {
     };
 }
 
+mod care;
 pub mod loading;
+
+pub use care::CareLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
@@ -359,6 +362,7 @@ Label {
     EvidenceAdd = "Add it",
     Drain = "In the drain",
     EvidenceWithdraw = "Withdraw",
+    EvidenceOfVisit = "from a visit",
     EvidenceGrains = "Grains in the drain",
     EvidenceNoGrains = "No grains in the drain",
     EvidenceIncomplete = "Flow, temperature and what was seen are needed.",

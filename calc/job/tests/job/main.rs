@@ -9,6 +9,7 @@
 //! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
+//! | `care` | what the card of a tag says, from records as somebody would add them |
 //! | `plan` | what the command-line example prints |
 //! | `sentences` | every sentence a person can meet |
 //!
@@ -17,6 +18,7 @@
 
 mod answers;
 mod as_loaded;
+mod care;
 mod edits;
 mod jobs;
 mod plan;

@@ -314,7 +314,7 @@ fn records_without_a_name_or_with_the_name_of_another_are_kept() {
 fn records_from_storage_are_added_once() {
     let job = jobs::every_choice();
     let mut again = job.clone();
-    read_records(&mut again, &records_text(&job)).unwrap();
+    read_records(&mut again, &records_text(&job, "records")).unwrap();
     assert_eq!(again, job);
     assert!(matches!(read_records(&mut again, "[{"), Err(Unreadable::NotJson { .. })));
 }
