@@ -94,6 +94,8 @@ impl Day {
 
 #[cfg(test)]
 mod tests {
+    #![allow(clippy::unwrap_used)] // Tests say so by panicking.
+
     use super::Day;
 
     #[test]

@@ -81,6 +81,8 @@ fn fold(text: &mut String, line: &str) {
 
 #[cfg(test)]
 mod tests {
+    #![allow(clippy::unwrap_used)] // Tests say so by panicking.
+
     use super::{CalendarDay, calendar};
     use crate::day::Day;
 

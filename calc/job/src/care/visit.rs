@@ -269,6 +269,7 @@ impl Visit {
             minutes: Some(self.entry(VisitField::DrainMinutes)?.clone()),
             grains: self.grains?,
             expansion: None,
+            drop: None,
             of_visit: true,
         })
     }
