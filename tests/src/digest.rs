@@ -1,7 +1,7 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings, sieves, tape_spreads,
+    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, tape_spreads,
     vessels, water,
 };
 
@@ -37,6 +37,8 @@ pub fn all() -> String {
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
         ("tape_spread", tape_spreads::spreads().values),
+        ("packs", packs::packings().values),
+        ("cutting", packs::cuts().values),
         ("student_t", lives::quantiles().values),
         ("calibration", lives::places().values),
         ("spent", lives::curves().values),

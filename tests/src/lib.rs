@@ -20,6 +20,7 @@
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
+//! | [`packs`] | packs at least cost, pieces from stock lengths |
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
@@ -33,6 +34,7 @@ pub mod heads;
 pub mod lives;
 pub mod packed_beds;
 pub mod packings;
+pub mod packs;
 pub mod sieves;
 pub mod table;
 pub mod tape_spreads;

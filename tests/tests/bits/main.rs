@@ -4,8 +4,8 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, sieves, tape_spreads, vessels,
-    water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, tape_spreads,
+    vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -89,6 +89,16 @@ fn expansions_match_the_reference() {
 #[wasm_bindgen_test]
 fn tape_readings_spread_as_random_vessels_and_bags_do() {
     tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[wasm_bindgen_test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[wasm_bindgen_test]

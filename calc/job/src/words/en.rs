@@ -156,6 +156,16 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RiserWall => "wall of the riser",
         Term::RiserLength => "length of the riser",
         Term::VesselCount => "number of vessels",
+        Term::StockLength => "stock length",
+        Term::Kerf => "width of the saw's cut",
+        Term::LiftReach => "reach out to the hands",
+        Term::LiftHeight => "height of the hands",
+        Term::LiftTravel => "way up or down",
+        Term::LiftTwist => "twist to the side, degrees",
+        Term::LiftGrip => "factor for the grip",
+        Term::LiftLimit => "what one person may lift",
+        Term::PalletMass => "weight a pallet may bear",
+        Term::PalletPacks => "packs a pallet may bear",
         Term::Confidence => "confidence",
         Term::Freedom => "degrees of freedom",
         Term::Readings => "number of readings",
@@ -347,6 +357,9 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
         Fault::CarriesAway { value } => {
             format!("{what} of {} leaves no bed: the grains go with the water.", manner.amount(value))
         }
+        Fault::TooManyWays => format!(
+            "{what}: more ways than can be gone through to be sure which is best. Offer fewer sizes, or lock some."
+        ),
         Fault::NoSolution => {
             format!("No diameter fits the {} and these two tape readings. Check all three.", term(problem.term))
         }

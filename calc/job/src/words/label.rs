@@ -33,6 +33,7 @@ mod care;
 pub mod loading;
 
 pub use care::CareLabel;
+pub(super) use labels;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
