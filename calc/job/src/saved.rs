@@ -11,6 +11,7 @@ pub(crate) mod loading_1;
 mod picking_1;
 mod plan_1;
 mod prices_1;
+mod search_1;
 mod site_1;
 mod supply_1;
 mod survey_1;
@@ -73,7 +74,8 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Site
         | SectionName::Loading
         | SectionName::Supply
-        | SectionName::Prices => 1,
+        | SectionName::Prices
+        | SectionName::Search => 1,
     }
 }
 
@@ -110,6 +112,7 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
         SectionName::Loading => job.loading == Section::default(),
         SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
+        SectionName::Search => job.search == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
     nothing && !job.is_locked(name)
@@ -251,6 +254,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Loading => written(name, &job.loading, loading_1::write),
         SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Search => written(name, &job.search, search_1::write),
     }
 }
 
@@ -289,6 +293,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Loading => read(value, loading_1::read).map(|section| job.loading = section),
         SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Search => read(value, search_1::read).map(|section| job.search = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

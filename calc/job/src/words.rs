@@ -11,6 +11,7 @@ pub mod label;
 pub mod loading;
 pub mod names;
 mod number;
+mod search;
 pub mod supply;
 mod window;
 

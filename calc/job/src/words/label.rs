@@ -35,6 +35,10 @@ pub mod loading;
 pub use care::CareLabel;
 pub(super) use labels;
 
+mod search;
+
+pub use search::SearchLabel;
+
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
 Label {
@@ -309,6 +313,8 @@ Label {
     Note = "note",
     OnPaper = "On paper",
     HeadsAndOpening = "Heads and opening",
+    WaterFold = "Water and duty",
+    WaterFed = "backwash up to",
     SiteWater = "Water on site",
     SiteWaterHint = "The same for every vessel of the job. Temperatures nobody typed are from memory.",
     WaterFrom = "Water comes from",
