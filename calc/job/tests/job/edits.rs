@@ -281,7 +281,7 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
     ]
 }
 
-fn edit() -> impl Strategy<Value = Edit> {
+pub fn edit() -> impl Strategy<Value = Edit> {
     let one = || {
         prop_oneof![
             of_the_job(),

@@ -11,6 +11,8 @@
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
 //! | `care` | what the card of a tag says, from records as somebody would add them |
+//! | `envelope` | what travels comes whole or is refused with the reason |
+//! | `join` | two states of one job become one, and nothing typed on either side is lost unasked |
 //! | `plan` | what the command-line example prints |
 //! | `search` | a search is kept, says what it misses, and one change makes the vessel |
 //! | `sentences` | every sentence a person can meet |
@@ -22,8 +24,10 @@ mod answers;
 mod as_loaded;
 mod care;
 mod edits;
+mod envelope;
 mod evidence;
 mod jobs;
+mod join;
 mod plan;
 mod prices;
 mod saved;

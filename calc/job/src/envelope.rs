@@ -1,0 +1,193 @@
+//! A job on its way from one person to another: some of its sections, packed small, with what it takes to see that nothing
+//! was cut off or changed on the way.
+//!
+//! ```text
+//! 1 byte    the version of the envelope, 1
+//! 4 bytes   CRC-32 (ISO 3309) of what follows the next four, big end first
+//! 4 bytes   how many bytes that is unpacked, big end first
+//! the rest  deflate (RFC 1951) of JSON: {"format": "bedwright-envelope", "version": 1, "for": …, "job": a job file}
+//! ```
+//!
+//! As a link the bytes stand in base64url (RFC 4648, 5) after `#/open/`.
+
+mod damage;
+mod limits;
+mod link;
+
+pub use damage::Damage;
+pub use limits::{DEEPEST, LONGEST, MOST_ROWS};
+pub use link::{from_link, link};
+
+use miniz_oxide::deflate::compress_to_vec;
+use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
+use serde_json::{Map, Value};
+
+use crate::job::Job;
+use crate::saved;
+use crate::sections::SectionName;
+
+/// The name of the format.
+pub const FORMAT: &str = "bedwright-envelope";
+/// Its version.
+pub const VERSION: u8 = 1;
+/// What stands before the packed part.
+const HEAD: usize = 9;
+/// How hard it is packed: the hardest, jobs are small.
+const EFFORT: u8 = 10;
+
+/// What goes along.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Contents {
+    /// The sections; the head always goes along, so that the job has a name.
+    pub sections: Vec<SectionName>,
+    /// Which records, by their kinds; none for all of them.
+    pub records: Option<Vec<String>>,
+    /// The screen the receiver lands on, by the last part of its address; empty for the job's own.
+    pub lands_on: String,
+}
+
+impl Contents {
+    /// Everything.
+    #[must_use]
+    pub fn whole() -> Contents {
+        Contents { sections: SectionName::ALL.to_vec(), records: None, lands_on: String::new() }
+    }
+}
+
+/// What came.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Received {
+    /// The job, with the sections that were sent.
+    pub job: Job,
+    /// The screen to land on.
+    pub lands_on: String,
+}
+
+/// Packs a job, or some of its sections.
+#[must_use]
+pub fn seal(job: &Job, contents: &Contents) -> Vec<u8> {
+    let mut file: Value = serde_json::from_str(&saved::job_text(job)).unwrap_or(Value::Null);
+    if let Some(sections) = file.get_mut("sections").and_then(Value::as_object_mut) {
+        let sent = |name: &str| match SectionName::of(name) {
+            Some(SectionName::Head) => true,
+            Some(name) => contents.sections.contains(&name),
+            None => contents.sections.len() == SectionName::ALL.len(),
+        };
+        let gone: Vec<String> = sections.keys().filter(|name| !sent(name)).cloned().collect();
+        for name in gone {
+            sections.shift_remove(&name);
+        }
+    }
+    if let (Some(kinds), Some(records)) = (&contents.records, file.get_mut("records").and_then(Value::as_array_mut)) {
+        records.retain(|record| {
+            let kind = record.get("kind").and_then(Value::as_str).unwrap_or_default();
+            kinds.iter().any(|wanted| wanted == kind)
+        });
+    }
+    let mut map = Map::new();
+    map.insert("format".to_owned(), FORMAT.into());
+    map.insert("version".to_owned(), VERSION.into());
+    if !contents.lands_on.is_empty() {
+        map.insert("for".to_owned(), contents.lands_on.as_str().into());
+    }
+    map.insert("job".to_owned(), file);
+    bytes(&Value::Object(map).to_string())
+}
+
+fn bytes(text: &str) -> Vec<u8> {
+    let packed = compress_to_vec(text.as_bytes(), EFFORT);
+    let mut sealed = Vec::with_capacity(HEAD + packed.len());
+    sealed.push(VERSION);
+    sealed.extend_from_slice(&crc32(&packed).to_be_bytes());
+    sealed.extend_from_slice(&u32::try_from(text.len()).unwrap_or(u32::MAX).to_be_bytes());
+    sealed.extend_from_slice(&packed);
+    sealed
+}
+
+/// Opens an envelope.
+///
+/// # Errors
+/// [`Damage`]: what is wrong with it. Nothing of it is shown then.
+pub fn open(sealed: &[u8]) -> Result<Received, Damage> {
+    let (head, packed) = sealed.split_at_checked(HEAD).ok_or(Damage::Cut)?;
+    let (version, numbers) = head.split_first().ok_or(Damage::Cut)?;
+    if *version != VERSION {
+        return Err(if *version > VERSION && *version < 16 {
+            Damage::TooNew { version: u64::from(*version) }
+        } else {
+            Damage::OtherThing
+        });
+    }
+    let (sum, long) = numbers.split_at_checked(4).ok_or(Damage::Cut)?;
+    let number = |four: &[u8]| four.iter().fold(0_u32, |sum, byte| sum << 8 | u32::from(*byte));
+    let long = usize::try_from(number(long)).unwrap_or(usize::MAX);
+    if long > LONGEST {
+        return Err(Damage::TooLong { bytes: long });
+    }
+    if crc32(packed) != number(sum) {
+        return Err(Damage::Changed);
+    }
+    let text = decompress_to_vec_with_limit(packed, long).map_err(|wrong| match wrong.status {
+        TINFLStatus::HasMoreOutput => Damage::TooLong { bytes: long },
+        _ => Damage::Changed,
+    })?;
+    if text.len() != long {
+        return Err(Damage::Changed);
+    }
+    let text = String::from_utf8(text).map_err(|_| Damage::Changed)?;
+    received(&text)
+}
+
+fn received(text: &str) -> Result<Received, Damage> {
+    limits::check(text)?;
+    let value: Value = serde_json::from_str(text).map_err(|_| Damage::OtherThing)?;
+    let Value::Object(mut map) = value else { return Err(Damage::OtherThing) };
+    if map.get("format").and_then(Value::as_str) != Some(FORMAT) {
+        return Err(Damage::OtherThing);
+    }
+    let version = map.get("version").and_then(Value::as_u64).unwrap_or(0);
+    if version > u64::from(VERSION) {
+        return Err(Damage::TooNew { version });
+    }
+    let lands_on = map.get("for").and_then(Value::as_str).unwrap_or_default().to_owned();
+    let job = map.remove("job").ok_or(Damage::OtherThing)?;
+    let job = saved::read_job(&job.to_string()).map_err(Damage::NoJob)?;
+    Ok(Received { job, lands_on })
+}
+
+/// What each half byte does to the checksum: bit by bit would be four times as slow, byte by byte a kilobyte more.
+// A place that isn't there would stop the build.
+#[allow(clippy::indexing_slicing)]
+const HALF_BYTES: [u32; 16] = {
+    let mut table = [0; 16];
+    let mut half = 0;
+    while half < 16 {
+        let mut sum = half as u32;
+        let mut bit = 0;
+        while bit < 4 {
+            sum = if sum & 1 == 1 { sum >> 1 ^ 0xEDB8_8320 } else { sum >> 1 };
+            bit += 1;
+        }
+        table[half] = sum;
+        half += 1;
+    }
+    table
+};
+
+/// The checksum of ISO 3309, as in PNG and gzip.
+#[must_use]
+pub fn crc32(bytes: &[u8]) -> u32 {
+    let half = |sum: u32| HALF_BYTES.get((sum & 15) as usize).copied().unwrap_or(0) ^ sum >> 4;
+    !bytes.iter().fold(u32::MAX, |sum, byte| half(half(sum ^ u32::from(*byte))))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::crc32;
+
+    /// "123456789" gives CBF43926: the check value of CRC-32/ISO-HDLC in the catalogue of parametrised CRC algorithms.
+    #[test]
+    fn the_checksum_is_the_standard_one() {
+        assert_eq!(crc32(b"123456789"), 0xCBF4_3926);
+    }
+}
