@@ -1,5 +1,6 @@
 //! The address of every screen, after the `#`.
 
+use bedwright_job::care::address::{tag_address, tag_of};
 use bedwright_job::id::Id;
 
 /// A screen.
@@ -25,6 +26,10 @@ pub enum Route {
     SurveySheet(Id),
     /// A job's calculation sheets.
     Calculation(Id),
+    /// The service card of one tag of a vessel; an empty tag where it has none.
+    Card(Id, Id, String),
+    /// What is due, over all jobs.
+    Due,
     /// The person's ways.
     Settings,
 }
@@ -37,6 +42,11 @@ impl Route {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
             ["jobs", job, "search"] => Route::Search(Id::new(job)),
+            ["jobs", job, "vessels", vessel, "card"] => Route::Card(Id::new(job), Id::new(vessel), String::new()),
+            ["jobs", job, "vessels", vessel, "card", tag] => {
+                tag_of(tag).map_or(Route::Jobs, |tag| Route::Card(Id::new(job), Id::new(vessel), tag))
+            }
+            ["due"] => Route::Due,
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
             ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
@@ -55,6 +65,9 @@ impl Route {
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
             Route::Search(job) => format!("#/jobs/{job}/search"),
+            Route::Card(job, vessel, tag) if tag.is_empty() => format!("#/jobs/{job}/vessels/{vessel}/card"),
+            Route::Card(job, vessel, tag) => format!("#/jobs/{job}/vessels/{vessel}/card/{}", tag_address(tag)),
+            Route::Due => "#/due".to_owned(),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
             Route::Packs(job) => format!("#/jobs/{job}/packs"),
@@ -71,13 +84,14 @@ impl Route {
             Route::Job(job)
             | Route::Vessel(job, _)
             | Route::Search(job)
+            | Route::Card(job, ..)
             | Route::Bill(job)
             | Route::Picking(job)
             | Route::Packs(job)
             | Route::Labels(job)
             | Route::SurveySheet(job)
             | Route::Calculation(job) => Some(job),
-            Route::Jobs | Route::Settings => None,
+            Route::Jobs | Route::Due | Route::Settings => None,
         }
     }
 }
