@@ -1,6 +1,6 @@
 //! The frame around every screen: top bar, notices, the screen itself, foot.
 
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, LoadingLabel};
 use leptos::prelude::*;
 
 use crate::bill::bill_page;
@@ -8,6 +8,7 @@ use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
+use crate::loading::{loadings_page, sheet_page};
 use crate::notices::notices;
 use crate::parts::live::{El, button, el, follow, page};
 use crate::parts::signal::Worked;
@@ -64,6 +65,8 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Picking(_) => picking_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
+        Route::Loadings(_) => loadings_page(desk),
+        Route::Sheet(sheet, _, vessel, tag) => sheet_page(desk, *sheet, vessel, tag),
     })
 }
 
@@ -103,7 +106,8 @@ fn top_bar(desk: Desk) -> El {
                 .kid(link(Route::Bill(id.clone()), Label::BillOfMaterials))
                 .kid(link(Route::Picking(id.clone()), Label::PickList))
                 .kid(link(Route::SurveySheet(id.clone()), Label::SurveySheet))
-                .kid(link(Route::Calculation(id), Label::CalculationSheet)),
+                .kid(link(Route::Calculation(id.clone()), Label::CalculationSheet))
+                .kid(el("a", "").set("href", &Route::Loadings(id).address()).text(desk.label(LoadingLabel::Loading))),
         ]
     };
     let which = Worked::new(move || -> Vec<String> { open() });

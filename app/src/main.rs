@@ -6,6 +6,7 @@ mod calculation;
 mod desk;
 mod job;
 mod jobs;
+mod loading;
 mod notices;
 mod parts;
 mod person;

@@ -11,6 +11,7 @@ mod frame;
 mod full;
 mod hatch;
 mod label;
+mod ladder;
 mod shape;
 mod sketch;
 mod spread;
@@ -21,6 +22,7 @@ mod window;
 #[cfg(test)]
 mod tests;
 
+pub use ladder::ladder;
 pub use shape::{Anchor, Class, Extent, Geometry, Shape};
 pub use svg::{svg_fragment, svg_text};
 pub use window::{WindowChart, WindowPicture, WindowTable, backwash_window};

@@ -6,8 +6,10 @@
 mod bill;
 mod calculation;
 mod left_out;
+mod loading;
 mod natural;
 mod picking;
+mod start_up;
 mod survey;
 #[cfg(test)]
 mod tests;
@@ -16,8 +18,10 @@ mod title;
 pub use bill::{bill_of_materials, vessel_name};
 pub use calculation::calculation_sheet;
 pub use left_out::{LeftOut, left_out};
+pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, pick_list, pick_rows, put_back};
+pub use start_up::start_up_report;
 pub use survey::survey_sheet;
 pub use title::{Field, TitleBlock};
 
@@ -32,6 +36,12 @@ pub enum PaperKind {
     BillOfMaterials,
     /// Every figure of a vessel with its formula and what went in.
     Calculation,
+    /// Taking a vessel's old bed out, step by step.
+    Removal,
+    /// Loading it, step by step.
+    Loading,
+    /// What went into it, as it was signed.
+    StartUp,
 }
 
 /// Everything that stands on a paper.

@@ -2,7 +2,7 @@
 
 use super::PaperKind;
 use crate::job::Job;
-use crate::words::{Label, Manner};
+use crate::words::{Label, LoadingLabel, Manner};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -77,11 +77,24 @@ pub(super) fn notes(job: &Job, manner: Manner, lifting: bool) -> Vec<String> {
 }
 
 pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, manner: Manner, today: &str) -> TitleBlock {
-    let (title, prefix, signed) = match kind {
-        PaperKind::PickList => (Label::PickList, Label::PickListLetters, Label::PickedBy),
-        PaperKind::Survey => (Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
-        PaperKind::BillOfMaterials => (Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
-        PaperKind::Calculation => (Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy),
+    let of = |title: Label, prefix: Label, signed: Label| [title, prefix, signed].map(|label| manner.label(label));
+    let of_loading = |title: LoadingLabel, prefix: LoadingLabel, signed: LoadingLabel| {
+        [title, prefix, signed].map(|label| manner.label(label))
+    };
+    let [title, prefix, signed] = match kind {
+        PaperKind::PickList => of(Label::PickList, Label::PickListLetters, Label::PickedBy),
+        PaperKind::Survey => of(Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
+        PaperKind::BillOfMaterials => of(Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
+        PaperKind::Calculation => of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy),
+        PaperKind::Removal => {
+            of_loading(LoadingLabel::RemovalSheet, LoadingLabel::RemovalLetters, LoadingLabel::DoneBy)
+        }
+        PaperKind::Loading => {
+            of_loading(LoadingLabel::LoadingSheet, LoadingLabel::LoadingLetters, LoadingLabel::LoadedBy)
+        }
+        PaperKind::StartUp => {
+            of_loading(LoadingLabel::StartUpReport, LoadingLabel::StartUpLetters, LoadingLabel::LoadedBy)
+        }
     };
     let field =
         |label: Label, value: &str| Field { label: manner.label(label).to_owned(), value: value.trim().to_owned() };
@@ -90,13 +103,13 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
     let short: String = job.id.as_str().chars().filter(|c| *c != '-').take(6).collect();
     let number = if number.is_empty() { short.as_str() } else { number };
     let document = match place {
-        Some(place) => format!("{}-{number}-{place}", manner.label(prefix)),
-        None => format!("{}-{number}", manner.label(prefix)),
+        Some(place) => format!("{prefix}-{number}-{place}"),
+        None => format!("{prefix}-{number}"),
     };
     TitleBlock {
         owner: field(Label::SheetOwner, &job.head.body.owner),
-        signed: field(signed, ""),
-        title: field(Label::SheetTitle, &format!("{}, {}", manner.label(title), job_title(job, manner))),
+        signed: Field { label: signed.to_owned(), value: String::new() },
+        title: field(Label::SheetTitle, &format!("{title}, {}", job_title(job, manner))),
         document: field(Label::Document, &document),
         date: field(Label::Created, today),
         revision: field(Label::Revision, &revision(job, kind).to_string()),
@@ -114,6 +127,9 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     match kind {
         PaperKind::Survey => surveyed,
         PaperKind::Calculation => planned.saturating_add(count(&job.site.revision)),
+        PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp => {
+            planned.saturating_add(count(&job.loading.revision)).saturating_add(job.records.len() as u64)
+        }
         PaperKind::BillOfMaterials | PaperKind::PickList => planned.saturating_add(count(&job.picking.revision)),
     }
 }
