@@ -14,6 +14,7 @@ import sys
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
 import calibration
+import cutting
 import expansion
 import fluidised
 import grading
@@ -21,6 +22,7 @@ import head_shape
 import media_loss
 import minimum_fluidisation
 import packed_bed
+import packs
 import sieve
 import spent
 import student_t
@@ -33,7 +35,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, tape_spread, student_t, calibration, spent, media_loss]
+          terminal_speed, grading, expansion, student_t, calibration, spent, media_loss,
+          packs, cutting, tape_spread]
 
 
 def in_sample(key, percent):

@@ -12,6 +12,7 @@
 //! | [`sieves`] | openings of test sieves |
 //! | [`water`] | density and viscosity of water |
 //! | [`packed_beds`] | pressure lost in a bed at rest |
+//! | [`packings`] | how closely a bed lies, back from the pressure lost |
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
@@ -19,6 +20,7 @@
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
+//! | [`packs`] | packs at least cost, pieces from stock lengths |
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
@@ -31,6 +33,8 @@ pub mod gradings;
 pub mod heads;
 pub mod lives;
 pub mod packed_beds;
+pub mod packings;
+pub mod packs;
 pub mod sieves;
 pub mod table;
 pub mod tape_spreads;

@@ -83,6 +83,7 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::Load { vessel: v, tag: s, change: a }, Edit::Load { vessel: w, tag: t, change: b }) => {
             v == w && s == t && same_text(a, b)
         }
+        (Edit::Supply(a), Edit::Supply(b)) => a.same_place(b),
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
         _ => false,

@@ -17,6 +17,7 @@ pub mod id;
 pub mod job;
 pub mod loading;
 pub mod papers;
+pub mod picked;
 pub mod prices;
 pub mod reading;
 pub mod sample;

@@ -12,6 +12,7 @@ mod picking_1;
 mod plan_1;
 mod prices_1;
 mod site_1;
+mod supply_1;
 mod survey_1;
 
 use std::cmp::Ordering;
@@ -70,6 +71,7 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Picking
         | SectionName::Site
         | SectionName::Loading
+        | SectionName::Supply
         | SectionName::Prices => 1,
     }
 }
@@ -105,6 +107,7 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
         SectionName::Site => job.site == Section::default(),
         SectionName::Loading => job.loading == Section::default(),
+        SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
@@ -212,6 +215,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
         SectionName::Loading => written(name, &job.loading, loading_1::write),
+        SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
     }
 }
@@ -249,6 +253,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
         SectionName::Loading => read(value, loading_1::read).map(|section| job.loading = section),
+        SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
     };
     match taken {

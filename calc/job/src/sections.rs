@@ -5,6 +5,7 @@ pub mod loading;
 pub mod picking;
 pub mod plan;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -50,6 +51,8 @@ pub enum SectionName {
     Site,
     /// What was done and read when beds were taken out and loaded.
     Loading,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
     /// The rows of the price list that the job carries.
     Prices,
 }
@@ -63,6 +66,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Loading,
+        SectionName::Supply,
         SectionName::Prices,
     ];
 
@@ -76,6 +80,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Loading => "loading",
+            SectionName::Supply => "supply",
             SectionName::Prices => "prices",
         }
     }

@@ -10,10 +10,12 @@ pub mod label;
 pub mod loading;
 pub mod names;
 mod number;
+pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
 pub use label::{Fixed, Label};
+pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

@@ -226,6 +226,8 @@ pub enum Term {
     LayerDepth,
     /// Pressure lost.
     PressureLoss,
+    /// Pressure lost over the clean bed alone, as read.
+    CleanDrop,
     /// What the valve loses at the service flow.
     ValveLoss,
     /// What the collectors lose at the service flow.
@@ -280,6 +282,26 @@ pub enum Term {
     RiserLength,
     /// Number of vessels.
     VesselCount,
+    /// The length pipe is sold in.
+    StockLength,
+    /// What one cut of the saw takes.
+    Kerf,
+    /// From between the ankles out to the middle of the hands.
+    LiftReach,
+    /// Height of the hands above the floor where a lift begins.
+    LiftHeight,
+    /// How far up or down a lift goes.
+    LiftTravel,
+    /// How far a load lies to the side, degrees.
+    LiftTwist,
+    /// The factor for how well the hands hold.
+    LiftGrip,
+    /// What one person may lift.
+    LiftLimit,
+    /// The most a pallet may bear.
+    PalletMass,
+    /// The most packs on a pallet.
+    PalletPacks,
     /// In how many of all cases an interval holds the truth.
     Confidence,
     /// Degrees of freedom.
@@ -335,12 +357,19 @@ impl Term {
             Term::GrainHigh => "upper sieve",
             Term::LayerDepth => "L",
             Term::PressureLoss => "Δp_layer",
+            Term::CleanDrop => "Δp",
             Term::ValveLoss => "Δp_valve",
             Term::CollectorLoss => "Δp_collectors",
             Term::LineWeight => "w",
             Term::RoomExpansion => "E_room",
             Term::EmptyMass => "m_empty",
             Term::FootDiameter => "D_foot",
+            Term::LiftReach => "H",
+            Term::LiftHeight => "V",
+            Term::LiftTravel => "D",
+            Term::LiftTwist => "A",
+            Term::LiftGrip => "CM",
+            Term::LiftLimit => "RWL",
             _ => "",
         }
     }

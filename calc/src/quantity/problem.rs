@@ -71,6 +71,8 @@ pub enum Fault {
     },
     /// Nothing in the search range gives this.
     NoSolution,
+    /// There are more ways than can be gone through to be sure which is best.
+    TooManyWays,
     /// So much that no bed is left: the grains leave.
     CarriesAway {
         /// What was given.

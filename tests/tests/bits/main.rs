@@ -4,7 +4,8 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, tape_spreads, vessels, water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, tape_spreads,
+    vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -56,6 +57,11 @@ fn pressure_lost_at_rest_matches_the_reference() {
 }
 
 #[wasm_bindgen_test]
+fn voidages_come_back_from_pressures() {
+    packings::voidages().settle("packed_bed.csv, from pressure to voidage", 288);
+}
+
+#[wasm_bindgen_test]
 fn speeds_that_begin_to_lift_match_the_reference() {
     fluidisation::minima().settle("minimum_fluidisation.csv", 168);
 }
@@ -83,6 +89,16 @@ fn expansions_match_the_reference() {
 #[wasm_bindgen_test]
 fn tape_readings_spread_as_random_vessels_and_bags_do() {
     tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[wasm_bindgen_test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[wasm_bindgen_test]

@@ -9,6 +9,7 @@ mod hydraulics_extremes;
 mod hydraulics_properties;
 mod ladder;
 mod life;
+mod packing;
 mod practice;
 mod properties;
 mod reference;

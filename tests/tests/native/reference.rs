@@ -1,7 +1,7 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, sieves, tape_spreads, vessels, water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves, tape_spreads, vessels, water,
 };
 
 #[test]
@@ -67,6 +67,16 @@ fn expansions_match_the_reference() {
 #[test]
 fn tape_readings_spread_as_random_vessels_and_bags_do() {
     tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
 }
 
 #[test]

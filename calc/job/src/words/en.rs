@@ -128,6 +128,7 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::GrainSize => "grain size",
         Term::LayerDepth => "depth of the layer",
         Term::PressureLoss => "pressure lost in the layer",
+        Term::CleanDrop => "pressure lost over the clean bed",
         Term::ValveLoss => "pressure lost in the valve",
         Term::CollectorLoss => "pressure lost in the collectors",
         Term::PressureLossLimit => "most the unit may lose",
@@ -155,6 +156,16 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RiserWall => "wall of the riser",
         Term::RiserLength => "length of the riser",
         Term::VesselCount => "number of vessels",
+        Term::StockLength => "stock length",
+        Term::Kerf => "width of the saw's cut",
+        Term::LiftReach => "reach out to the hands",
+        Term::LiftHeight => "height of the hands",
+        Term::LiftTravel => "way up or down",
+        Term::LiftTwist => "twist to the side, degrees",
+        Term::LiftGrip => "factor for the grip",
+        Term::LiftLimit => "what one person may lift",
+        Term::PalletMass => "weight a pallet may bear",
+        Term::PalletPacks => "packs a pallet may bear",
         Term::Confidence => "confidence",
         Term::Freedom => "degrees of freedom",
         Term::Readings => "number of readings",
@@ -283,6 +294,13 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
             format!("{what} can't be below 0; it is {}.", manner.amount(value))
         }
         Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
+        Fault::OutOfRange { value, low, high } if problem.term == Term::CleanDrop => format!(
+            "At this flow grains of these sizes lose from {} to {} however they lie; {} was read. Check flow, gauges and \
+             grains, and whether the bed was clean.",
+            manner.amount(low),
+            manner.amount(high),
+            manner.amount(value)
+        ),
         // A lower limit so small that it would be shown as nothing.
         Fault::OutOfRange { value, low, high }
             if low.si() != 0.0 && (amount(low).starts_with("0 ") || amount(low).starts_with("0.00 ")) =>
@@ -339,6 +357,9 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
         Fault::CarriesAway { value } => {
             format!("{what} of {} leaves no bed: the grains go with the water.", manner.amount(value))
         }
+        Fault::TooManyWays => format!(
+            "{what}: more ways than can be gone through to be sure which is best. Offer fewer sizes, or lock some."
+        ),
         Fault::NoSolution => {
             format!("No diameter fits the {} and these two tape readings. Check all three.", term(problem.term))
         }

@@ -30,6 +30,7 @@ macro_rules! labels {
 }
 
 pub mod loading;
+pub(super) use labels;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
@@ -355,6 +356,12 @@ Label {
     EvidenceDrain = "Drain check",
     EvidencePaper = "Point from the paper that came with the medium",
     EvidenceTube = "Clear-tube test",
+    EvidenceDrop = "Clean pressure drop",
+    EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
+    EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
+    DropWord = "Pressure lost over the bed",
+    LayerWord = "Layer",
     EvidenceKindTitle = "Kind",
     EvidenceAdd = "Add it",
     Drain = "In the drain",

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | `jobs` | jobs that the others take apart |
 //! | `edits` | every change can be taken back, and a refused one changes nothing |
+//! | `evidence` | what was seen of a bed is used, refused with a reason, taken back |
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `as_loaded` | what was signed stays, and is set right by another record |
@@ -18,6 +19,7 @@
 mod answers;
 mod as_loaded;
 mod edits;
+mod evidence;
 mod jobs;
 mod plan;
 mod prices;
