@@ -24,7 +24,7 @@ pub fn drums(of: TagSheet) -> El {
         drum.label = of.tag.get();
         of.change(TagChange::InsertDrum(at, drum));
     };
-    el("div", "drums").kid(el("ul", "").each(ids, move |id| one(of, Id::new(id)))).kid(button(
+    el("div", "load-drums").kid(el("ul", "").each(ids, move |id| one(of, Id::new(id)))).kid(button(
         "",
         of.say(LoadingLabel::AddDrum),
         add,
@@ -62,7 +62,7 @@ fn one(of: TagSheet, id: Id) -> El {
         assumed: Rc::new(|| None),
         standing: None,
     };
-    el("li", "drum")
+    el("li", "load-drum")
         .kid(text(LoadingLabel::DrumLabel, |drum| &drum.label, TagChange::DrumLabel))
         .kid(text(LoadingLabel::DrumContents, |drum| &drum.contents, TagChange::DrumContents))
         .kid(weight.show(of.desk))

@@ -31,7 +31,7 @@ pub fn before(of: TagSheet, row: &StepRow) -> Vec<El> {
             let title = of.read(|load, answers| of.desk.manner().place(&place, load, answers));
             el("li", "")
                 .kid(
-                    el("p", "reading-title")
+                    el("p", "load-reading-title")
                         .text(&title)
                         .kid(el("span", "quietly").text(" ").text(of.say(LoadingLabel::Optional))),
                 )

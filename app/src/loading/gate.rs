@@ -51,7 +51,7 @@ pub fn gate(of: TagSheet, acknowledged: Worked<bool>, signed: Worked<bool>) -> E
         [of.say(LoadingLabel::Cautions), &by].concat()
     };
     let said = move || of.read(|_, answers| of.desk.manner().cautions(of.sheet, answers));
-    let list = el("ul", "cautions").live(move || said().into_iter().map(|text| el("li", "").text(text)).collect());
+    let list = el("ul", "load-cautions").live(move || said().into_iter().map(|text| el("li", "").text(text)).collect());
     el("details", "loading-gate")
         .holds("open", move || !acknowledged.get() && !signed.get())
         .kid(el("summary", "").kid(el("span", "loading-gate-title").says(title)))

@@ -104,7 +104,7 @@ fn work(of: TagSheet) -> Vec<El> {
     let desk = of.desk;
     let manner = desk.manner();
     let ids = move || of.steps().into_iter().map(|step| step.id).collect::<Vec<_>>();
-    let steps = el("ol", "steps").each(ids, move |id| step(of, id));
+    let steps = el("ol", "load-steps").each(ids, move |id| step(of, id));
     let mut grid = el("div", "loading-grid");
     if of.sheet == WorkSheet::Loading {
         let drawing = Worked::new(move || {

@@ -89,21 +89,21 @@ pub fn reading(of: TagSheet, place: &ReadingPlace, needed: bool) -> El {
         let stamp = of.stamp();
         put(Some(TapeReading { entry: None, state: state(), stamp }));
     };
-    el("div", "reading")
+    el("div", "load-reading")
         .when(
             move || expect().is_some(),
             move || {
                 vec![
-                    el("p", "reading-expect")
+                    el("p", "load-reading-expect")
                         .kid(el("span", "quietly").text(of.say(LoadingLabel::Expect)).text(" "))
-                        .kid(el("span", "reading-figure").says(move || expect().unwrap_or_default())),
+                        .kid(el("span", "load-reading-figure").says(move || expect().unwrap_or_default())),
                 ]
             },
         )
         .when(move || !untaken(), move || vec![field.clone()])
-        .when(quiet, move || vec![el("p", "reading-quiet").text("● ").text(of.say(LoadingLabel::WithinSpread))])
+        .when(quiet, move || vec![el("p", "load-reading-quiet").text("● ").text(of.say(LoadingLabel::WithinSpread))])
         .kid(
-            el("div", "reading-said")
+            el("div", "load-reading-said")
                 .set("role", "status")
                 .live(move || said().iter().map(|text| el("p", "").text(text)).collect()),
         )

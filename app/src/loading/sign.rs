@@ -56,7 +56,7 @@ pub fn sign(of: TagSheet) -> El {
         move || {
             vec![
                 el("p", "").text(of.say(label)),
-                el("ul", "sign-list")
+                el("ul", "load-sign-list")
                     .live(move || which.with(|all| all.iter().map(|text| el("li", "").text(text)).collect())),
             ]
         }

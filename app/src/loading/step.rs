@@ -34,7 +34,7 @@ pub fn step(of: TagSheet, id: &str) -> El {
             [&of.desk.manner().instant(&stamp.at), " · ", &stamp.by].concat()
         })
     };
-    let line = el("li", "step").marks("step-done", done).marks("step-next", next);
+    let line = el("li", "load-step").marks("load-step-done", done).marks("load-step-next", next);
     let line = match &first.work {
         StepWork::Tick => {
             let box_of = el("input", "").set("type", "checkbox").holds("checked", done).on("change", move |event| {
@@ -46,16 +46,20 @@ pub fn step(of: TagSheet, id: &str) -> El {
                 }
             });
             line.kids(before(of, &first))
-                .kid(el("label", "step-tick").kid(box_of).kid(el("span", "step-title").says(title)))
+                .kid(el("label", "load-step-tick").kid(box_of).kid(el("span", "load-step-title").says(title)))
         }
         StepWork::Read(place) | StepWork::MayRead(place) => {
             let needed = matches!(first.work, StepWork::Read(_));
             let optional = if needed { "" } else { of.say(LoadingLabel::Optional) };
-            line.kid(el("p", "step-title step-heading").says(title).kid(el("span", "quietly").text(" ").text(optional)))
-                .kid(reading(of, place, needed))
+            line.kid(
+                el("p", "load-step-title load-step-heading")
+                    .says(title)
+                    .kid(el("span", "quietly").text(" ").text(optional)),
+            )
+            .kid(reading(of, place, needed))
         }
     };
-    line.kid(el("p", "step-how").says(lines)).kid(el("p", "step-when").says(when)).kids(after(of, &first))
+    line.kid(el("p", "load-step-how").says(lines)).kid(el("p", "load-step-when").says(when)).kids(after(of, &first))
 }
 
 /// Whether a step has to be done; a reading that may be taken needn't.

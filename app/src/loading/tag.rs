@@ -129,7 +129,8 @@ impl TagSheet {
     /// Brings the next step into the middle of the screen, once what changed is drawn.
     pub fn show_next(self) {
         bedwright_edge::timer::Timer::after(60, || {
-            let next = window().document().and_then(|document| document.query_selector(".step-next").ok().flatten());
+            let next =
+                window().document().and_then(|document| document.query_selector(".load-step-next").ok().flatten());
             if let Some(next) = next {
                 bedwright_edge::display::bring_to_middle(&next);
             }

@@ -28,15 +28,15 @@ async fn sheet_of(page: &Page, sheet: &str, tag: &str) -> String {
 async fn read_the_cautions(page: &Page) {
     page.enter("Your name", PERSON).await;
     page.press("I have read them").await;
-    page.until("the steps", "document.querySelector('.step-next') !== null").await;
+    page.until("the steps", "document.querySelector('.load-step-next') !== null").await;
 }
 
 /// Ticks step after step until one asks for a reading: how many were ticked.
 async fn tick_on(page: &Page) -> usize {
     let mut ticked = 0;
     loop {
-        let next = "const next = document.querySelector('.step-next > .step-tick input'); \
-                    return next ? next.closest('li').querySelector('.step-title').innerText : '';";
+        let next = "const next = document.querySelector('.load-step-next > .load-step-tick input'); \
+                    return next ? next.closest('li').querySelector('.load-step-title').innerText : '';";
         let title = page.script(next).await.as_str().unwrap_or_default().to_owned();
         if title.is_empty() {
             return ticked;
@@ -46,7 +46,7 @@ async fn tick_on(page: &Page) -> usize {
         page.until(
             &format!("{title} is ticked"),
             &format!(
-                "[...document.querySelectorAll('.step-done .step-title')].some((step) => step.innerText === {done})"
+                "[...document.querySelectorAll('.load-step-done .load-step-title')].some((step) => step.innerText === {done})"
             ),
         )
         .await;
@@ -95,7 +95,7 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
         page.started().await;
         // It opens where it was: the reading after the carbon is next, and on the screen.
         page.find(Role::Heading, "Loading sheet · CF-1").await;
-        page.until("the next step is in sight", "(() => { const next = document.querySelector('.step-next'); if (!next) return false; const at = next.getBoundingClientRect(); return at.top < innerHeight && at.bottom > 0; })()").await;
+        page.until("the next step is in sight", "(() => { const next = document.querySelector('.load-step-next'); if (!next) return false; const at = next.getBoundingClientRect(); return at.top < innerHeight && at.bottom > 0; })()").await;
         assert_eq!(page.entered(AFTER_GRAVEL).await, "47 1/2");
         // From the gravel as it was read: 47 1/2 − 32 1/8 in.
         page.says("15 1/4 in ±").await;
@@ -110,7 +110,7 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
         page.until("quiet", "!document.body.innerText.includes('less than counted')").await;
         taps += "15 1/4".len();
         taps += tick_on(&page).await;
-        page.until("every step", "document.querySelectorAll('.steps > .step').length === document.querySelectorAll('.steps > .step-done').length").await;
+        page.until("every step", "document.querySelectorAll('.load-steps > .load-step').length === document.querySelectorAll('.load-steps > .load-step-done').length").await;
         // The removal sheet was left out on purpose: what was not ticked is said, and does not hold it up.
         page.says("Not ticked; the record will say so:").await;
         page.press("Sign").await;
@@ -135,7 +135,7 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
         page.open(&other).await;
         page.find(Role::Heading, "Loading sheet · CF-2").await;
         page.says("0 of 25 steps done").await;
-        page.until("its steps", "document.querySelector('.step-next') !== null").await;
+        page.until("its steps", "document.querySelector('.load-step-next') !== null").await;
     })
     .await;
 }
