@@ -39,8 +39,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
-          spent, media_loss, packs, cutting, tape_spread]
+          terminal_speed, grading, expansion, tape_spread, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
+          spent, media_loss, packs, cutting]
 
 
 def in_sample(key, percent):
