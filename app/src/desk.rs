@@ -36,8 +36,6 @@ const PREFIX: &str = "bedwright/";
 const JOBS: &str = "bedwright/job/";
 /// Keys of jobs that are being erased: a job with such a mark is gone, whatever of it is still found.
 const ERASED: &str = "bedwright/erased/";
-/// Where a job's records are kept, beside its sections.
-const RECORDS: &str = "records";
 /// Jobs stay in the bin for this many days.
 pub const BIN_DAYS: i64 = 30;
 
@@ -205,7 +203,7 @@ impl Desk {
         let mut job = self
             .shelf
             .with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
-        let taken = if section == RECORDS {
+        let taken = if saved::is_records(section) {
             saved::read_records(&mut job, &text)
         } else {
             saved::read_section(&mut job, section, &text)
@@ -298,16 +296,17 @@ impl Desk {
         let Some(before) = self.open_now() else { return told(false) };
         let mut job = (*before).clone();
         let device = self.person.with_untracked(|person| person.device.clone());
+        let part = saved::part_of(&record);
         let edit = Edit::AddRecord(record);
         if apply(&mut job, edit.clone(), &device).is_err() {
             return told(false);
         }
-        let key = format!("{JOBS}{}/{RECORDS}", job.id);
+        let key = format!("{JOBS}{}/{part}", job.id);
         let keeper = self.keeper.clone();
         // What was ticked until now goes with it.
         keeper.flush();
         wasm_bindgen_futures::spawn_local(async move {
-            let outcome = keeper.commit(&key, &saved::records_text(&job)).await;
+            let outcome = keeper.commit(&key, &saved::records_text(&job, &part)).await;
             // The person may have gone to another job meanwhile: then it is found signed when this one is opened.
             let here = self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id));
             match outcome {
@@ -316,7 +315,7 @@ impl Desk {
                     self.shelf.update(|shelf| drop(shelf.insert(job.id.clone(), Arc::new(job)))).unwrap_or_default()
                 }
                 // One of the two places may have taken it: what isn't signed must not look signed later.
-                Err(_) => keeper.schedule(&key, &saved::records_text(&before)),
+                Err(_) => keeper.schedule(&key, &saved::records_text(&before, &part)),
             }
             told(outcome.is_ok());
         });
@@ -367,8 +366,8 @@ impl Desk {
                     keeper.schedule(&format!("{JOBS}{}/{name}", job.id), &locked.value.to_string());
                 }
             }
-            if before.map_or(0, |before| before.records.len()) != job.records.len() {
-                keeper.schedule(&format!("{JOBS}{}/{RECORDS}", job.id), &saved::records_text(job));
+            for part in saved::parts_from(job, before.map_or(0, |before| before.records.len())) {
+                keeper.schedule(&format!("{JOBS}{}/{part}", job.id), &saved::records_text(job, &part));
             }
         }
     }
@@ -448,7 +447,8 @@ impl Desk {
         let names = self.shelf.with_untracked(|shelf| {
             shelf.get(id).map(|job| {
                 let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
-                known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
+                let records = [saved::RECORDS.to_owned()].into_iter().chain(saved::parts_from(job, 0));
+                known.chain(job.locked.keys().cloned()).chain(records).collect::<Vec<_>>()
             })
         });
         let keeper = self.keeper.clone();

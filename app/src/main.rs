@@ -14,6 +14,7 @@ mod parts;
 mod person;
 mod picking;
 mod route;
+mod search;
 mod settings;
 mod survey_sheet;
 mod vessel;

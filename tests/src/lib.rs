@@ -17,6 +17,8 @@
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
 //! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
+//! | [`carbonates`] | waters and what calcite does to them |
+//! | [`contactors`] | beds of calcite and their waters |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
@@ -25,6 +27,8 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
 pub mod beds;
+pub mod carbonates;
+pub mod contactors;
 pub mod digest;
 pub mod expansions;
 pub mod fills;

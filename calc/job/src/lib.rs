@@ -6,6 +6,8 @@
 
 pub mod answers;
 pub mod as_loaded;
+pub mod care;
+pub mod day;
 pub mod decimal;
 pub mod drawing;
 pub mod edit;

@@ -4,6 +4,7 @@ pub mod head;
 pub mod loading;
 pub mod picking;
 pub mod plan;
+pub mod search;
 pub mod site;
 pub mod supply;
 pub mod survey;
@@ -55,6 +56,8 @@ pub enum SectionName {
     Supply,
     /// The rows of the price list that the job carries.
     Prices,
+    /// What vessels are looked for.
+    Search,
 }
 
 impl SectionName {
@@ -68,6 +71,7 @@ impl SectionName {
         SectionName::Loading,
         SectionName::Supply,
         SectionName::Prices,
+        SectionName::Search,
     ];
 
     /// The permanent id.
@@ -82,6 +86,7 @@ impl SectionName {
             SectionName::Loading => "loading",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",
+            SectionName::Search => "search",
         }
     }
 

@@ -8,7 +8,7 @@ use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
-use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
+use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
 use bedwright_job::field::{LayerField, PlanField, SupplyField, SurveyField, WaterField};
 use bedwright_job::id::Id;
@@ -23,6 +23,7 @@ use bedwright_job::sections::loading::{
 };
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::search::VesselSearch;
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
 use bedwright_job::sections::supply::{Supply, SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
@@ -163,11 +164,20 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ];
     let of = prop_oneof![
         Just(WaterOf::Site),
+        Just(WaterOf::Search),
         vessel_id().prop_map(WaterOf::Vessel),
         (vessel_id(), layer_id()).prop_map(|(vessel, layer)| WaterOf::Layer(vessel, layer)),
     ];
+    let searches = prop_oneof![
+        one_of(Purpose::ALL).prop_map(SearchChoice::Purpose),
+        one_of(ARRANGEMENTS).prop_map(SearchChoice::Arrangement),
+        text().prop_map(SearchChoice::Media),
+        text().prop_map(SearchChoice::Underbed),
+        any::<bool>().prop_map(SearchChoice::RiserInParts),
+    ];
     prop_oneof![
         1 => one_of(WaterSource::ALL).prop_map(Edit::Source),
+        1 => searches.prop_map(Edit::Search),
         2 => (vessel_id(), duties).prop_map(|(vessel, choice)| Edit::Duty { vessel, choice }),
         4 => (of, one_of(WaterField::ALL), prop::option::of(survey_entry()))
             .prop_map(|(of, field, entry)| Edit::Water { of, field, entry }),
@@ -273,8 +283,15 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
 
 fn edit() -> impl Strategy<Value = Edit> {
     let one = || {
-        let later = prop_oneof![of_the_prices(), of_the_loading(), of_supply()];
-        prop_oneof![4 => of_the_job(), 4 => of_a_vessel(), 4 => of_a_plan(), 4 => of_the_water(), 12 => later]
+        prop_oneof![
+            of_the_job(),
+            of_a_vessel(),
+            of_a_plan(),
+            of_the_water(),
+            of_the_prices(),
+            of_the_loading(),
+            of_supply()
+        ]
     };
     prop_oneof![
         8 => one(),
@@ -282,13 +299,14 @@ fn edit() -> impl Strategy<Value = Edit> {
     ]
 }
 
-/// The sections that came later.
-type Later = (JobPrices, Supply, Loading);
+/// Sections that came later than the first five.
+type Later = (JobPrices, Loading, Supply, VesselSearch);
 
 /// All that a change may change and an undo must restore.
 fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Later) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    let later = (job.prices.body.clone(), job.supply.body.clone(), job.loading.body.clone());
+    let (supply, search) = (job.supply.body.clone(), job.search.body.clone());
+    let later = (job.prices.body.clone(), job.loading.body.clone(), supply, search);
     (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), later)
 }
 
@@ -372,6 +390,7 @@ proptest! {
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Loading => before.loading.body == job.loading.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Search => before.search.body == job.search.body,
                     SectionName::Supply => before.supply.body == job.supply.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);

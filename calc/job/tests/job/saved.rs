@@ -88,6 +88,7 @@ fn write_the_saved_files_of_this_version() {
     let files = [
         ("v1-site.json", job_text(&jobs::sample())),
         ("v1-loading.json", job_text(&jobs::loaded())),
+        ("v1-search.json", job_text(&jobs::searched())),
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
         ("v1-prices.json", job_text(&jobs::priced())),
@@ -129,6 +130,7 @@ fn version_1_still_means_what_it_meant() {
     assert_eq!(read("v1-sample.json"), before);
     assert_eq!(read("v1-site.json"), jobs::sample());
     assert_eq!(read("v1-loading.json"), jobs::loaded());
+    assert_eq!(read("v1-search.json"), jobs::searched());
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
     assert_eq!(read("v1-prices.json"), jobs::priced());
@@ -316,7 +318,7 @@ fn records_without_a_name_or_with_the_name_of_another_are_kept() {
 fn records_from_storage_are_added_once() {
     let job = jobs::every_choice();
     let mut again = job.clone();
-    read_records(&mut again, &records_text(&job)).unwrap();
+    read_records(&mut again, &records_text(&job, "records")).unwrap();
     assert_eq!(again, job);
     assert!(matches!(read_records(&mut again, "[{"), Err(Unreadable::NotJson { .. })));
 }
