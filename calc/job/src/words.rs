@@ -16,7 +16,7 @@ pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{CareLabel, Fixed, Label};
+pub use label::{CareLabel, Fixed, Label, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

@@ -36,8 +36,10 @@ pub use care::CareLabel;
 pub(super) use labels;
 
 mod search;
+mod top;
 
 pub use search::SearchLabel;
+pub use top::TopLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
