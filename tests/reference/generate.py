@@ -19,6 +19,7 @@ import grading
 import head_shape
 import minimum_fluidisation
 import packed_bed
+import quote
 import sieve
 import table
 import terminal_speed
@@ -28,7 +29,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion]
+          terminal_speed, grading, expansion, quote]
 
 
 def in_sample(key, percent):

@@ -15,6 +15,7 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`quotes`] | what quotes come to |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`digest`] | boiling values down |
@@ -28,6 +29,7 @@ pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
 pub mod packed_beds;
+pub mod quotes;
 pub mod sieves;
 pub mod table;
 pub mod vessels;

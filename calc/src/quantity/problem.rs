@@ -71,6 +71,11 @@ pub enum Fault {
     },
     /// Nothing in the search range gives this.
     NoSolution,
+    /// It has more decimal places than can be reckoned with exactly.
+    TooFine {
+        /// The most it may have.
+        places: u32,
+    },
     /// So much that no bed is left: the grains leave.
     CarriesAway {
         /// What was given.

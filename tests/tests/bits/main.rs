@@ -3,7 +3,7 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, quotes, sieves, vessels, water};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 /// What the native build computed; `tests/run` hands it in.
@@ -76,4 +76,9 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }

@@ -1,6 +1,6 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, quotes, sieves, vessels, water};
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
@@ -60,6 +60,11 @@ fn gradings_match_the_reference() {
 #[test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".
