@@ -6,5 +6,5 @@ pub mod money;
 pub mod quote;
 
 pub use bill::{Bill, BillLine, BillPart, CountUnit, Fitting, Item, JobKind, VesselBill, bill};
-pub use exact::{Halves, Rounding};
+pub use exact::{Halves, Rounding, currency_places};
 pub use money::Money;

@@ -1,5 +1,7 @@
 //! The one door through which a job changes.
 
+pub mod quote;
+
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
@@ -17,6 +19,7 @@ use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
+use quote::QuoteEdit;
 
 /// One change.
 #[derive(Clone, Debug, PartialEq)]
@@ -168,6 +171,8 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// A change of the quote.
+    Quote(QuoteEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
     /// Several at once, done and undone together.
@@ -327,6 +332,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Quote(_) => &[SectionName::Quote],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -339,6 +345,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Quote => &mut job.quote.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -490,6 +497,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             tidy_line(job, &key);
             Edit::Pick { key, picked }
         }
+        Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {
                 return Err(Refused::SameRecord(record.id));

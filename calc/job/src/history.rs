@@ -81,6 +81,7 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::PickText { key: k, field: a, .. }, Edit::PickText { key: l, field: b, .. }) => k == l && a == b,
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
+        (Edit::Quote(a), Edit::Quote(b)) => a.same_place(b),
         _ => false,
     }
 }

@@ -9,6 +9,7 @@ use crate::id::{Id, Revision};
 use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
+use crate::sections::quote::Quote;
 use crate::sections::site::SiteConditions;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
@@ -28,6 +29,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// What is offered and for how much.
+    pub quote: Section<Quote>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -84,6 +87,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            quote: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -111,6 +115,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Quote => self.quote.revision.as_ref(),
         }
     }
 

@@ -8,6 +8,7 @@ mod calculation;
 mod left_out;
 mod natural;
 mod picking;
+mod quote;
 mod survey;
 #[cfg(test)]
 mod tests;
@@ -18,6 +19,7 @@ pub use calculation::calculation_sheet;
 pub use left_out::{LeftOut, left_out};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, pick_list, pick_rows, put_back};
+pub use quote::{internal_quote_sheet, quote_sheet};
 pub use survey::survey_sheet;
 pub use title::{Field, TitleBlock};
 
@@ -32,6 +34,10 @@ pub enum PaperKind {
     BillOfMaterials,
     /// Every figure of a vessel with its formula and what went in.
     Calculation,
+    /// What is offered and for how much.
+    Quote,
+    /// The same with cost and margin.
+    InternalQuote,
 }
 
 /// Everything that stands on a paper.
@@ -97,6 +103,10 @@ pub enum RowKind {
     Item,
     /// A remark.
     Remark,
+    /// A part of a sum: its name, and the amount at the right edge.
+    Sum,
+    /// What a sum comes to.
+    Total,
     /// A ruled line to write on.
     Writing,
     /// Room for a sketch.

@@ -6,8 +6,10 @@
 
 mod fields;
 mod head_1;
+mod issued_1;
 mod picking_1;
 mod plan_1;
+mod quote_1;
 mod site_1;
 mod survey_1;
 
@@ -17,6 +19,7 @@ use serde_json::{Map, Value};
 
 use crate::id::Id;
 use crate::job::{Job, Locked, LockedSection, Record};
+use crate::quote::QuoteCopy;
 use crate::sections::{Section, SectionName};
 use fields::{Taken, Written};
 
@@ -60,7 +63,12 @@ pub enum Unreadable {
 #[must_use]
 pub const fn version_of(name: SectionName) -> u64 {
     match name {
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking | SectionName::Site => 1,
+        SectionName::Head
+        | SectionName::Survey
+        | SectionName::Plan
+        | SectionName::Picking
+        | SectionName::Site
+        | SectionName::Quote => 1,
     }
 }
 
@@ -74,7 +82,12 @@ pub fn job_text(job: &Job) -> String {
     let mut sections = Map::new();
     for &name in SectionName::ALL {
         // A section that says nothing yet and that files of before didn't have stays out of them.
-        if name == SectionName::Site && job.site == Section::default() && !job.is_locked(name) {
+        let silent = match name {
+            SectionName::Site => job.site == Section::default(),
+            SectionName::Quote => job.quote == Section::default(),
+            _ => false,
+        };
+        if silent && !job.is_locked(name) {
             continue;
         }
         sections.insert(name.id().to_owned(), section_value(job, name));
@@ -139,6 +152,21 @@ pub fn read_section(job: &mut Job, name: &str, text: &str) -> Result<(), Unreada
     Ok(())
 }
 
+/// An issued quote as the record it is.
+#[must_use]
+pub fn issued_value(copy: &QuoteCopy) -> Value {
+    issued_1::write(copy)
+}
+
+/// The issued quote that a record holds; none for a record of another kind, or of a later version.
+#[must_use]
+pub fn read_issued(record: &Value) -> Option<QuoteCopy> {
+    if record.get("kind").and_then(Value::as_str) != Some(issued_1::KIND) {
+        return None;
+    }
+    issued_1::read(record.clone()).ok()
+}
+
 /// The records as they are kept in storage.
 #[must_use]
 pub fn records_text(job: &Job) -> String {
@@ -190,6 +218,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Quote => written(name, &job.quote, quote_1::write),
     }
 }
 
@@ -225,6 +254,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Quote => read(value, quote_1::read).map(|section| job.quote = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

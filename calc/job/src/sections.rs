@@ -1,8 +1,10 @@
 //! The parts of a job that are kept, sent and joined on their own.
 
+pub mod by_field;
 pub mod head;
 pub mod picking;
 pub mod plan;
+pub mod quote;
 pub mod site;
 pub mod survey;
 
@@ -47,12 +49,20 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// What is offered and for how much.
+    Quote,
 }
 
 impl SectionName {
     /// All this version knows.
-    pub const ALL: &'static [SectionName] =
-        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking, SectionName::Site];
+    pub const ALL: &'static [SectionName] = &[
+        SectionName::Head,
+        SectionName::Survey,
+        SectionName::Plan,
+        SectionName::Picking,
+        SectionName::Site,
+        SectionName::Quote,
+    ];
 
     /// The permanent id.
     #[must_use]
@@ -63,6 +73,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Quote => "quote",
         }
     }
 

@@ -9,9 +9,10 @@ mod en;
 pub mod label;
 pub mod names;
 mod number;
+mod quote;
 mod window;
 
-pub use label::{Fixed, Label};
+pub use label::{Fixed, Label, QuoteLabel};
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

@@ -25,6 +25,14 @@ pub struct Rounding {
     pub halves: Halves,
 }
 
+include!(concat!(env!("OUT_DIR"), "/currencies.rs"));
+
+/// Decimal places of a currency's smallest unit, by its code: two for every code that isn't known to have others.
+#[must_use]
+pub fn currency_places(code: &str) -> u32 {
+    CURRENCIES.iter().find(|(known, _)| *known == code).map_or(2, |(_, places)| *places)
+}
+
 /// The sum of two, exact.
 pub(crate) fn sum(a: Decimal, b: Decimal) -> Option<Decimal> {
     let places = a.scale().max(b.scale());

@@ -81,7 +81,10 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
         PaperKind::PickList => (Label::PickList, Label::PickListLetters, Label::PickedBy),
         PaperKind::Survey => (Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
         PaperKind::BillOfMaterials => (Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
-        PaperKind::Calculation => (Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy),
+        // A quote's block is that of its copy.
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            (Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy)
+        }
     };
     let field =
         |label: Label, value: &str| Field { label: manner.label(label).to_owned(), value: value.trim().to_owned() };
@@ -113,7 +116,9 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     let planned = surveyed.saturating_add(count(&job.plan.revision));
     match kind {
         PaperKind::Survey => surveyed,
-        PaperKind::Calculation => planned.saturating_add(count(&job.site.revision)),
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            planned.saturating_add(count(&job.site.revision))
+        }
         PaperKind::BillOfMaterials | PaperKind::PickList => planned.saturating_add(count(&job.picking.revision)),
     }
 }

@@ -43,6 +43,11 @@ impl Taken {
         }
     }
 
+    /// The names of what wasn't taken yet.
+    pub(super) fn keys(&self) -> Vec<String> {
+        self.map.keys().cloned().collect()
+    }
+
     /// A field, if it is there at all.
     #[inline(never)]
     pub(super) fn maybe(&mut self, key: &str) -> Option<Value> {

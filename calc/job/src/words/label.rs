@@ -29,6 +29,10 @@ macro_rules! labels {
     };
 }
 
+mod quote;
+
+pub use quote::QuoteLabel;
+
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
 Label {

@@ -7,9 +7,10 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
+use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField, WaterField};
+use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::saved::{job_text, read_job};
@@ -17,6 +18,9 @@ use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::quote::{
+    HALVES, LabourLine, LineText, PriceBy, Quote, QuoteLine, QuoteText, STANDINGS, TaxClass,
+};
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
@@ -166,8 +170,55 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn quote_line() -> impl Strategy<Value = QuoteLine> {
+    let fields = (one_of(LineField::ALL), prop::option::of(entry()));
+    let texts = (one_of(LineText::ALL), text());
+    (fields, texts, one_of(STANDINGS), any::<bool>(), prop::option::of(text())).prop_map(
+        |((field, entry), (kind, text), standing, on_request, removed)| {
+            let mut line = QuoteLine { standing, on_request, removed, ..QuoteLine::default() };
+            line.entries.set(field, entry);
+            line.set_text(kind, text);
+            line
+        },
+    )
+}
+
+fn of_the_quote() -> impl Strategy<Value = Edit> {
+    let keys = || one_of(&["pack:a:b", "own:1", "own:2", "labour:filter"]).prop_map(str::to_owned);
+    let tax = (one_of(&["a", "b"]), text(), prop::option::of(entry())).prop_map(|(id, name, rate)| TaxClass {
+        id: Id::new(id),
+        name,
+        rate,
+        unknown: serde_json::Map::new(),
+    });
+    let labour = (prop::option::of(one_of(&[JobKind::New, JobKind::TopUp])), prop::option::of(entry())).prop_map(
+        |(kind, hours)| LabourLine {
+            id: Id::new("l"),
+            kind,
+            up_to: hours.clone(),
+            hours,
+            unknown: serde_json::Map::new(),
+        },
+    );
+    let line = (keys(), prop::option::of(0_usize..4), prop::option::of(quote_line().prop_map(Arc::new)));
+    let one = prop_oneof![
+        (one_of(QuoteText::ALL), text()).prop_map(|(field, text)| QuoteEdit::Text { field, text }),
+        (one_of(QuoteField::ALL), prop::option::of(entry()))
+            .prop_map(|(field, entry)| QuoteEdit::Entry { field, entry }),
+        one_of(PriceBy::ALL).prop_map(QuoteEdit::Way),
+        one_of(HALVES).prop_map(QuoteEdit::Halves),
+        prop::option::of(0_u32..5).prop_map(QuoteEdit::Places),
+        any::<bool>().prop_map(QuoteEdit::FreightByKilogram),
+        prop::collection::vec(tax, 0..3).prop_map(QuoteEdit::Taxes),
+        prop::collection::vec(labour, 0..3).prop_map(QuoteEdit::Labour),
+        line.prop_map(|(key, at, line)| QuoteEdit::Line { key, at, line }),
+        Just(QuoteEdit::Whole(Arc::new(Quote::default()))),
+    ];
+    one.prop_map(Edit::Quote)
+}
+
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water()];
+    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_quote()];
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
@@ -175,9 +226,9 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Quote) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (head, survey, plan, job.picking.body.clone(), job.site.body.clone())
+    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), job.quote.body.clone())
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -258,6 +309,7 @@ proptest! {
                     SectionName::Plan => before.plan.body == job.plan.body,
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
+                    SectionName::Quote => before.quote.body == job.quote.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }
