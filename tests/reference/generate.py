@@ -13,14 +13,18 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import calibration
 import expansion
 import fluidised
 import grading
 import head_shape
+import media_loss
 import minimum_fluidisation
 import packed_bed
 import quote
 import sieve
+import spent
+import student_t
 import table
 import terminal_speed
 import textbook
@@ -29,7 +33,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, quote]
+          terminal_speed, grading, expansion, quote, student_t, calibration, spent, media_loss]
 
 
 def in_sample(key, percent):

@@ -1,6 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
-use crate::{beds, expansions, fills, fluidisation, gradings, heads, packed_beds, quotes, sieves, vessels, water};
+use crate::{
+    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, quotes, sieves, vessels, water,
+};
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
 #[must_use]
@@ -32,6 +34,10 @@ pub fn all() -> String {
         ("terminal_speed", fluidisation::settling().values),
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
+        ("student_t", lives::quantiles().values),
+        ("calibration", lives::places().values),
+        ("spent", lives::curves().values),
+        ("media_loss", lives::losses().values),
         ("quote", quotes::sums().values),
         ("fills", fills::values()),
         ("beds", beds::values()),

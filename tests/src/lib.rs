@@ -15,6 +15,7 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`quotes`] | what quotes come to |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
@@ -28,6 +29,7 @@ pub mod fills;
 pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
+pub mod lives;
 pub mod packed_beds;
 pub mod quotes;
 pub mod sieves;

@@ -13,6 +13,7 @@ use crate::entry::Entry;
 use crate::field::{LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
 use crate::job::{Job, Record};
+use crate::prices::{Catalogue, PriceRow};
 use crate::sections::SectionName;
 use crate::sections::head::TextField;
 use crate::sections::picking::{PickField, PickLine};
@@ -155,6 +156,15 @@ pub enum Edit {
         /// What it is now.
         entry: Option<SurveyEntry>,
     },
+    /// A row of the price list that the job carries, put under its key or taken away.
+    Price {
+        /// Its key.
+        key: String,
+        /// The row; none when it is taken away.
+        row: Option<Arc<PriceRow>>,
+    },
+    /// The list that rows were taken from.
+    Catalogue(Catalogue),
     /// A text on a line of the pick list.
     PickText {
         /// The item's key.
@@ -262,6 +272,8 @@ pub enum Refused {
     Locked(SectionName),
     /// A record with this id is there already.
     SameRecord(Id),
+    /// A row of the price list has another key than it is put under, or an amount that can't be kept.
+    PriceRow(String),
 }
 
 /// Changes a job, and says how to take it back. Applying the inverse gives the same content as before; the
@@ -333,6 +345,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
         Edit::Quote(_) => &[SectionName::Quote],
+        Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -346,6 +359,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
         SectionName::Quote => &mut job.quote.revision,
+        SectionName::Prices => &mut job.prices.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -485,6 +499,14 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             site.tidy();
             Edit::Water { of, field, entry }
         }
+        Edit::Price { key, row } => {
+            if row.as_ref().is_some_and(|row| row.key != key || !row.is_sound()) {
+                return Err(Refused::PriceRow(key));
+            }
+            let row = job.prices.body.set(&key, row);
+            Edit::Price { key, row }
+        }
+        Edit::Catalogue(catalogue) => Edit::Catalogue(std::mem::replace(&mut job.prices.body.catalogue, catalogue)),
         Edit::PickText { key, field, text } => {
             let line = job.picking.body.lines.entry(key.clone()).or_default();
             let text = std::mem::replace(line.text_mut(field), text);

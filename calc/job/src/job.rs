@@ -6,6 +6,7 @@ use litemap::LiteMap;
 use serde_json::Value;
 
 use crate::id::{Id, Revision};
+use crate::prices::JobPrices;
 use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
@@ -31,6 +32,8 @@ pub struct Job {
     pub site: Section<SiteConditions>,
     /// What is offered and for how much.
     pub quote: Section<Quote>,
+    /// The rows of the price list it carries.
+    pub prices: Section<JobPrices>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -88,6 +91,7 @@ impl Job {
             picking: Section::default(),
             site: Section::default(),
             quote: Section::default(),
+            prices: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -116,6 +120,7 @@ impl Job {
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
             SectionName::Quote => self.quote.revision.as_ref(),
+            SectionName::Prices => self.prices.revision.as_ref(),
         }
     }
 

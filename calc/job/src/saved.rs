@@ -7,8 +7,10 @@
 mod fields;
 mod head_1;
 mod issued_1;
+mod list_1;
 mod picking_1;
 mod plan_1;
+mod prices_1;
 mod quote_1;
 mod site_1;
 mod survey_1;
@@ -22,6 +24,7 @@ use crate::job::{Job, Locked, LockedSection, Record};
 use crate::quote::QuoteCopy;
 use crate::sections::{Section, SectionName};
 use fields::{Taken, Written};
+pub use list_1::{list_part, list_parts, list_text, read_list_part};
 
 /// The name of the format.
 pub const FORMAT: &str = "bedwright-job";
@@ -68,6 +71,7 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Plan
         | SectionName::Picking
         | SectionName::Site
+        | SectionName::Prices
         | SectionName::Quote => 1,
     }
 }
@@ -82,12 +86,7 @@ pub fn job_text(job: &Job) -> String {
     let mut sections = Map::new();
     for &name in SectionName::ALL {
         // A section that says nothing yet and that files of before didn't have stays out of them.
-        let silent = match name {
-            SectionName::Site => job.site == Section::default(),
-            SectionName::Quote => job.quote == Section::default(),
-            _ => false,
-        };
-        if silent && !job.is_locked(name) {
+        if says_nothing_new(job, name) {
             continue;
         }
         sections.insert(name.id().to_owned(), section_value(job, name));
@@ -101,6 +100,17 @@ pub fn job_text(job: &Job) -> String {
         file.insert(key.clone(), value.clone());
     }
     Value::Object(file).to_string()
+}
+
+/// Whether a section that came after the first files says nothing.
+fn says_nothing_new(job: &Job, name: SectionName) -> bool {
+    let nothing = match name {
+        SectionName::Site => job.site == Section::default(),
+        SectionName::Prices => job.prices == Section::default(),
+        SectionName::Quote => job.quote == Section::default(),
+        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
+    };
+    nothing && !job.is_locked(name)
 }
 
 /// Reads a whole job.
@@ -219,6 +229,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
         SectionName::Quote => written(name, &job.quote, quote_1::write),
+        SectionName::Prices => written(name, &job.prices, prices_1::write),
     }
 }
 
@@ -255,6 +266,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
         SectionName::Quote => read(value, quote_1::read).map(|section| job.quote = section),
+        SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

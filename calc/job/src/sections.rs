@@ -51,6 +51,8 @@ pub enum SectionName {
     Site,
     /// What is offered and for how much.
     Quote,
+    /// The rows of the price list that the job carries.
+    Prices,
 }
 
 impl SectionName {
@@ -62,6 +64,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Quote,
+        SectionName::Prices,
     ];
 
     /// The permanent id.
@@ -74,6 +77,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Quote => "quote",
+            SectionName::Prices => "prices",
         }
     }
 

@@ -308,6 +308,22 @@ pub enum Term {
     RiserLength,
     /// Number of vessels.
     VesselCount,
+    /// In how many of all cases an interval holds the truth.
+    Confidence,
+    /// Degrees of freedom.
+    Freedom,
+    /// How many readings there are.
+    Readings,
+    /// When readings were taken, or after how much water.
+    ReadingPlace,
+    /// How readings rise.
+    Trend,
+    /// How far readings scatter about their curve.
+    ReadingSpread,
+    /// The share of its inlet, or the concentration, that an outlet may reach.
+    OutletLimit,
+    /// Share of its depth that a bed settles by.
+    Settling,
 }
 
 impl Term {

@@ -3,7 +3,9 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, quotes, sieves, vessels, water};
+use bedwright_tests::{
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, quotes, sieves, vessels, water,
+};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 /// What the native build computed; `tests/run` hands it in.
@@ -76,6 +78,26 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[wasm_bindgen_test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[wasm_bindgen_test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[wasm_bindgen_test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
 }
 
 #[wasm_bindgen_test]

@@ -7,6 +7,7 @@ mod house;
 mod hydraulics;
 mod hydraulics_extremes;
 mod hydraulics_properties;
+mod life;
 mod practice;
 mod properties;
 mod reference;

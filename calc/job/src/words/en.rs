@@ -168,6 +168,14 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RiserWall => "wall of the riser",
         Term::RiserLength => "length of the riser",
         Term::VesselCount => "number of vessels",
+        Term::Confidence => "confidence",
+        Term::Freedom => "degrees of freedom",
+        Term::Readings => "number of readings",
+        Term::ReadingPlace => "spread of the readings over time",
+        Term::Trend => "rise of the readings",
+        Term::ReadingSpread => "scatter of the readings",
+        Term::OutletLimit => "outlet limit",
+        Term::Settling => "settling allowance",
     }
 }
 

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
 use bedwright_calc::hydraulics::Purpose;
-use bedwright_calc::supply::JobKind;
+use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::quote::QuoteEdit;
@@ -13,6 +13,7 @@ use bedwright_job::entry::{Entry, Meaning, Unit};
 use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
+use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
@@ -26,6 +27,7 @@ use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
 };
 use proptest::prelude::*;
+use rust_decimal::Decimal;
 use serde_json::json;
 
 use crate::{cases, jobs};
@@ -170,6 +172,32 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn price_row() -> impl Strategy<Value = PriceRow> {
+    let key = one_of(&["own:a", "own:b", "pack:a:b", ""]);
+    let money = || {
+        prop::option::of(
+            (0_i64..2_000_000_000, 0_u32..9).prop_map(|(units, scale)| Money::new(Decimal::new(units, scale))),
+        )
+    };
+    let care = prop::collection::vec(one_of(Care::ALL), 0..3);
+    (key, one_of(PriceKind::ALL), text(), money(), money(), prop::option::of(entry()), care).prop_map(
+        |(key, kind, name, cost, price, size, cares)| {
+            let mut row = PriceRow { name, cost, price, size, ..PriceRow::new(key, kind) };
+            cares.into_iter().for_each(|care| row.set_care(care, true));
+            row
+        },
+    )
+}
+
+fn of_the_prices() -> impl Strategy<Value = Edit> {
+    prop_oneof![
+        price_row().prop_map(|row| Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) }),
+        price_row().prop_map(|row| Edit::Price { key: "own:a".to_owned(), row: Some(Arc::new(row)) }),
+        one_of(&["own:a", "own:b"]).prop_map(|key| Edit::Price { key: key.to_owned(), row: None }),
+        (text(), text()).prop_map(|(title, currency)| Edit::Catalogue(Catalogue { title, currency, revision: None })),
+    ]
+}
+
 fn quote_line() -> impl Strategy<Value = QuoteLine> {
     let fields = (one_of(LineField::ALL), prop::option::of(entry()));
     let texts = (one_of(LineText::ALL), text());
@@ -218,7 +246,7 @@ fn of_the_quote() -> impl Strategy<Value = Edit> {
 }
 
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_quote()];
+    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_prices(), of_the_quote()];
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
@@ -226,9 +254,17 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Quote) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Quote) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), job.quote.body.clone())
+    (
+        head,
+        survey,
+        plan,
+        job.picking.body.clone(),
+        job.site.body.clone(),
+        job.prices.body.clone(),
+        job.quote.body.clone(),
+    )
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -309,6 +345,7 @@ proptest! {
                     SectionName::Plan => before.plan.body == job.plan.body,
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
+                    SectionName::Prices => before.prices.body == job.prices.body,
                     SectionName::Quote => before.quote.body == job.quote.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);

@@ -9,8 +9,9 @@ use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
 use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SurveyField};
-use bedwright_job::id::Id;
+use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
+use bedwright_job::prices::{Care, Catalogue, Origin, PriceField, PriceKind, PriceRow, amount};
 use bedwright_job::sample::sample_job;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::picking::PickField;
@@ -133,6 +134,38 @@ fn layers_of_every_target(job: &mut Job) {
         layer.bulk_density = (index % 3 == 0).then(|| entry("100", Unit::PoundPerCubicFoot));
         add_layer(job, &vessel, layer);
     }
+}
+
+/// A job that carries a row of the price list of every kind, with every text, care and origin there is.
+pub fn priced() -> Job {
+    let mut job = Job::new(Id::new("priced"), "2026-11-26");
+    for (index, &kind) in PriceKind::ALL.iter().enumerate() {
+        let mut row = PriceRow::new(&format!("own:{}", kind.id()), kind);
+        for &field in PriceField::ALL {
+            *row.text_mut(field) = format!("{field:?} – ä “x” {index}");
+        }
+        row.cost = (index % 3 != 0).then(|| amount("999999999999.999999", '.').unwrap().unwrap());
+        row.price = (index % 3 != 1).then(|| amount("0.10", '.').unwrap().unwrap());
+        row.size = (index % 2 == 0).then(|| entry("3,000", Unit::Millimetre));
+        if let Some(size) = &mut row.size {
+            size.meaning = Some(Meaning::Thousands);
+        }
+        for &care in Care::ALL {
+            row.set_care(care, index % 2 == 1);
+        }
+        row.retired = index == 3;
+        row.origin = Origin::ALL[index % Origin::ALL.len()];
+        change(&mut job, Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) });
+    }
+    change(
+        &mut job,
+        Edit::Catalogue(Catalogue {
+            title: "Autumn".to_owned(),
+            currency: "USD".to_owned(),
+            revision: Some(Revision { device: Id::new("desk"), counter: 12 }),
+        }),
+    );
+    job
 }
 
 /// Texts that make no sense, one for each way a text can be misread.

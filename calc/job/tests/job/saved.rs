@@ -8,6 +8,7 @@ use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::field::{LineField, QuoteField, SurveyField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Locked;
+use bedwright_job::prices::{Care, Origin, PriceField, PriceKind};
 use bedwright_job::saved::{
     FORMAT, LONGEST, Unreadable, job_text, newer, read_job, read_records, read_section, records_text, section_text,
 };
@@ -88,6 +89,7 @@ fn write_the_saved_files_of_this_version() {
         ("v1-quote.json", job_text(&jobs::quoted())),
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
+        ("v1-prices.json", job_text(&jobs::priced())),
         ("v1-unknown-kept.json", of(&unknown_everywhere())),
         ("v1-later-section.json", of(&later_section())),
     ];
@@ -129,6 +131,7 @@ fn version_1_still_means_what_it_meant() {
     assert_eq!(read("v1-quote.json"), jobs::quoted());
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
+    assert_eq!(read("v1-prices.json"), jobs::priced());
 }
 
 /// What is chosen, by its id, stands in a file of version 1, so that no id can be dropped or renamed unnoticed.
@@ -150,6 +153,10 @@ fn the_saved_files_hold_every_id() {
     ids.extend(QuoteText::ALL.iter().map(|one| one.id()));
     ids.extend(LineField::ALL.iter().map(|one| one.id()));
     ids.extend(LineText::ALL.iter().map(|one| one.id()));
+    ids.extend(PriceKind::ALL.iter().map(|one| one.id()));
+    ids.extend(PriceField::ALL.iter().map(|one| one.id()));
+    ids.extend(Care::ALL.iter().map(|one| one.id()));
+    ids.extend(Origin::ALL.iter().filter(|one| **one != Origin::Own).map(|one| one.id()));
     let lacking: Vec<&&str> = ids.iter().filter(|id| !all.contains(&format!("\"{id}\""))).collect();
     assert!(lacking.is_empty(), "{lacking:?}");
 }

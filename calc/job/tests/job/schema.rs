@@ -4,6 +4,7 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
 use bedwright_job::field::{LineField, QuoteField, SurveyField, WaterField};
+use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::plan::TargetKind;
 use bedwright_job::sections::quote::{HALVES, LineText, PriceBy, QuoteText, STANDINGS, halves_id, standing_id};
@@ -183,6 +184,47 @@ fn duty() -> Value {
     )
 }
 
+fn prices() -> Value {
+    open_object(
+        &["rows"],
+        json!({
+            "title": text("What the list is called that rows were taken from."),
+            "currency": text("The currency of its prices, as in USD; absent where nobody said."),
+            "list": described(reference("revision"), "The state that list was in; absent for the list as it ships."),
+            "rows": {
+                "type": "object", "propertyNames": { "minLength": 1 }, "additionalProperties": reference("price_row_1"),
+                "description": "The rows of the price list that the job carries, by their keys.",
+            },
+        }),
+    )
+}
+
+fn price_row() -> Value {
+    // Twelve digits, and six behind the point.
+    let money = |description: &str| json!({ "type": "string", "pattern": "^[0-9]{1,12}(\\.[0-9]{1,6})?$", "description": description });
+    open_object(
+        &["kind"],
+        json!({
+            "kind": described(ids(PriceKind::ALL, PriceKind::id), "What it prices."),
+            "part_number": { "type": "string" },
+            "name": text("Absent where the page has a name for the item of this key."),
+            "bin": { "type": "string" },
+            "unit": text("What one is."),
+            "cost": money("What one costs; absent while it isn't known."),
+            "price": money("What one sells for; absent while it isn't known."),
+            "tax_class": { "type": "string" },
+            "size": described(reference("entry"), "The length it is stocked in, or what a pack holds."),
+            "superseded_by": text("The part number of what takes its place."),
+            "care": {
+                "type": "array", "items": ids(Care::ALL, Care::id),
+                "description": "How it is stored, and what can hurt.",
+            },
+            "retired": { "type": "boolean", "description": "Whether it is no longer offered." },
+            "origin": described(ids(Origin::ALL, Origin::id), "Where it comes from; absent for a person's own."),
+        }),
+    )
+}
+
 /// Entries or texts by field, and nothing else.
 fn by_field<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str, each: Value) -> Value {
     let fields: Map<String, Value> = all.iter().map(|field| (id(*field).to_owned(), each.clone())).collect();
@@ -228,7 +270,7 @@ fn quote_line() -> Value {
 
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site"];
+    let sections = ["head", "survey", "plan", "picking", "site", "prices"];
     let mut known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     // Files of before may hold anything under this name.
@@ -292,6 +334,8 @@ fn schema() -> Value {
                 },
             })),
             "site_1": site(),
+            "prices_1": prices(),
+            "price_row_1": price_row(),
             "duty_1": duty(),
             "quote_1": quote(),
             "quote_line_1": quote_line(),
@@ -387,7 +431,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 21] = [
+    let wrong: [(&str, saved::Breaks); 24] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -415,6 +459,9 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
             file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["target"] = "as_usual".into()
         }),
         ("role", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["role"] = "ballast".into()),
+        ("price in words", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "dear" }))),
+        ("price below nought", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "-1" }))),
+        ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
         ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
     ];
     assert!(validator.is_valid(&good));
@@ -425,6 +472,11 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
         assert!(!taken, "{what} is read all the same");
     }
+}
+
+/// A section of prices with one row.
+fn priced(row: Value) -> Value {
+    json!({ "version": 1, "body": { "rows": { "own:x": row } } })
 }
 
 /// What is not known must not be refused: later versions add fields, sections and records.
