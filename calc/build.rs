@@ -181,11 +181,12 @@ fn main() {
     let _ = writeln!(out, "static ASSUMPTIONS: &[AssumptionRow] = &[");
     for (line, row) in &table.rows {
         let value = table.number(*line, row, "value").unwrap_or_else(|| table.stop(*line, "value", "is empty"));
-        let unit = table.one_of(*line, row, "unit", &["ratio", "in", "ft", "gal", "pack", "psi", "c", "min"]);
+        let unit = table.one_of(*line, row, "unit", &["ratio", "in", "ft", "gal", "gpm", "pack", "psi", "c", "min"]);
         let amount = match unit {
             "in" => format!("Amount::Length({})", length(value * 0.0254)),
             "ft" => format!("Amount::Length({})", length(value * 0.3048)),
             "gal" => format!("Amount::Volume({})", volume(value * 0.003_785_411_784)),
+            "gpm" => format!("Amount::Flow({})", quantity("VolumeRate", value * (0.003_785_411_784 / 60.0))),
             "psi" => format!(
                 "Amount::Pressure({})",
                 quantity("Pressure", value * (0.453_592_37 * 9.806_65 / (0.0254 * 0.0254)))

@@ -1,6 +1,6 @@
 //! The frame around every screen: top bar, notices, the screen itself, foot.
 
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, QuoteLabel};
 use leptos::prelude::*;
 
 use crate::bill::bill_page;
@@ -13,6 +13,7 @@ use crate::parts::live::{El, button, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::quote::quote_page;
 use crate::route::Route;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
@@ -62,19 +63,22 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
+        Route::Quote(_) => quote_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
     })
 }
 
 fn top_bar(desk: Desk) -> El {
-    let link = move |route: Route, label: Label| {
+    let link = move |route: Route, name: &str| {
         el("a", "")
             .set("href", &route.address())
             .tells("aria-current", move || (desk.route.get() == route).then(|| "page".to_owned()))
-            .text(desk.label(label))
+            .text(name)
     };
-    let jobs = el("nav", "top-jobs").set("aria-label", desk.label(Label::Jobs)).kid(link(Route::Jobs, Label::Jobs));
+    let jobs = el("nav", "top-jobs")
+        .set("aria-label", desk.label(Label::Jobs))
+        .kid(link(Route::Jobs, desk.label(Label::Jobs)));
     let tools = el("span", "top-tools")
         .when(
             move || desk.route.with(|route| route.job().is_some()),
@@ -84,7 +88,7 @@ fn top_bar(desk: Desk) -> El {
                 vec![undo.holds("disabled", move || !desk.can_undo()), redo.holds("disabled", move || !desk.can_redo())]
             },
         )
-        .kid(link(Route::Settings, Label::Settings));
+        .kid(link(Route::Settings, desk.label(Label::Settings)));
     // The job the address is about, once it is open.
     let open = move || {
         let job = desk.route.with(|route| route.job().cloned()).filter(|_| desk.job.with(Option::is_some));
@@ -100,10 +104,11 @@ fn top_bar(desk: Desk) -> El {
             el("a", "top-title").set("href", &Route::Job(id.clone()).address()).says(title),
             el("nav", "top-papers")
                 .set("aria-label", desk.label(Label::Paper))
-                .kid(link(Route::Bill(id.clone()), Label::BillOfMaterials))
-                .kid(link(Route::Picking(id.clone()), Label::PickList))
-                .kid(link(Route::SurveySheet(id.clone()), Label::SurveySheet))
-                .kid(link(Route::Calculation(id), Label::CalculationSheet)),
+                .kid(link(Route::Bill(id.clone()), desk.label(Label::BillOfMaterials)))
+                .kid(link(Route::Quote(id.clone()), desk.label(QuoteLabel::Quote)))
+                .kid(link(Route::Picking(id.clone()), desk.label(Label::PickList)))
+                .kid(link(Route::SurveySheet(id.clone()), desk.label(Label::SurveySheet)))
+                .kid(link(Route::Calculation(id), desk.label(Label::CalculationSheet))),
         ]
     };
     let which = Worked::new(move || -> Vec<String> { open() });

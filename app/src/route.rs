@@ -13,6 +13,8 @@ pub enum Route {
     Vessel(Id, Id),
     /// A job's bill of materials.
     Bill(Id),
+    /// A job's quote.
+    Quote(Id),
     /// A job's pick list.
     Picking(Id),
     /// A job's survey sheet.
@@ -31,6 +33,7 @@ impl Route {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
+            ["jobs", job, "quote"] => Route::Quote(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
@@ -46,6 +49,7 @@ impl Route {
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
+            Route::Quote(job) => format!("#/jobs/{job}/quote"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
@@ -59,6 +63,7 @@ impl Route {
             Route::Job(job)
             | Route::Vessel(job, _)
             | Route::Bill(job)
+            | Route::Quote(job)
             | Route::Picking(job)
             | Route::SurveySheet(job)
             | Route::Calculation(job) => Some(job),

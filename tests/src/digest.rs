@@ -1,7 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, quotes, sieves, vessels, water,
+    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings, quotes, sieves, vessels,
+    water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -29,6 +30,7 @@ pub fn all() -> String {
         ("sieve", sieves::openings().values),
         ("water", water::properties().values),
         ("packed_bed", packed_beds::gradients().values),
+        ("packing", packings::voidages().values),
         ("minimum_fluidisation", fluidisation::minima().values),
         ("fluidised", fluidisation::voidages().values),
         ("terminal_speed", fluidisation::settling().values),

@@ -12,6 +12,7 @@
 //! | [`sieves`] | openings of test sieves |
 //! | [`water`] | density and viscosity of water |
 //! | [`packed_beds`] | pressure lost in a bed at rest |
+//! | [`packings`] | how closely a bed lies, back from the pressure lost |
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
@@ -31,6 +32,7 @@ pub mod gradings;
 pub mod heads;
 pub mod lives;
 pub mod packed_beds;
+pub mod packings;
 pub mod quotes;
 pub mod sieves;
 pub mod table;

@@ -18,7 +18,7 @@ mod work;
 
 pub use compare::{Change, LineChange, Side, compared};
 pub use copy::{CopyFreight, CopyLine, CopyTax, CopyTotals, LineGroup, QuoteCopy, Refusal, draft, issuing};
-pub use exact::{FieldFault, decimal_text, exact, read_decimal};
+pub use exact::{FieldFault, decimal_text, exact, nearly, read_decimal};
 pub use export::{CSV_HEADER, erp_csv, summary};
 pub use lines::{LineAnswer, PriceFrom};
 pub use record::{issued, record};

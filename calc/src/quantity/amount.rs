@@ -254,6 +254,8 @@ pub enum Term {
     LayerDepth,
     /// Pressure lost.
     PressureLoss,
+    /// Pressure lost over the clean bed alone, as read.
+    CleanDrop,
     /// What the valve loses at the service flow.
     ValveLoss,
     /// What the collectors lose at the service flow.
@@ -363,6 +365,7 @@ impl Term {
             Term::GrainHigh => "upper sieve",
             Term::LayerDepth => "L",
             Term::PressureLoss => "Δp_layer",
+            Term::CleanDrop => "Δp",
             Term::ValveLoss => "Δp_valve",
             Term::CollectorLoss => "Δp_collectors",
             Term::LineWeight => "w",

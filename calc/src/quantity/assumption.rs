@@ -2,7 +2,7 @@
 
 use std::marker::PhantomData;
 
-use super::{Amount, Basis, Known, Length, Pressure, Source, Temperature, Time, Volume};
+use super::{Amount, Basis, Known, Length, Pressure, Source, Temperature, Time, Volume, VolumeRate};
 
 struct AssumptionRow {
     amount: Amount,

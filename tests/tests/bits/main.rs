@@ -4,7 +4,7 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, quotes, sieves, vessels, water,
+    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, quotes, sieves, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -53,6 +53,11 @@ fn water_matches_the_reference() {
 #[wasm_bindgen_test]
 fn pressure_lost_at_rest_matches_the_reference() {
     packed_beds::gradients().settle("packed_bed.csv", 288);
+}
+
+#[wasm_bindgen_test]
+fn voidages_come_back_from_pressures() {
+    packings::voidages().settle("packed_bed.csv, from pressure to voidage", 288);
 }
 
 #[wasm_bindgen_test]

@@ -70,6 +70,12 @@ pub fn read_decimal(text: &str) -> Option<Decimal> {
     Decimal::try_from_i128_with_scale(digits, u32::try_from(places.len()).ok()?).ok()
 }
 
+/// The number nearest to a decimal, for a field that shows what is taken while it is empty.
+#[must_use]
+pub fn nearly(value: Decimal) -> f64 {
+    nearest(decimal_text(value, 0).trim_start_matches('-'))
+}
+
 /// A decimal as its digits, at least so many places of it.
 #[must_use]
 pub fn decimal_text(value: Decimal, least: u32) -> String {

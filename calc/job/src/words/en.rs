@@ -141,6 +141,7 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::GrainSize => "grain size",
         Term::LayerDepth => "depth of the layer",
         Term::PressureLoss => "pressure lost in the layer",
+        Term::CleanDrop => "pressure lost over the clean bed",
         Term::ValveLoss => "pressure lost in the valve",
         Term::CollectorLoss => "pressure lost in the collectors",
         Term::PressureLossLimit => "most the unit may lose",
@@ -300,6 +301,13 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
             format!("{what} can't be below 0; it is {}.", manner.amount(value))
         }
         Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
+        Fault::OutOfRange { value, low, high } if problem.term == Term::CleanDrop => format!(
+            "At this flow grains of these sizes lose from {} to {} however they lie; {} was read. Check flow, gauges and \
+             grains, and whether the bed was clean.",
+            manner.amount(low),
+            manner.amount(high),
+            manner.amount(value)
+        ),
         // A lower limit so small that it would be shown as nothing.
         Fault::OutOfRange { value, low, high }
             if low.si() != 0.0 && (amount(low).starts_with("0 ") || amount(low).starts_with("0.00 ")) =>

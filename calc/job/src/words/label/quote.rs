@@ -181,5 +181,7 @@ QuoteLabel {
     RoundedPlaces = "places",
     HalvesUpNote = "halves up",
     HalvesEvenNote = "halves to the even digit",
+    Outdated = "prices of the price list have changed since this job took them.",
+    TakePrices = "Take the new prices",
     WarrantNone = "Quantities follow from the figures above; measure what is assumed before ordering.",
 }}
