@@ -540,13 +540,14 @@ impl Desk {
                     self.job.with(|job| {
                         job.as_ref().map(|job| {
                             let ids: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
-                            (job.id.clone(), job.head.body.kind, ids)
+                            let supply = (job.supply.revision.clone(), job.prices.revision.clone());
+                            (job.id.clone(), job.head.body.kind, ids, supply)
                         })
                     })
                 });
                 Worked::new(move || {
                     let answers: Vec<Arc<VesselAnswers>> = asked.with(|asked| {
-                        let ids = asked.as_ref().map(|(_, _, ids)| ids.clone()).unwrap_or_default();
+                        let ids = asked.as_ref().map(|(_, _, ids, _)| ids.clone()).unwrap_or_default();
                         ids.iter().filter_map(|id| self.answers(id).get()).collect()
                     });
                     self.count(|counts| counts.bills += 1);

@@ -17,6 +17,10 @@ pub enum Route {
     Quote(Id),
     /// A job's pick list.
     Picking(Id),
+    /// Which packs a job's material comes in, and how it is handled.
+    Packs(Id),
+    /// A job's labels.
+    Labels(Id),
     /// A job's survey sheet.
     SurveySheet(Id),
     /// A job's calculation sheets.
@@ -35,6 +39,8 @@ impl Route {
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "quote"] => Route::Quote(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
+            ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
+            ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
             ["settings"] => Route::Settings,
@@ -51,6 +57,8 @@ impl Route {
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Quote(job) => format!("#/jobs/{job}/quote"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
+            Route::Packs(job) => format!("#/jobs/{job}/packs"),
+            Route::Labels(job) => format!("#/jobs/{job}/labels"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
             Route::Settings => "#/settings".to_owned(),
@@ -65,6 +73,8 @@ impl Route {
             | Route::Bill(job)
             | Route::Quote(job)
             | Route::Picking(job)
+            | Route::Packs(job)
+            | Route::Labels(job)
             | Route::SurveySheet(job)
             | Route::Calculation(job) => Some(job),
             Route::Jobs | Route::Settings => None,

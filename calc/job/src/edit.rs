@@ -19,6 +19,7 @@ use crate::sections::head::TextField;
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
+use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
 use quote::QuoteEdit;
 
@@ -183,6 +184,8 @@ pub enum Edit {
     },
     /// A change of the quote.
     Quote(QuoteEdit),
+    /// How material is bought, cut, lifted or stacked, or what the shelf gave.
+    Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
     /// Several at once, done and undone together.
@@ -345,6 +348,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
         Edit::Quote(_) => &[SectionName::Quote],
+        Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
@@ -359,6 +363,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
         SectionName::Quote => &mut job.quote.revision,
+        SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
@@ -499,6 +504,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             site.tidy();
             Edit::Water { of, field, entry }
         }
+        Edit::Supply(edit) => Edit::Supply(job.supply.body.change(edit)),
         Edit::Price { key, row } => {
             if row.as_ref().is_some_and(|row| row.key != key || !row.is_sound()) {
                 return Err(Refused::PriceRow(key));

@@ -12,6 +12,7 @@ use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::quote::Quote;
 use crate::sections::site::SiteConditions;
+use crate::sections::supply::Supply;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
 
@@ -32,6 +33,8 @@ pub struct Job {
     pub site: Section<SiteConditions>,
     /// What is offered and for how much.
     pub quote: Section<Quote>,
+    /// How its material is bought, cut, lifted and stacked.
+    pub supply: Section<Supply>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
@@ -91,6 +94,7 @@ impl Job {
             picking: Section::default(),
             site: Section::default(),
             quote: Section::default(),
+            supply: Section::default(),
             prices: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
@@ -120,6 +124,7 @@ impl Job {
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
             SectionName::Quote => self.quote.revision.as_ref(),
+            SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
         }
     }

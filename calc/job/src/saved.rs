@@ -13,6 +13,7 @@ mod plan_1;
 mod prices_1;
 mod quote_1;
 mod site_1;
+mod supply_1;
 mod survey_1;
 
 use std::cmp::Ordering;
@@ -71,6 +72,7 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Plan
         | SectionName::Picking
         | SectionName::Site
+        | SectionName::Supply
         | SectionName::Prices
         | SectionName::Quote => 1,
     }
@@ -106,6 +108,7 @@ pub fn job_text(job: &Job) -> String {
 fn says_nothing_new(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
         SectionName::Site => job.site == Section::default(),
+        SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
         SectionName::Quote => job.quote == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
@@ -229,6 +232,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
         SectionName::Quote => written(name, &job.quote, quote_1::write),
+        SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
     }
 }
@@ -266,6 +270,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
         SectionName::Quote => read(value, quote_1::read).map(|section| job.quote = section),
+        SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
     };
     match taken {

@@ -6,6 +6,7 @@ pub mod picking;
 pub mod plan;
 pub mod quote;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -51,6 +52,8 @@ pub enum SectionName {
     Site,
     /// What is offered and for how much.
     Quote,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
     /// The rows of the price list that the job carries.
     Prices,
 }
@@ -64,6 +67,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Quote,
+        SectionName::Supply,
         SectionName::Prices,
     ];
 
@@ -77,6 +81,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Quote => "quote",
+            SectionName::Supply => "supply",
             SectionName::Prices => "prices",
         }
     }

@@ -29,6 +29,7 @@ macro_rules! labels {
     };
 }
 
+pub(super) use labels;
 mod quote;
 
 pub use quote::QuoteLabel;

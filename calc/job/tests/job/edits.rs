@@ -4,13 +4,14 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
 use bedwright_calc::hydraulics::Purpose;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SurveyField, WaterField};
+use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
@@ -23,6 +24,7 @@ use bedwright_job::sections::quote::{
     HALVES, LabourLine, LineText, PriceBy, Quote, QuoteLine, QuoteText, STANDINGS, TaxClass,
 };
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
+use bedwright_job::sections::supply::{Supply, SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
 };
@@ -172,6 +174,29 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn of_supply() -> impl Strategy<Value = Edit> {
+    let key = || one_of(&["pack:a:b", "part:c:0:0"]).prop_map(str::to_owned);
+    let pack = || one_of(&["a.half", "a.whole"]).prop_map(str::to_owned);
+    let count = || prop::option::of(any::<u32>());
+    let edits = prop_oneof![
+        (material(), any::<bool>()).prop_map(|(material, yes)| SupplyEdit::PerVessel { material, yes }),
+        (material(), pack(), prop::option::of(any::<bool>())).prop_map(|(material, pack, offered)| SupplyEdit::Offer {
+            material,
+            pack,
+            offered
+        }),
+        (material(), pack(), count()).prop_map(|(material, pack, count)| SupplyEdit::Lock { material, pack, count }),
+        (material(), prop::option::of(entry())).prop_map(|(material, entry)| SupplyEdit::Opened { material, entry }),
+        (one_of(SupplyField::ALL), prop::option::of(entry()))
+            .prop_map(|(field, entry)| SupplyEdit::Entry { field, entry }),
+        one_of(Grip::ALL).prop_map(SupplyEdit::Grip),
+        (key(), count()).prop_map(|(key, asked)| SupplyEdit::Asked { key, asked }),
+        (key(), one_of(&[TakenField::Instead, TakenField::Date]), text())
+            .prop_map(|(key, field, text)| SupplyEdit::Line { key, field, text }),
+    ];
+    edits.prop_map(Edit::Supply)
+}
+
 fn price_row() -> impl Strategy<Value = PriceRow> {
     let key = one_of(&["own:a", "own:b", "pack:a:b", ""]);
     let money = || {
@@ -246,7 +271,17 @@ fn of_the_quote() -> impl Strategy<Value = Edit> {
 }
 
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_prices(), of_the_quote()];
+    let one = || {
+        prop_oneof![
+            of_the_job(),
+            of_a_vessel(),
+            of_a_plan(),
+            of_the_water(),
+            of_the_prices(),
+            of_supply(),
+            of_the_quote()
+        ]
+    };
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
@@ -254,7 +289,7 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Quote) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Supply, Quote) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
     (
         head,
@@ -263,6 +298,7 @@ fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPr
         job.picking.body.clone(),
         job.site.body.clone(),
         job.prices.body.clone(),
+        job.supply.body.clone(),
         job.quote.body.clone(),
     )
 }
@@ -346,6 +382,7 @@ proptest! {
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Supply => before.supply.body == job.supply.body,
                     SectionName::Quote => before.quote.body == job.quote.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
