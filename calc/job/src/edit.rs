@@ -139,6 +139,8 @@ pub enum Edit {
         /// What it is now.
         entry: Option<Entry>,
     },
+    /// Something chosen of what vessels are looked for.
+    Search(SearchChoice),
     /// Where the site's water comes from.
     Source(WaterSource),
     /// Something chosen of what a vessel is asked to do.
@@ -224,6 +226,21 @@ pub enum DutyChoice {
     Arrangement(Arrangement),
 }
 
+/// A choice of what vessels are looked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SearchChoice {
+    /// What the bed is to be there for.
+    Purpose(Purpose),
+    /// How several vessels would share the flow.
+    Arrangement(Arrangement),
+    /// What treats the water, by its id; empty for what is usual.
+    Media(String),
+    /// The gravel in the bottom head, by its id; empty for none.
+    Underbed(String),
+    /// Whether the riser comes in parts.
+    RiserInParts(bool),
+}
+
 /// What a typed value of the water side belongs to.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WaterOf {
@@ -233,6 +250,8 @@ pub enum WaterOf {
     Vessel(Id),
     /// A layer of a vessel.
     Layer(Id, Id),
+    /// What vessels are looked for.
+    Search,
 }
 
 /// A choice of a layer.
@@ -346,6 +365,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::Layer { .. }
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
+        Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
         Edit::Quote(_) => &[SectionName::Quote],
         Edit::Supply(_) => &[SectionName::Supply],
@@ -365,6 +385,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Quote => &mut job.quote.revision,
         SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
+        SectionName::Search => &mut job.search.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -470,6 +491,20 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let entry = std::mem::replace(place, entry);
             Edit::LayerEntry { vessel, layer, field, entry }
         }
+        Edit::Search(choice) => {
+            let search = &mut job.search.body;
+            Edit::Search(match choice {
+                SearchChoice::Purpose(to) => SearchChoice::Purpose(std::mem::replace(&mut search.purpose, to)),
+                SearchChoice::Arrangement(to) => {
+                    SearchChoice::Arrangement(std::mem::replace(&mut search.arrangement, to))
+                }
+                SearchChoice::Media(to) => SearchChoice::Media(std::mem::replace(&mut search.media, to)),
+                SearchChoice::Underbed(to) => SearchChoice::Underbed(std::mem::replace(&mut search.underbed, to)),
+                SearchChoice::RiserInParts(to) => {
+                    SearchChoice::RiserInParts(std::mem::replace(&mut search.riser_in_parts, to))
+                }
+            })
+        }
         Edit::Source(source) => Edit::Source(std::mem::replace(&mut job.site.body.source, source)),
         Edit::Duty { vessel, choice } => {
             vessel_place(job, &vessel)?;
@@ -484,7 +519,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
         }
         Edit::Water { of, field, entry } => {
             let site = match &of {
-                WaterOf::Site => &mut job.site.body,
+                WaterOf::Site | WaterOf::Search => &mut job.site.body,
                 WaterOf::Vessel(vessel) => {
                     vessel_place(job, vessel)?;
                     &mut job.site.body
@@ -496,12 +531,13 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             };
             let entry = match &of {
                 WaterOf::Site => site.entries.set(field, entry),
+                WaterOf::Search => job.search.body.entries.set(field, entry),
                 WaterOf::Vessel(vessel) => site.duty_mut(vessel).and_then(|duty| duty.entries.set(field, entry)),
                 WaterOf::Layer(vessel, layer) => {
                     site.duty_mut(vessel).and_then(|duty| duty.set_grains(layer, field, entry))
                 }
             };
-            site.tidy();
+            job.site.body.tidy();
             Edit::Water { of, field, entry }
         }
         Edit::Supply(edit) => Edit::Supply(job.supply.body.change(edit)),

@@ -78,6 +78,7 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::Survey { vessel: v, field: a, .. }, Edit::Survey { vessel: w, field: b, .. }) => v == w && a == b,
         (Edit::Plan { vessel: v, field: a, .. }, Edit::Plan { vessel: w, field: b, .. }) => v == w && a == b,
         (Edit::LayerEntry { layer: l, field: a, .. }, Edit::LayerEntry { layer: m, field: b, .. }) => l == m && a == b,
+        (Edit::Water { of: a, field: f, .. }, Edit::Water { of: b, field: g, .. }) => a == b && f == g,
         (Edit::PickText { key: k, field: a, .. }, Edit::PickText { key: l, field: b, .. }) => k == l && a == b,
         (Edit::Supply(a), Edit::Supply(b)) => a.same_place(b),
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,

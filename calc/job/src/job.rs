@@ -11,6 +11,7 @@ use crate::sections::head::Head;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::quote::Quote;
+use crate::sections::search::VesselSearch;
 use crate::sections::site::SiteConditions;
 use crate::sections::supply::Supply;
 use crate::sections::survey::{Survey, VesselSurvey};
@@ -37,6 +38,8 @@ pub struct Job {
     pub supply: Section<Supply>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
+    /// What vessels are looked for.
+    pub search: Section<VesselSearch>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -96,6 +99,7 @@ impl Job {
             quote: Section::default(),
             supply: Section::default(),
             prices: Section::default(),
+            search: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -126,6 +130,7 @@ impl Job {
             SectionName::Quote => self.quote.revision.as_ref(),
             SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
+            SectionName::Search => self.search.revision.as_ref(),
         }
     }
 

@@ -12,6 +12,7 @@ mod picking_1;
 mod plan_1;
 mod prices_1;
 mod quote_1;
+mod search_1;
 mod site_1;
 mod supply_1;
 mod survey_1;
@@ -74,6 +75,7 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Site
         | SectionName::Supply
         | SectionName::Prices
+        | SectionName::Search
         | SectionName::Quote => 1,
     }
 }
@@ -111,6 +113,7 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
         SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
         SectionName::Quote => job.quote == Section::default(),
+        SectionName::Search => job.search == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
     nothing && !job.is_locked(name)
@@ -234,6 +237,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Quote => written(name, &job.quote, quote_1::write),
         SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Search => written(name, &job.search, search_1::write),
     }
 }
 
@@ -272,6 +276,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Quote => read(value, quote_1::read).map(|section| job.quote = section),
         SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Search => read(value, search_1::read).map(|section| job.search = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

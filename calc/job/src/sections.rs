@@ -5,6 +5,7 @@ pub mod head;
 pub mod picking;
 pub mod plan;
 pub mod quote;
+pub mod search;
 pub mod site;
 pub mod supply;
 pub mod survey;
@@ -56,6 +57,8 @@ pub enum SectionName {
     Supply,
     /// The rows of the price list that the job carries.
     Prices,
+    /// What vessels are looked for.
+    Search,
 }
 
 impl SectionName {
@@ -69,6 +72,7 @@ impl SectionName {
         SectionName::Quote,
         SectionName::Supply,
         SectionName::Prices,
+        SectionName::Search,
     ];
 
     /// The permanent id.
@@ -83,6 +87,7 @@ impl SectionName {
             SectionName::Quote => "quote",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",
+            SectionName::Search => "search",
         }
     }
 

@@ -10,6 +10,7 @@ pub mod label;
 pub mod names;
 mod number;
 mod quote;
+mod search;
 pub mod supply;
 mod window;
 

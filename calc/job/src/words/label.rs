@@ -34,6 +34,10 @@ mod quote;
 
 pub use quote::QuoteLabel;
 
+mod search;
+
+pub use search::SearchLabel;
+
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
 Label {
@@ -308,6 +312,8 @@ Label {
     Note = "note",
     OnPaper = "On paper",
     HeadsAndOpening = "Heads and opening",
+    WaterFold = "Water and duty",
+    WaterFed = "backwash up to",
     SiteWater = "Water on site",
     SiteWaterHint = "The same for every vessel of the job. Temperatures nobody typed are from memory.",
     WaterFrom = "Water comes from",

@@ -9,7 +9,7 @@ use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::quote::QuoteEdit;
-use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
+use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
 use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::id::Id;
@@ -23,6 +23,7 @@ use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan}
 use bedwright_job::sections::quote::{
     HALVES, LabourLine, LineText, PriceBy, Quote, QuoteLine, QuoteText, STANDINGS, TaxClass,
 };
+use bedwright_job::sections::search::VesselSearch;
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
 use bedwright_job::sections::supply::{Supply, SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
@@ -163,11 +164,20 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ];
     let of = prop_oneof![
         Just(WaterOf::Site),
+        Just(WaterOf::Search),
         vessel_id().prop_map(WaterOf::Vessel),
         (vessel_id(), layer_id()).prop_map(|(vessel, layer)| WaterOf::Layer(vessel, layer)),
     ];
+    let searches = prop_oneof![
+        one_of(Purpose::ALL).prop_map(SearchChoice::Purpose),
+        one_of(ARRANGEMENTS).prop_map(SearchChoice::Arrangement),
+        text().prop_map(SearchChoice::Media),
+        text().prop_map(SearchChoice::Underbed),
+        any::<bool>().prop_map(SearchChoice::RiserInParts),
+    ];
     prop_oneof![
         1 => one_of(WaterSource::ALL).prop_map(Edit::Source),
+        1 => searches.prop_map(Edit::Search),
         2 => (vessel_id(), duties).prop_map(|(vessel, choice)| Edit::Duty { vessel, choice }),
         4 => (of, one_of(WaterField::ALL), prop::option::of(survey_entry()))
             .prop_map(|(of, field, entry)| Edit::Water { of, field, entry }),
@@ -271,15 +281,16 @@ fn of_the_quote() -> impl Strategy<Value = Edit> {
 }
 
 fn edit() -> impl Strategy<Value = Edit> {
+    // Boxed: together they are too large for a thread's stack where nothing is optimised.
     let one = || {
         prop_oneof![
-            of_the_job(),
-            of_a_vessel(),
-            of_a_plan(),
-            of_the_water(),
-            of_the_prices(),
-            of_supply(),
-            of_the_quote()
+            of_the_job().boxed(),
+            of_a_vessel().boxed(),
+            of_a_plan().boxed(),
+            of_the_water().boxed(),
+            of_the_prices().boxed(),
+            of_supply().boxed(),
+            of_the_quote().boxed()
         ]
     };
     prop_oneof![
@@ -289,7 +300,7 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Supply, Quote) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Supply, VesselSearch, Quote) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
     (
         head,
@@ -299,6 +310,7 @@ fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPr
         job.site.body.clone(),
         job.prices.body.clone(),
         job.supply.body.clone(),
+        job.search.body.clone(),
         job.quote.body.clone(),
     )
 }
@@ -382,6 +394,7 @@ proptest! {
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Search => before.search.body == job.search.body,
                     SectionName::Supply => before.supply.body == job.supply.body,
                     SectionName::Quote => before.quote.body == job.quote.body,
                 };

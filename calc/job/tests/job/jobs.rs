@@ -3,13 +3,14 @@
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
+use bedwright_calc::hydraulics::{Arrangement, Purpose};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::edit::quote::QuoteEdit;
-use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
+use bedwright_job::edit::{Choice, Edit, LayerChoice, SearchChoice, WaterOf, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField};
+use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
 use bedwright_job::picked::{PickedLine, Step, Taken};
@@ -30,6 +31,31 @@ use serde_json::json;
 /// The sample as it is published.
 pub fn sample() -> Job {
     sample_job(Id::new("sample"), [Id::new("filter"), Id::new("softener")], "2026-11-24")
+}
+
+/// The sample with every choice and entry of a search.
+pub fn searched() -> Job {
+    let mut job = sample();
+    let entries = [
+        (WaterField::ServiceFlow, "10", Unit::UsGallonPerMinute),
+        (WaterField::PeakFlow, "14", Unit::UsGallonPerMinute),
+        (WaterField::CeilingClearance, "10 ft", Unit::Inch),
+        (WaterField::MinimumExpansion, "40", Unit::Percent),
+        (WaterField::FlowControl, "8.5", Unit::UsGallonPerMinute),
+    ];
+    for choice in [
+        SearchChoice::Purpose(Purpose::Softening),
+        SearchChoice::Arrangement(Arrangement::TwinAlternating),
+        SearchChoice::Media("resin_cation".to_owned()),
+        SearchChoice::Underbed("gravel_1_8x1_4".to_owned()),
+        SearchChoice::RiserInParts(true),
+    ] {
+        change(&mut job, Edit::Search(choice));
+    }
+    for (field, text, unit) in entries {
+        change(&mut job, Edit::Water { of: WaterOf::Search, field, entry: Some(measured(text, unit)) });
+    }
+    job
 }
 
 /// An entry.

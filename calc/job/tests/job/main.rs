@@ -10,6 +10,7 @@
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
 //! | `plan` | what the command-line example prints |
+//! | `search` | a search is kept, says what it misses, and one change makes the vessel |
 //! | `sentences` | every sentence a person can meet |
 //!
 //! `BEDWRIGHT_CASES` says how many random cases each property takes.
@@ -23,6 +24,7 @@ mod plan;
 mod prices;
 mod saved;
 mod schema;
+mod search;
 mod sentences;
 
 use std::path::{Path, PathBuf};

@@ -87,6 +87,7 @@ fn write_the_saved_files_of_this_version() {
     let files = [
         ("v1-site.json", job_text(&jobs::sample())),
         ("v1-quote.json", job_text(&jobs::quoted())),
+        ("v1-search.json", job_text(&jobs::searched())),
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
         ("v1-prices.json", job_text(&jobs::priced())),
@@ -130,6 +131,7 @@ fn version_1_still_means_what_it_meant() {
     assert_eq!(read("v1-sample.json"), before);
     assert_eq!(read("v1-site.json"), jobs::sample());
     assert_eq!(read("v1-quote.json"), jobs::quoted());
+    assert_eq!(read("v1-search.json"), jobs::searched());
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
     assert_eq!(read("v1-prices.json"), jobs::priced());

@@ -310,9 +310,25 @@ fn quote_line() -> Value {
     )
 }
 
+fn search() -> Value {
+    open_object(
+        &["purpose", "arrangement", "entries"],
+        json!({
+            "purpose": described(ids(Purpose::ALL, Purpose::id), "What the bed is to be there for."),
+            "arrangement": described(ids(ARRANGEMENTS, arrangement_id), "How several vessels would share the flow."),
+            "media": text("The id of what treats the water; absent for what is usual for the purpose."),
+            "underbed": text("The id of the gravel in the bottom head; absent for none."),
+            "riser_in_parts": {
+                "type": "boolean", "description": "Whether the riser comes in parts, or goes in before the vessel is stood up.",
+            },
+            "entries": reference("water_entries_1"),
+        }),
+    )
+}
+
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "prices", "supply"];
+    let sections = ["head", "survey", "plan", "picking", "site", "prices", "supply", "search"];
     let mut known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     // Files of before may hold anything under this name.
@@ -402,6 +418,7 @@ fn schema() -> Value {
                 "additionalProperties": false,
                 "description": "What was typed, by field.",
             },
+            "search_1": search(),
             "pick_line_1": open_object(&[], json!({
                 "bin": { "type": "string" },
                 "part_number": { "type": "string" },
