@@ -9,6 +9,7 @@ use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
+use crate::as_loaded::is_signed;
 use crate::entry::Entry;
 use crate::field::{LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
@@ -16,6 +17,7 @@ use crate::job::{Job, Record};
 use crate::prices::{Catalogue, PriceRow};
 use crate::sections::SectionName;
 use crate::sections::head::TextField;
+use crate::sections::loading::{Acknowledgement, TagChange};
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
@@ -186,6 +188,22 @@ pub enum Edit {
     },
     /// A change of the quote.
     Quote(QuoteEdit),
+    /// That somebody read the cautions of a sheet, or not.
+    Acknowledge {
+        /// Who read which, and when.
+        of: Acknowledgement,
+        /// Whether they did.
+        read: bool,
+    },
+    /// Something of a vessel's removal or loading.
+    Load {
+        /// Which vessel.
+        vessel: Id,
+        /// Its tag.
+        tag: String,
+        /// What changed.
+        change: TagChange,
+    },
     /// How material is bought, cut, lifted or stacked, or what the shelf gave.
     Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
@@ -294,6 +312,10 @@ pub enum Refused {
     Locked(SectionName),
     /// A record with this id is there already.
     SameRecord(Id),
+    /// The vessel's loading was signed; from there on corrections are added.
+    Signed,
+    /// There is no such drum, or no such place for one.
+    NoDrum,
     /// A row of the price list has another key than it is put under, or an amount that can't be kept.
     PriceRow(String),
 }
@@ -368,6 +390,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
         Edit::Quote(_) => &[SectionName::Quote],
+        Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
         Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::AddRecord(_) => &[],
@@ -383,6 +406,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
         SectionName::Quote => &mut job.quote.revision,
+        SectionName::Loading => &mut job.loading.revision,
         SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
         SectionName::Search => &mut job.search.revision,
@@ -562,6 +586,25 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             Edit::Pick { key, picked }
         }
         Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
+        Edit::Acknowledge { of, read } => {
+            let all = &mut job.loading.body.acknowledged;
+            let there = all.iter().position(|there| *there == of);
+            match (there, read) {
+                (None, true) => all.push(of.clone()),
+                (Some(at), false) => drop(all.remove(at)),
+                _ => {}
+            }
+            Edit::Acknowledge { of, read: there.is_some() }
+        }
+        Edit::Load { vessel, tag, change } => {
+            vessel_place(job, &vessel)?;
+            if is_signed(job, &vessel, &tag) {
+                return Err(Refused::Signed);
+            }
+            let change = job.loading.body.of_mut(&vessel, &tag).and_then(|there| there.change(change));
+            job.loading.body.tidy();
+            Edit::Load { vessel, tag, change: change.ok_or(Refused::NoDrum)? }
+        }
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {
                 return Err(Refused::SameRecord(record.id));

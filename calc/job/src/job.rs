@@ -8,6 +8,7 @@ use serde_json::Value;
 use crate::id::{Id, Revision};
 use crate::prices::JobPrices;
 use crate::sections::head::Head;
+use crate::sections::loading::Loading;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::quote::Quote;
@@ -34,6 +35,8 @@ pub struct Job {
     pub site: Section<SiteConditions>,
     /// What is offered and for how much.
     pub quote: Section<Quote>,
+    /// What was done and read when beds were taken out and loaded.
+    pub loading: Section<Loading>,
     /// How its material is bought, cut, lifted and stacked.
     pub supply: Section<Supply>,
     /// The rows of the price list it carries.
@@ -97,6 +100,7 @@ impl Job {
             picking: Section::default(),
             site: Section::default(),
             quote: Section::default(),
+            loading: Section::default(),
             supply: Section::default(),
             prices: Section::default(),
             search: Section::default(),
@@ -128,6 +132,7 @@ impl Job {
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
             SectionName::Quote => self.quote.revision.as_ref(),
+            SectionName::Loading => self.loading.revision.as_ref(),
             SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
             SectionName::Search => self.search.revision.as_ref(),

@@ -2,6 +2,7 @@
 
 pub mod by_field;
 pub mod head;
+pub mod loading;
 pub mod picking;
 pub mod plan;
 pub mod quote;
@@ -53,6 +54,8 @@ pub enum SectionName {
     Site,
     /// What is offered and for how much.
     Quote,
+    /// What was done and read when beds were taken out and loaded.
+    Loading,
     /// How material is bought, cut, lifted and stacked, and what the shelf gave.
     Supply,
     /// The rows of the price list that the job carries.
@@ -70,6 +73,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Quote,
+        SectionName::Loading,
         SectionName::Supply,
         SectionName::Prices,
         SectionName::Search,
@@ -85,6 +89,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Quote => "quote",
+            SectionName::Loading => "loading",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",
             SectionName::Search => "search",

@@ -29,6 +29,10 @@ macro_rules! labels {
     };
 }
 
+mod care;
+pub mod loading;
+
+pub use care::CareLabel;
 pub(super) use labels;
 mod quote;
 
@@ -374,6 +378,7 @@ Label {
     EvidenceAdd = "Add it",
     Drain = "In the drain",
     EvidenceWithdraw = "Withdraw",
+    EvidenceOfVisit = "from a visit",
     EvidenceGrains = "Grains in the drain",
     EvidenceNoGrains = "No grains in the drain",
     EvidenceIncomplete = "Flow, temperature and what was seen are needed.",

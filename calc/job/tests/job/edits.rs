@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use bedwright_calc::fill::Role;
+use bedwright_calc::fill::{Role, SurfaceState};
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
@@ -18,6 +18,10 @@ use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::loading::{
+    Acknowledgement, Drum, Loading, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading,
+    WorkSheet,
+};
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
 use bedwright_job::sections::quote::{
@@ -184,6 +188,54 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn stamp() -> impl Strategy<Value = Stamp> {
+    (text(), text()).prop_map(|(at, by)| Stamp { at, by })
+}
+
+fn place() -> impl Strategy<Value = ReadingPlace> {
+    prop_oneof![
+        Just(ReadingPlace::Found),
+        Just(ReadingPlace::Left),
+        (layer_id(), 1_u32..4).prop_map(|(layer, pack)| ReadingPlace::Pack(layer, pack)),
+        layer_id().prop_map(ReadingPlace::End),
+    ]
+}
+
+fn drum_id() -> impl Strategy<Value = Id> {
+    one_of(&["d1", "d2"]).prop_map(Id::new)
+}
+
+fn tag_change() -> impl Strategy<Value = TagChange> {
+    let steps = one_of(&["position", "cap", "pour/l1"]).prop_map(str::to_owned);
+    let reading = (prop::option::of(entry()), one_of(SurfaceState::ALL), stamp())
+        .prop_map(|(entry, state, stamp)| TapeReading { entry, state, stamp });
+    prop_oneof![
+        (steps, prop::option::of(stamp())).prop_map(|(step, stamp)| TagChange::Tick(step, stamp)),
+        (place(), prop::option::of(reading)).prop_map(|(place, reading)| TagChange::Reading(place, reading)),
+        (layer_id(), prop::option::of(entry())).prop_map(|(layer, entry)| TagChange::Poured(layer, entry)),
+        (layer_id(), text()).prop_map(|(layer, lot)| TagChange::Lot(layer, lot)),
+        (one_of(LoadingText::ALL), text()).prop_map(|(which, text)| TagChange::Text(which, text)),
+        (0_usize..3, drum_id()).prop_map(|(at, id)| TagChange::InsertDrum(at, Drum::new(id))),
+        drum_id().prop_map(TagChange::RemoveDrum),
+        (drum_id(), text()).prop_map(|(id, text)| TagChange::DrumLabel(id, text)),
+        (drum_id(), text()).prop_map(|(id, text)| TagChange::DrumContents(id, text)),
+        (drum_id(), prop::option::of(entry())).prop_map(|(id, entry)| TagChange::DrumWeight(id, entry)),
+        prop::option::of(one_of(RemovalMethod::ALL)).prop_map(TagChange::Method),
+        prop::option::of(any::<u32>())
+            .prop_map(|bytes| { TagChange::Photo(bytes.map(|bytes| Photo { id: Id::new("p"), bytes })) }),
+    ]
+}
+
+fn of_the_loading() -> impl Strategy<Value = Edit> {
+    let tags = one_of(&["", "CF-1", "x"]).prop_map(str::to_owned);
+    let of =
+        (one_of(WorkSheet::ALL), text(), stamp()).prop_map(|(sheet, day, stamp)| Acknowledgement { sheet, day, stamp });
+    prop_oneof![
+        1 => (of, any::<bool>()).prop_map(|(of, read)| Edit::Acknowledge { of, read }),
+        8 => (vessel_id(), tags, tag_change()).prop_map(|(vessel, tag, change)| Edit::Load { vessel, tag, change }),
+    ]
+}
+
 fn of_supply() -> impl Strategy<Value = Edit> {
     let key = || one_of(&["pack:a:b", "part:c:0:0"]).prop_map(str::to_owned);
     let pack = || one_of(&["a.half", "a.whole"]).prop_map(str::to_owned);
@@ -289,6 +341,7 @@ fn edit() -> impl Strategy<Value = Edit> {
             of_a_plan().boxed(),
             of_the_water().boxed(),
             of_the_prices().boxed(),
+            of_the_loading().boxed(),
             of_supply().boxed(),
             of_the_quote().boxed()
         ]
@@ -299,20 +352,15 @@ fn edit() -> impl Strategy<Value = Edit> {
     ]
 }
 
+/// Sections that came later than the first five.
+type Later = (JobPrices, Loading, Supply, VesselSearch, Quote);
+
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Supply, VesselSearch, Quote) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Later) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (
-        head,
-        survey,
-        plan,
-        job.picking.body.clone(),
-        job.site.body.clone(),
-        job.prices.body.clone(),
-        job.supply.body.clone(),
-        job.search.body.clone(),
-        job.quote.body.clone(),
-    )
+    let (supply, search) = (job.supply.body.clone(), job.search.body.clone());
+    let later = (job.prices.body.clone(), job.loading.body.clone(), supply, search, job.quote.body.clone());
+    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), later)
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -393,6 +441,7 @@ proptest! {
                     SectionName::Plan => before.plan.body == job.plan.body,
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
+                    SectionName::Loading => before.loading.body == job.loading.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
                     SectionName::Search => before.search.body == job.search.body,
                     SectionName::Supply => before.supply.body == job.supply.body,
@@ -434,6 +483,7 @@ fn each_refusal_says_why() {
     let twice = Arc::new(VesselPlan { layers: vec![layer("a"), layer("a")], ..VesselPlan::default() });
     let new = || Arc::new(VesselSurvey::new(Id::new("new")));
     let record = || Edit::AddRecord(Record { id: Id::new("r"), value: json!({ "id": "r" }) });
+    let load = |vessel: &str, change| Edit::Load { vessel: Id::new(vessel), tag: String::new(), change };
     let table = [
         (Edit::RemoveVessel(nobody.clone()), Refused::NoVessel(nobody.clone())),
         (Edit::MoveVessel { vessel: filter.clone(), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
@@ -451,6 +501,9 @@ fn each_refusal_says_why() {
         ),
         (Edit::MoveLayer { vessel: filter, layer: Id::new("0-filter"), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
         (Edit::All(vec![record(), record()]), Refused::SameRecord(Id::new("r"))),
+        (load("nobody", TagChange::Photo(None)), Refused::NoVessel(Id::new("nobody"))),
+        (load("filter", TagChange::RemoveDrum(Id::new("d"))), Refused::NoDrum),
+        (load("filter", TagChange::InsertDrum(1, Drum::new(Id::new("d")))), Refused::NoDrum),
     ];
     for (edit, why) in table {
         let mut job = jobs::sample();
