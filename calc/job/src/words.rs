@@ -17,7 +17,7 @@ pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{CareLabel, Fixed, Label, QuoteLabel};
+pub use label::{CareLabel, Fixed, Label, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
