@@ -3,6 +3,7 @@
 
 mod files;
 mod opened;
+mod quoting;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -29,6 +30,7 @@ use crate::route::Route;
 
 pub use opened::Opened;
 use opened::erase_keys;
+pub use quoting::{Quoted, with_quote};
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -104,6 +106,7 @@ pub struct Parts {
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
+    quoted: Cell<Option<Worked<Option<Arc<Quoted>>>>>,
     counts: Cell<Counts>,
 }
 
@@ -137,6 +140,7 @@ impl Desk {
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
+            quoted: Cell::default(),
             counts: Cell::default(),
         })));
         if !unread.is_empty() {

@@ -10,6 +10,7 @@ mod left_out;
 mod loading;
 mod natural;
 mod picking;
+mod quote;
 mod send;
 mod staging;
 mod start_up;
@@ -25,6 +26,7 @@ pub use left_out::{LeftOut, left_out};
 pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
+pub use quote::{internal_quote_sheet, quote_sheet};
 pub use send::{Tool, cut_text, lifting_texts, picture};
 pub use staging::{Staged, on_pallets, staged, staging_list};
 pub use start_up::start_up_report;
@@ -50,6 +52,10 @@ pub enum PaperKind {
     Loading,
     /// What went into it, as it was signed.
     StartUp,
+    /// What is offered and for how much.
+    Quote,
+    /// The same with cost and margin.
+    InternalQuote,
 }
 
 /// Everything that stands on a paper.
@@ -115,6 +121,10 @@ pub enum RowKind {
     Item,
     /// A remark.
     Remark,
+    /// A part of a sum: its name, and the amount at the right edge.
+    Sum,
+    /// What a sum comes to.
+    Total,
     /// A ruled line to write on.
     Writing,
     /// Room for a sketch.

@@ -89,7 +89,10 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
         ),
         PaperKind::Survey => of(Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
         PaperKind::BillOfMaterials => of(Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
-        PaperKind::Calculation => of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy),
+        // A quote's block is that of its copy.
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy)
+        }
         PaperKind::Removal => (
             manner.label(LoadingLabel::RemovalSheet),
             manner.label(LoadingLabel::RemovalLetters),
@@ -139,7 +142,9 @@ fn signed_by(job: &Job, kind: PaperKind) -> String {
         | PaperKind::Calculation
         | PaperKind::Removal
         | PaperKind::Loading
-        | PaperKind::StartUp => return String::new(),
+        | PaperKind::StartUp
+        | PaperKind::Quote
+        | PaperKind::InternalQuote => return String::new(),
     };
     let taken = steps_of(job).into_iter().find(|taken| taken.step == step);
     taken.map(|taken| format!("{}, {}", taken.name, taken.day)).unwrap_or_default()
@@ -152,9 +157,11 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     let planned = surveyed.saturating_add(count(&job.plan.revision));
     match kind {
         PaperKind::Survey => surveyed,
-        PaperKind::Calculation => planned.saturating_add(count(&job.site.revision)),
         PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp => {
             planned.saturating_add(count(&job.loading.revision)).saturating_add(job.records.len() as u64)
+        }
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            planned.saturating_add(count(&job.site.revision))
         }
         PaperKind::BillOfMaterials | PaperKind::PickList | PaperKind::Staging => planned
             .saturating_add(count(&job.picking.revision))
