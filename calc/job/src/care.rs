@@ -11,11 +11,9 @@
 //! | [`question`] | readings that contradict each other, or the vessel |
 //! | [`due`] | what is due over all jobs |
 //! | [`calendar`] | the same as a calendar file |
-//! | [`address`] | a tag as a part of an address |
 //! | [`chart`] | the axes of a small chart |
 //! | [`replacement`] | the job that replaces a bed |
 
-pub mod address;
 pub mod bed_life;
 pub mod calendar;
 pub mod card;

@@ -34,10 +34,15 @@ pub mod loading;
 
 pub use care::CareLabel;
 pub(super) use labels;
+mod quote;
+
+pub use quote::QuoteLabel;
 
 mod search;
+mod top;
 
 pub use search::SearchLabel;
+pub use top::TopLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
