@@ -76,6 +76,7 @@ pub fn due_page(desk: Desk) -> El {
         .kid(el("p", "quietly").text(&today()).text(" · ").text(say(CareLabel::DueHint)))
         .when(none, move || vec![el("p", "").text(say(CareLabel::NothingDue))])
         .when(move || !none(), table)
+        .kid(el("p", "print-note").text(desk.label(Label::PlanningAid)))
 }
 
 fn row(line: &Line) -> El {

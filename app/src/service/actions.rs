@@ -61,7 +61,7 @@ pub(super) fn actions(look: Look) -> El {
             el("p", "quietly").text(look.say(CareLabel::RotateHint)),
         ]
     };
-    el("section", "card-part")
+    el("section", "card-part card-happens")
         .set("aria-labelledby", "actions")
         .kid(el("h2", "rule").set("id", "actions").text(look.say(CareLabel::WhatHappens)))
         .kid(el("p", "actions").kid(button("", look.say(CareLabel::Replacement), move || replace(look))))

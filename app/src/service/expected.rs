@@ -109,7 +109,7 @@ pub(super) fn expected(look: Look) -> El {
         };
         entries = entries.kid(line(number, &at.to_string(), units, usual(number.1)));
     }
-    el("details", "how card-part")
+    el("details", "how card-part card-expected")
         .kid(el("summary", "").kid(el("span", "how-name").text(look.say(CareLabel::Expected))))
         .kid(el("p", "quietly").text(look.say(CareLabel::ExpectedHint)))
         .kid(entries)

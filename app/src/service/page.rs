@@ -89,8 +89,10 @@ pub fn card_page(desk: Desk, vessel: &Id, tag: &str) -> El {
     let other = desk.of_job(follows).map(|(job, place)| Route::Card(job, place.vessel, place.tag).address());
     let named = vessel.clone();
     let title = el("h1", "page-title").text(name).text(" · ").text(look.say(CareLabel::ServiceCard));
+    let sample = move || desk.of_job(|job| job.head.body.sample);
     el("main", "page card")
         .kid(title)
+        .when(sample, move || vec![el("p", "sample-mark").text(desk.label(Label::SampleMark))])
         .kid(
             el("p", "card-vessel")
                 .kid(el("a", "").set("href", &to_vessel).says(move || crate::vessel::name_of(desk, &named))),
@@ -110,6 +112,7 @@ pub fn card_page(desk: Desk, vessel: &Id, tag: &str) -> El {
         .kid(visits(look))
         .kid(expected(look))
         .kid(actions(look))
+        .kid(el("p", "print-note").text(desk.label(Label::PlanningAid)))
         .kid(
             el("p", "card-print")
                 .kid(button("", look.say(CareLabel::Print), move || bedwright_edge::print::print(|_| {}))),
