@@ -5,6 +5,8 @@
 //! that it says the same where nobody has that list: [`Prices`]. A price that isn't known is absent, never nought.
 
 mod amount;
+pub mod csv;
+mod index;
 mod list;
 mod row;
 mod shipped;

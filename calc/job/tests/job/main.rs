@@ -8,6 +8,7 @@
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
+//! | `csv` | the price list as a file: out and in, tried before anything changes, read by others |
 //! | `plan` | what the command-line example prints |
 //! | `sentences` | every sentence a person can meet |
 //!
@@ -15,6 +16,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod answers;
+mod csv;
 mod edits;
 mod jobs;
 mod plan;
