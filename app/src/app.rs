@@ -1,6 +1,6 @@
 //! The frame around every screen: top bar, notices, the screen itself, foot.
 
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, PriceLabel};
 use leptos::prelude::*;
 
 use crate::bill::bill_page;
@@ -13,6 +13,7 @@ use crate::parts::live::{El, button, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::prices::prices_page;
 use crate::route::Route;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
@@ -54,6 +55,7 @@ pub fn mark_root(name: &str, value: &str) {
 fn screen(desk: Desk, route: &Route, found: bool) -> El {
     untrack(|| match route {
         Route::Jobs => jobs_page(desk),
+        Route::Prices => prices_page(desk),
         Route::Settings => settings_page(desk),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),
@@ -68,12 +70,13 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
 }
 
 fn top_bar(desk: Desk) -> El {
-    let link = move |route: Route, label: Label| {
+    let to = move |route: Route, text: &str| {
         el("a", "")
             .set("href", &route.address())
             .tells("aria-current", move || (desk.route.get() == route).then(|| "page".to_owned()))
-            .text(desk.label(label))
+            .text(text)
     };
+    let link = move |route: Route, label: Label| to(route, desk.label(label));
     let jobs = el("nav", "top-jobs").set("aria-label", desk.label(Label::Jobs)).kid(link(Route::Jobs, Label::Jobs));
     let tools = el("span", "top-tools")
         .when(
@@ -84,6 +87,18 @@ fn top_bar(desk: Desk) -> El {
                 vec![undo.holds("disabled", move || !desk.can_undo()), redo.holds("disabled", move || !desk.can_redo())]
             },
         )
+        .when(
+            move || desk.route.with(|route| *route == Route::Prices),
+            move || {
+                let undo = button("quiet", desk.label(Label::Undo), move || desk.undo_list());
+                let redo = button("quiet", desk.label(Label::Redo), move || desk.redo_list());
+                vec![
+                    undo.holds("disabled", move || !desk.can_undo_list()),
+                    redo.holds("disabled", move || !desk.can_redo_list()),
+                ]
+            },
+        )
+        .kid(to(Route::Prices, desk.label(PriceLabel::Title)))
         .kid(link(Route::Settings, Label::Settings));
     // The job the address is about, once it is open.
     let open = move || {

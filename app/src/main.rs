@@ -10,6 +10,7 @@ mod notices;
 mod parts;
 mod person;
 mod picking;
+mod prices;
 mod route;
 mod settings;
 mod survey_sheet;

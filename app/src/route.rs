@@ -19,6 +19,8 @@ pub enum Route {
     SurveySheet(Id),
     /// A job's calculation sheets.
     Calculation(Id),
+    /// The price list of this device.
+    Prices,
     /// The person's ways.
     Settings,
 }
@@ -34,6 +36,7 @@ impl Route {
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
+            ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
             _ => Route::Jobs,
         }
@@ -49,6 +52,7 @@ impl Route {
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
+            Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
         }
     }
@@ -62,7 +66,7 @@ impl Route {
             | Route::Picking(job)
             | Route::SurveySheet(job)
             | Route::Calculation(job) => Some(job),
-            Route::Jobs | Route::Settings => None,
+            Route::Jobs | Route::Prices | Route::Settings => None,
         }
     }
 }

@@ -16,6 +16,7 @@ use bedwright_job::id::Id;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
 
+pub use number_line::NumberLine;
 pub use page::vessel_page;
 
 use crate::desk::Desk;

@@ -8,6 +8,7 @@ use serde_json::Value;
 use crate::id::{Id, Revision};
 use crate::prices::JobPrices;
 use crate::sections::head::Head;
+use crate::sections::kit::Kit;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::site::SiteConditions;
@@ -31,6 +32,8 @@ pub struct Job {
     pub site: Section<SiteConditions>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
+    /// What its parts are counted by, and which lines are left out.
+    pub kit: Section<Kit>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -88,6 +91,7 @@ impl Job {
             picking: Section::default(),
             site: Section::default(),
             prices: Section::default(),
+            kit: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -116,6 +120,7 @@ impl Job {
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
+            SectionName::Kit => self.kit.revision.as_ref(),
         }
     }
 

@@ -6,6 +6,7 @@
 
 mod fields;
 mod head_1;
+mod kit_1;
 mod list_1;
 mod picking_1;
 mod plan_1;
@@ -68,7 +69,8 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Plan
         | SectionName::Picking
         | SectionName::Site
-        | SectionName::Prices => 1,
+        | SectionName::Prices
+        | SectionName::Kit => 1,
     }
 }
 
@@ -103,6 +105,7 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
         SectionName::Site => job.site == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
+        SectionName::Kit => job.kit == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
     nothing && !job.is_locked(name)
@@ -209,6 +212,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Kit => written(name, &job.kit, kit_1::write),
     }
 }
 
@@ -245,6 +249,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Kit => read(value, kit_1::read).map(|section| job.kit = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

@@ -1,6 +1,7 @@
 //! The parts of a job that are kept, sent and joined on their own.
 
 pub mod head;
+pub mod kit;
 pub mod picking;
 pub mod plan;
 pub mod site;
@@ -49,6 +50,8 @@ pub enum SectionName {
     Site,
     /// The rows of the price list that the job carries.
     Prices,
+    /// What parts are counted by, and which lines are left out.
+    Kit,
 }
 
 impl SectionName {
@@ -60,6 +63,7 @@ impl SectionName {
         SectionName::Picking,
         SectionName::Site,
         SectionName::Prices,
+        SectionName::Kit,
     ];
 
     /// The permanent id.
@@ -72,6 +76,7 @@ impl SectionName {
             SectionName::Picking => "picking",
             SectionName::Site => "site",
             SectionName::Prices => "prices",
+            SectionName::Kit => "kit",
         }
     }
 

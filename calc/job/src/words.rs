@@ -9,9 +9,10 @@ mod en;
 pub mod label;
 pub mod names;
 mod number;
+mod prices;
 mod window;
 
-pub use label::{Fixed, Label};
+pub use label::{BillLabel, Fixed, Label, PriceLabel};
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{

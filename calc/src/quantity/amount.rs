@@ -296,6 +296,10 @@ pub enum Term {
     OutletLimit,
     /// Share of its depth that a bed settles by.
     Settling,
+    /// Volume of media in a drum over its volume in the bed.
+    Bulking,
+    /// What a drum holds.
+    DrumVolume,
 }
 
 impl Term {
@@ -341,6 +345,8 @@ impl Term {
             Term::RoomExpansion => "E_room",
             Term::EmptyMass => "m_empty",
             Term::FootDiameter => "D_foot",
+            Term::Bulking => "k",
+            Term::DrumVolume => "V_drum",
             _ => "",
         }
     }

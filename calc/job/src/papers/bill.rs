@@ -7,7 +7,7 @@ use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, left_out};
 use crate::answers::JobBill;
 use crate::id::Id;
 use crate::job::Job;
-use crate::words::{Label, Manner};
+use crate::words::{BillLabel, Label, Manner};
 
 /// What a vessel is called: its tags, or its place among the job's vessels.
 #[must_use]
@@ -53,6 +53,13 @@ pub fn bill_of_materials(job: &Job, bill: &JobBill, manner: Manner, today: &str)
         let reasons = out.reasons.join(" ");
         let text = format!("{} {}. {reasons}", manner.label(Label::LeftOut), out.name);
         rows.push(Row::remark(format!("left_out:{}", out.vessel), text.trim()));
+    }
+    if !bill.removed.is_empty() {
+        rows.push(Row::heading("removed", manner.label(BillLabel::Chosen)));
+        rows.extend(bill.removed.iter().map(|(line, reason)| {
+            let text = format!("{} {} {}: {reason}", line.quantity, manner.unit_of(line), manner.item(&line.item));
+            Row::remark(format!("removed:{}", line.item.key()), text)
+        }));
     }
     Paper {
         kind: PaperKind::BillOfMaterials,

@@ -12,7 +12,7 @@ mod write;
 pub use column::{Column, NAMES};
 pub use dry_run::{Changed, DryRun, FileFault, Refusal, RowFault, dry_run};
 pub use record::{Record, Separator, Stray, records};
-pub use write::{FileForm, list_csv};
+pub use write::{FileForm, cells_csv, list_csv};
 
 /// The most bytes of a file that is read.
 pub const MOST_BYTES: usize = 8 * 1024 * 1024;

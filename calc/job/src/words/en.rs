@@ -1,5 +1,6 @@
 //! Sentences in English.
 
+pub(super) mod prices;
 mod verdict;
 pub(super) mod water;
 
@@ -162,6 +163,8 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::ReadingSpread => "scatter of the readings",
         Term::OutletLimit => "outlet limit",
         Term::Settling => "settling allowance",
+        Term::Bulking => "bulking of spent media",
+        Term::DrumVolume => "what a drum holds",
     }
 }
 

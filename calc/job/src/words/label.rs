@@ -29,6 +29,12 @@ macro_rules! labels {
     };
 }
 
+mod bill;
+mod prices;
+
+pub use bill::BillLabel;
+pub use prices::PriceLabel;
+
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
 Label {

@@ -9,13 +9,14 @@ use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField, WaterField};
+use bedwright_job::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::kit::Kit;
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
@@ -190,6 +191,9 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
         price_row().prop_map(|row| Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) }),
         price_row().prop_map(|row| Edit::Price { key: "own:a".to_owned(), row: Some(Arc::new(row)) }),
         one_of(&["own:a", "own:b"]).prop_map(|key| Edit::Price { key: key.to_owned(), row: None }),
+        (one_of(KitField::ALL), prop::option::of(entry())).prop_map(|(field, entry)| Edit::Kit { field, entry }),
+        (one_of(&["own:a", "own:b"]), prop::option::of(text()))
+            .prop_map(|(key, reason)| Edit::LeaveOut { key: key.to_owned(), reason }),
         (text(), text()).prop_map(|(title, currency)| Edit::Catalogue(Catalogue { title, currency, revision: None })),
     ]
 }
@@ -203,9 +207,16 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, (JobPrices, Kit)) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), job.prices.body.clone())
+    (
+        head,
+        survey,
+        plan,
+        job.picking.body.clone(),
+        job.site.body.clone(),
+        (job.prices.body.clone(), job.kit.body.clone()),
+    )
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -287,6 +298,7 @@ proptest! {
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Kit => before.kit.body == job.kit.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }

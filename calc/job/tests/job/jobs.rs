@@ -7,7 +7,7 @@ use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField};
+use bedwright_job::field::{KitField, LayerField, PlanField, SurveyField};
 use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
 use bedwright_job::prices::{Care, Catalogue, Origin, PriceField, PriceKind, PriceRow, amount};
@@ -161,6 +161,18 @@ pub fn priced() -> Job {
             revision: Some(Revision { device: Id::new("desk"), counter: 12 }),
         }),
     );
+    job
+}
+
+/// A job whose parts are counted by what was typed, with lines left out.
+pub fn kitted() -> Job {
+    let mut job = Job::new(Id::new("kitted"), "2026-11-26");
+    for (field, text) in [(KitField::Bulking, "1.3"), (KitField::DrumVolume, "30")] {
+        change(&mut job, Edit::Kit { field, entry: Some(entry(text, Unit::of(field.dimension())[0])) });
+    }
+    for key in ["part:riser_cap:26670", "pack:a:b"] {
+        change(&mut job, Edit::LeaveOut { key: key.to_owned(), reason: Some("“there” is one, ä".to_owned()) });
+    }
     job
 }
 

@@ -7,6 +7,7 @@
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
+//! | `kit` | parts by rule, and what a person leaves out |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
 //! | `csv` | the price list as a file: out and in, tried before anything changes, read by others |
 //! | `plan` | what the command-line example prints |
@@ -19,6 +20,7 @@ mod answers;
 mod csv;
 mod edits;
 mod jobs;
+mod kit;
 mod plan;
 mod prices;
 mod saved;

@@ -3,7 +3,7 @@
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::{SurveyField, WaterField};
+use bedwright_job::field::{KitField, SurveyField, WaterField};
 use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::plan::TargetKind;
@@ -198,6 +198,24 @@ fn prices() -> Value {
     )
 }
 
+fn kit() -> Value {
+    let entries: Map<String, Value> =
+        KitField::ALL.iter().map(|field| (field.id().to_owned(), reference("entry"))).collect();
+    open_object(
+        &["entries", "left_out"],
+        json!({
+            "entries": {
+                "type": "object", "properties": entries, "additionalProperties": false,
+                "description": "What the parts of the job are counted by, as typed.",
+            },
+            "left_out": {
+                "type": "object", "additionalProperties": { "type": "string" },
+                "description": "Lines left out of the bill: the reason, by the key of the row that prices them.",
+            },
+        }),
+    )
+}
+
 fn price_row() -> Value {
     // Twelve digits, and six behind the point.
     let money = |description: &str| json!({ "type": "string", "pattern": "^[0-9]{1,12}(\\.[0-9]{1,6})?$", "description": description });
@@ -226,7 +244,7 @@ fn price_row() -> Value {
 
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "prices"];
+    let sections = ["head", "survey", "plan", "picking", "site", "prices", "kit"];
     let known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     let mut file = open_object(
@@ -290,6 +308,7 @@ fn schema() -> Value {
             "site_1": site(),
             "prices_1": prices(),
             "price_row_1": price_row(),
+            "kit_1": kit(),
             "duty_1": duty(),
             "water_entries_1": {
                 "type": "object",
@@ -372,7 +391,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 24] = [
+    let wrong: [(&str, saved::Breaks); 26] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -403,6 +422,8 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         ("price in words", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "dear" }))),
         ("price below nought", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "-1" }))),
         ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
+        ("reason", |file| file["sections"]["kit"] = kitted(json!({ "entries": {}, "left_out": { "k": 1 } }))),
+        ("kit entry", |file| file["sections"]["kit"] = kitted(json!({ "entries": { "x": {} }, "left_out": {} }))),
         ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
     ];
     assert!(validator.is_valid(&good));
@@ -413,6 +434,11 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
         assert!(!taken, "{what} is read all the same");
     }
+}
+
+/// A section of the kit.
+fn kitted(body: Value) -> Value {
+    json!({ "version": 1, "body": body })
 }
 
 /// A section of prices with one row.

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use super::guarded;
+use super::{guarded, unguarded};
 use crate::decimal::plain;
 use crate::entry::Entry;
 use crate::prices::{PriceField, PriceRow, amount_text};
@@ -60,6 +60,12 @@ impl Column {
     #[must_use]
     pub fn name(self) -> &'static str {
         NAMES.iter().find(|(_, column)| *column == self).map_or("", |(name, _)| name)
+    }
+
+    /// What stands in it, as it is shown to a person.
+    #[must_use]
+    pub fn shown(self, row: &Arc<PriceRow>, decimal: char) -> String {
+        unguarded(&self.cell(row, decimal)).to_owned()
     }
 
     /// What stands in it, with this decimal mark.

@@ -4,8 +4,8 @@ use std::sync::Arc;
 
 use super::dry_run::could_be_thousands;
 use super::{Column, NAMES, RowFault, unguarded};
-use crate::entry::{Dimension, Entry, Marks, Unit, typed};
-use crate::prices::{AmountFault, Care, Origin, PriceField, PriceKind, PriceRow, amount};
+use crate::entry::{Entry, Marks};
+use crate::prices::{AmountFault, Care, Origin, PriceField, PriceKind, PriceRow, SizeFault, amount, size};
 
 /// The most letters of a key.
 const LONGEST_KEY: usize = 120;
@@ -139,28 +139,11 @@ impl Reader<'_> {
     }
 
     fn size(&self, text: &str) -> Result<Option<Entry>, RowFault> {
-        let text = text.trim();
-        if text.is_empty() {
-            return Ok(None);
-        }
         let marks = Marks { decimal: self.decided.map_or('.', |(decimal, _)| decimal) };
-        size_entry(text, marks).map(Some)
-    }
-}
-
-/// A length, a volume or a mass, typed with its unit.
-fn size_entry(text: &str, marks: Marks) -> Result<Entry, RowFault> {
-    let read = |unit: Unit| typed(text, unit, marks).ok().filter(|(_, understood)| understood.names_unit);
-    let found = [Unit::Foot, Unit::CubicFoot, Unit::Kilogram].into_iter().find_map(read);
-    match found {
-        Some((_, understood)) if understood.si <= 0.0 => Err(RowFault::NoSize { text: text.to_owned() }),
-        Some((mut entry, understood))
-            if matches!(understood.dimension, Dimension::Length | Dimension::Volume | Dimension::Mass) =>
-        {
-            entry.unit = understood.written;
-            Ok(entry)
-        }
-        _ => Err(RowFault::Size { text: text.to_owned() }),
+        size(text, marks).map_err(|fault| match fault {
+            SizeFault::NotASize => RowFault::Size { text: text.to_owned() },
+            SizeFault::NoSize => RowFault::NoSize { text: text.to_owned() },
+        })
     }
 }
 

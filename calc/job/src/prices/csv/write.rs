@@ -1,6 +1,6 @@
 //! The file out.
 
-use super::{Column, NAMES, Separator};
+use super::{Column, NAMES, Separator, guarded};
 use crate::prices::PriceList;
 
 /// How a file is written.
@@ -26,6 +26,16 @@ pub fn list_csv(list: &PriceList, form: FileForm) -> String {
     for row in list.rows() {
         let cells = NAMES.iter().map(|(_, column): &(&str, Column)| column.cell(row, form.decimal));
         put_row(&mut text, cells, form.separator.mark());
+    }
+    text
+}
+
+/// Rows of texts, none of which a spreadsheet takes for a formula.
+#[must_use]
+pub fn cells_csv(rows: impl Iterator<Item = Vec<String>>, separator: Separator) -> String {
+    let mut text = String::from('\u{feff}');
+    for row in rows {
+        put_row(&mut text, row.iter().map(|cell| guarded(cell)), separator.mark());
     }
     text
 }
