@@ -33,7 +33,6 @@ pub fn prices_page(desk: Desk) -> El {
     el("main", "page prices")
         .kid(el("h1", "page-title").text(say(PriceLabel::Title)))
         .kid(el("p", "").text(say(PriceLabel::About)))
-        .kid(about_list(desk))
         .kid(asked(desk, search))
         .kid(el("div", "price-state").kid(el("p", "price-count").set("role", "status").says(count)).kid(new_row))
         .kid(
@@ -49,6 +48,7 @@ pub fn prices_page(desk: Desk) -> El {
                 search.shown.update(|shown| *shown = shown.saturating_add(SHOWN));
             }))]
         })
+        .kid(about_list(desk))
         .kid(file_part(desk))
         .kid(start_over(desk))
 }
@@ -77,8 +77,8 @@ fn about_list(desk: Desk) -> El {
     .set("maxlength", "3")
     .set("autocapitalize", "characters")
     .set("placeholder", say(PriceLabel::CurrencyHint));
-    let version = catalogue(|catalogue| catalogue.version());
-    el("div", "price-about-list")
+    let version = move || desk.prices.list.with(|list| desk.manner().list_version(&list.catalogue));
+    let fields = el("div", "price-about-list")
         .kid(text_line(say(PriceLabel::ListTitle), title))
         .kid(text_line(say(PriceLabel::Currency), currency))
         .kid(
@@ -86,7 +86,8 @@ fn about_list(desk: Desk) -> El {
                 .text(say(PriceLabel::Version))
                 .text(" ")
                 .kid(el("span", "price-version figure").says(version)),
-        )
+        );
+    el("section", "price-part").kid(el("h2", "rule").text(say(PriceLabel::AboutList))).kid(fields)
 }
 
 fn asked(desk: Desk, search: Search) -> El {

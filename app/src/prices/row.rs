@@ -57,7 +57,7 @@ impl Line {
             self.of(|row| {
                 let unit = manner.price_unit(row);
                 let cost = match row.cost {
-                    Some(cost) => format!("{} {}", say(PriceLabel::Cost), manner.money(cost)),
+                    Some(cost) => format!("{} {}", say(PriceLabel::CostIs), manner.money(cost)),
                     None => say(PriceLabel::NoCost).to_owned(),
                 };
                 if unit.is_empty() || row.price.is_none() { cost } else { format!("/ {unit} · {cost}") }

@@ -72,5 +72,6 @@ pub async fn screens(page: &Page) -> Vec<String> {
     let vessels: Vec<String> = vessels.as_array().unwrap().iter().map(|to| to.as_str().unwrap().to_owned()).collect();
     assert_eq!(vessels.len(), 2, "{vessels:?}");
     let papers = ["bill", "picking", "survey-sheet", "calculation"].map(|paper| format!("{job}/{paper}"));
-    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), vec!["#/settings".to_owned()]].concat()
+    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), vec!["#/prices".to_owned(), "#/settings".to_owned()]]
+        .concat()
 }

@@ -4,10 +4,10 @@ use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::metres;
 use bedwright_calc::supply::{Fitting, Item, Money};
 
-use super::{Language, Manner, en};
+use super::{Language, Manner, PriceLabel, en};
 use crate::entry::Entry;
 use crate::prices::csv::{Column, FileFault, RowFault};
-use crate::prices::{AmountFault, Care, PriceKind, PriceRow, SizeFault, amount_text};
+use crate::prices::{AmountFault, Care, Catalogue, PriceKind, PriceRow, SizeFault, amount_text};
 
 impl Manner {
     /// What a row is called: as typed, else as the page calls the item of its key; empty for neither.
@@ -45,6 +45,18 @@ impl Manner {
                 self.container(Pack::of(&pack).map_or(Container::Bag, |pack| pack.container), 1).to_owned()
             }
             _ => String::new(),
+        }
+    }
+
+    /// The state a list is in: how often it changed, and the first letters of the device it changed on.
+    #[must_use]
+    pub fn list_version(&self, catalogue: &Catalogue) -> String {
+        match &catalogue.revision {
+            None => self.label(PriceLabel::Shipped).to_owned(),
+            Some(revision) => {
+                let device: String = revision.device.as_str().chars().take(6).collect();
+                format!("{} · {device}", revision.counter)
+            }
         }
     }
 
