@@ -8,7 +8,9 @@ use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
+use crate::labels::labels_page;
 use crate::notices::notices;
+use crate::packs::packs_page;
 use crate::parts::live::{El, button, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
@@ -64,6 +66,8 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
+        Route::Packs(_) => packs_page(desk),
+        Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
     })

@@ -550,7 +550,9 @@ impl Desk {
                                 (vessel.id.clone(), duty.purpose, duty.regime)
                             });
                             let vessels: Vec<_> = vessels.collect();
-                            (job.id.clone(), job.head.body.kind, job.kit.body.clone(), vessels)
+                            let of_job =
+                                [&job.supply.revision, &job.prices.revision, &job.kit.revision].map(Clone::clone);
+                            (job.id.clone(), job.head.body.kind, of_job, vessels)
                         })
                     })
                 });

@@ -15,6 +15,10 @@ pub enum Route {
     Bill(Id),
     /// A job's pick list.
     Picking(Id),
+    /// Which packs a job's material comes in, and how it is handled.
+    Packs(Id),
+    /// A job's labels.
+    Labels(Id),
     /// A job's survey sheet.
     SurveySheet(Id),
     /// A job's calculation sheets.
@@ -34,6 +38,8 @@ impl Route {
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
+            ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
+            ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
             ["prices"] => Route::Prices,
@@ -50,6 +56,8 @@ impl Route {
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
+            Route::Packs(job) => format!("#/jobs/{job}/packs"),
+            Route::Labels(job) => format!("#/jobs/{job}/labels"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
             Route::Prices => "#/prices".to_owned(),
@@ -64,6 +72,8 @@ impl Route {
             | Route::Vessel(job, _)
             | Route::Bill(job)
             | Route::Picking(job)
+            | Route::Packs(job)
+            | Route::Labels(job)
             | Route::SurveySheet(job)
             | Route::Calculation(job) => Some(job),
             Route::Jobs | Route::Prices | Route::Settings => None,

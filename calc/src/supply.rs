@@ -1,8 +1,13 @@
 //! What a job takes from the shelf: packs and parts, per vessel and pooled.
 
 pub mod bill;
+pub mod buying;
+pub mod cutting;
 pub mod kit;
+pub mod lifting;
 pub mod money;
+pub mod packs;
+pub mod pallets;
 
 pub use bill::{Bill, BillLine, BillPart, CountUnit, Item, JobKind, VesselBill, bill};
 pub use kit::{Fitting, Spent};

@@ -12,16 +12,22 @@
 //! | [`sieves`] | openings of test sieves |
 //! | [`water`] | density and viscosity of water |
 //! | [`packed_beds`] | pressure lost in a bed at rest |
+//! | [`packings`] | how closely a bed lies, back from the pressure lost |
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`carbonates`] | waters and what calcite does to them |
+//! | [`contactors`] | beds of calcite and their waters |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
+//! | [`packs`] | packs at least cost, pieces from stock lengths |
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
 pub mod beds;
+pub mod carbonates;
+pub mod contactors;
 pub mod digest;
 pub mod expansions;
 pub mod fills;
@@ -30,6 +36,8 @@ pub mod gradings;
 pub mod heads;
 pub mod lives;
 pub mod packed_beds;
+pub mod packings;
+pub mod packs;
 pub mod sieves;
 pub mod table;
 pub mod vessels;

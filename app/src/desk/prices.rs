@@ -125,7 +125,9 @@ impl Desk {
 
     /// Where a paper of a job is looked at that prices stand behind, the job takes along what it uses of the list.
     pub(super) fn carry_on_papers(self) {
-        if self.route.with_untracked(|route| matches!(route, Route::Bill(_) | Route::Picking(_))) {
+        if self.route.with_untracked(|route| {
+            matches!(route, Route::Bill(_) | Route::Picking(_) | Route::Packs(_) | Route::Labels(_))
+        }) {
             // After the screen stands: it follows the job.
             wasm_bindgen_futures::spawn_local(async move { self.carry_prices() });
         }

@@ -1,6 +1,7 @@
 //! What a job says in figures: each vessel on its own, and the bill over all of them. Pure, and compared by value, so
 //! that a page works out again only what changed.
 
+pub mod supply;
 pub mod water;
 
 use std::sync::Arc;
@@ -8,6 +9,7 @@ use std::sync::Arc;
 use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, Role, depth_table, plan};
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, Term, metres};
+use bedwright_calc::supply::buying::{Bought, buy};
 use bedwright_calc::supply::{Bill, BillLine, BillPart, bill};
 use bedwright_calc::vessel::{Vessel, riser::riser_cut};
 use litemap::LiteMap;
@@ -191,6 +193,8 @@ pub struct JobBill {
     pub vessels: Vec<Id>,
     /// The bill.
     pub bill: Bill,
+    /// Which packs each material is bought in, and why.
+    pub bought: Vec<Bought>,
     /// Vessels that are left out because their inside or a layer isn't known.
     pub left_out: Vec<Id>,
     /// Lines of the whole job that a person left out, with the reason.
@@ -199,7 +203,7 @@ pub struct JobBill {
     pub kit: Option<(KitField, Misread)>,
 }
 
-/// The bill of a job from what its vessels say.
+/// The bill of a job from what its vessels say, and from what packs cost where the job carries that.
 #[must_use]
 pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
     let mut ids = Vec::new();
@@ -227,8 +231,9 @@ pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
     }
     let spent = read_spent(&job.kit.body);
     let mut bill = bill(job.head.body.kind, spent.as_ref().ok(), &parts);
+    let bought = buy(&mut bill, &parts, &supply::ways(job, &parts));
     let removed = remove(job, &mut bill);
-    JobBill { vessels: ids, bill, left_out, removed, kit: spent.err() }
+    JobBill { vessels: ids, bill, bought, left_out, removed, kit: spent.err() }
 }
 
 /// Takes the lines a person left out away from a bill; those of the whole job, with the reasons.

@@ -17,6 +17,7 @@ use crate::sections::head::TextField;
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
+use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
 
 /// One change.
@@ -192,6 +193,8 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// How material is bought, cut, lifted or stacked, or what the shelf gave.
+    Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
     /// Several at once, done and undone together.
@@ -353,6 +356,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::Kit { .. } | Edit::LeaveOut { .. } => &[SectionName::Kit],
         Edit::AddRecord(_) => &[],
@@ -367,6 +371,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
         SectionName::Kit => &mut job.kit.revision,
     };
@@ -508,6 +513,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             site.tidy();
             Edit::Water { of, field, entry }
         }
+        Edit::Supply(edit) => Edit::Supply(job.supply.body.change(edit)),
         Edit::Price { key, row } => {
             if row.as_ref().is_some_and(|row| row.key != key || !row.is_sound()) {
                 return Err(Refused::PriceRow(key));

@@ -1,8 +1,10 @@
-//! What somebody saw of a bed, as records: drain checks, points read off a paper, clear-tube tests. Only ever added to;
-//! one that was wrong is withdrawn by another.
+//! What somebody saw of a bed, as records: drain checks, points read off a paper, clear-tube tests, clean pressure drops.
+//! Only ever added to; one that was wrong is withdrawn by another.
 
-use bedwright_calc::hydraulics::{DrainCheck, PaperPoint};
-use bedwright_calc::quantity::{Basis, Known, Source, cubic_metres_per_second, kelvins, metres_per_second, seconds};
+use bedwright_calc::hydraulics::{CleanDrop, DrainCheck, PaperPoint};
+use bedwright_calc::quantity::{
+    Basis, Known, Source, cubic_metres_per_second, kelvins, metres_per_second, pascals, seconds,
+};
 use serde_json::{Map, Value};
 
 use crate::entry::{Dimension, Entry, Understood, Unit};
@@ -18,12 +20,14 @@ pub enum EvidenceKind {
     PaperPoint,
     /// A test in a clear tube, or through a sight glass.
     TubeTest,
+    /// Pressure lost over the clean bed, read in service.
+    CleanDrop,
 }
 
 impl EvidenceKind {
     /// All of them.
     pub const ALL: &'static [EvidenceKind] =
-        &[EvidenceKind::DrainCheck, EvidenceKind::PaperPoint, EvidenceKind::TubeTest];
+        &[EvidenceKind::DrainCheck, EvidenceKind::PaperPoint, EvidenceKind::TubeTest, EvidenceKind::CleanDrop];
 
     /// The permanent id.
     #[must_use]
@@ -32,7 +36,14 @@ impl EvidenceKind {
             EvidenceKind::DrainCheck => "drain_check",
             EvidenceKind::PaperPoint => "paper_point",
             EvidenceKind::TubeTest => "tube_test",
+            EvidenceKind::CleanDrop => "clean_drop",
         }
+    }
+
+    /// Whether it is of one layer: a point or a test.
+    #[must_use]
+    pub const fn is_of_layer(self) -> bool {
+        matches!(self, EvidenceKind::PaperPoint | EvidenceKind::TubeTest)
     }
 }
 
@@ -59,6 +70,8 @@ pub struct Evidence {
     pub grains: bool,
     /// The expansion that was read.
     pub expansion: Option<Entry>,
+    /// The pressure lost over the bed that was read.
+    pub drop: Option<Entry>,
 }
 
 /// The key under which a record says what it is.
@@ -89,6 +102,9 @@ impl Evidence {
         map.insert("grains".to_owned(), self.grains.into());
         if let Some(expansion) = &self.expansion {
             map.insert("expansion".to_owned(), of_entry(expansion));
+        }
+        if let Some(drop) = &self.drop {
+            map.insert("drop".to_owned(), of_entry(drop));
         }
         Record { id: self.id.clone(), value: Value::Object(map) }
     }
@@ -134,17 +150,28 @@ pub fn evidence_of(job: &Job, vessel: &Id) -> Vec<Evidence> {
             minutes: entry(value, "minutes"),
             grains: value.get("grains").and_then(Value::as_bool).unwrap_or(false),
             expansion: entry(value, "expansion"),
+            drop: entry(value, "drop"),
         });
     }
     found
 }
 
+/// Evidence in figures.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct EvidenceRead {
+    /// Backwashes watched at the drain.
+    pub checks: Vec<DrainCheck>,
+    /// Points off papers and clear tubes.
+    pub points: Vec<PaperPoint>,
+    /// Clean pressure drops, each with its record's id.
+    pub drops: Vec<(Id, CleanDrop)>,
+}
+
 /// What the evidence says in figures; `layers` are the ids of the plan's layers, bottom first. What makes no sense, or
 /// is of a layer that is gone, is left out.
 #[must_use]
-pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, Vec<PaperPoint>) {
-    let mut checks = Vec::new();
-    let mut points = Vec::new();
+pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> EvidenceRead {
+    let mut read = EvidenceRead::default();
     for piece in evidence {
         let Some(temperature) = measured(&piece.temperature, Dimension::Temperature) else { continue };
         let temperature = known(kelvins(temperature));
@@ -152,7 +179,7 @@ pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, 
             EvidenceKind::DrainCheck => {
                 let minutes = piece.minutes.as_ref().and_then(|entry| measured(entry, Dimension::Time));
                 if let (Some(flow), Some(minutes)) = (measured(&piece.flow, Dimension::VolumeFlow), minutes) {
-                    checks.push(DrainCheck {
+                    read.checks.push(DrainCheck {
                         flow: known(cubic_metres_per_second(flow)),
                         temperature,
                         minutes: known(seconds(minutes)),
@@ -166,7 +193,7 @@ pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, 
                 if let (Some(flow), Some(expansion), Some(layer)) =
                     (measured(&piece.flow, Dimension::FlowPerArea), expansion, layer)
                 {
-                    points.push(PaperPoint {
+                    read.points.push(PaperPoint {
                         layer,
                         flow_per_area: known(metres_per_second(flow)),
                         temperature,
@@ -174,9 +201,20 @@ pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, 
                     });
                 }
             }
+            EvidenceKind::CleanDrop => {
+                let drop = piece.drop.as_ref().and_then(|entry| measured(entry, Dimension::Pressure));
+                if let (Some(flow), Some(drop)) = (measured(&piece.flow, Dimension::VolumeFlow), drop) {
+                    let reading = CleanDrop {
+                        flow: known(cubic_metres_per_second(flow)),
+                        temperature,
+                        drop: known(pascals(drop)),
+                    };
+                    read.drops.push((piece.id.clone(), reading));
+                }
+            }
         }
     }
-    (checks, points)
+    read
 }
 
 fn known<Q>(value: Q) -> Known<Q> {

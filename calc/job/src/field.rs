@@ -163,6 +163,51 @@ fields! {
     }
 }
 
+fields! {
+    /// An entry of how material is cut, lifted and stacked.
+    SupplyField {
+        /// The length pipe is sold in.
+        StockLength = "stock_length": Length,
+        /// What one cut of the saw takes.
+        Kerf = "kerf": Length,
+        /// The most a pallet may bear.
+        PalletMass = "pallet_mass": Mass,
+        /// The most packs on a pallet.
+        PalletPacks = "pallet_packs": Count,
+        /// From between the ankles out to the middle of the hands.
+        LiftReach = "lift_reach": Length,
+        /// Height of the hands where a lift begins.
+        LiftHeight = "lift_height": Length,
+        /// How far up or down the hands travel.
+        LiftTravel = "lift_travel": Length,
+        /// How far the load lies to the side, degrees.
+        LiftTwist = "lift_twist": Ratio,
+        /// Width of a label.
+        LabelWidth = "label_width": Length,
+        /// Height of a label.
+        LabelHeight = "label_height": Length,
+    }
+}
+
+impl SupplyField {
+    /// The unit it starts in, for a person who measures in feet and pounds or in metres.
+    #[must_use]
+    pub const fn usual_unit(self, metric: bool) -> Unit {
+        match (self, self.dimension(), metric) {
+            (SupplyField::LabelWidth | SupplyField::LabelHeight, ..) => Unit::Millimetre,
+            (SupplyField::StockLength, _, false) => Unit::Foot,
+            (SupplyField::StockLength, _, true) => Unit::Metre,
+            (_, Dimension::Length, false) => Unit::Inch,
+            (SupplyField::Kerf, Dimension::Length, true) => Unit::Millimetre,
+            (_, Dimension::Length, true) => Unit::Centimetre,
+            (_, Dimension::Mass, false) => Unit::Pound,
+            (_, Dimension::Mass, true) => Unit::Kilogram,
+            (_, Dimension::Count, _) => Unit::Each,
+            _ => Unit::One,
+        }
+    }
+}
+
 impl WaterField {
     /// Those of the site.
     pub const OF_SITE: &'static [WaterField] = &[

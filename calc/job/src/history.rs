@@ -80,6 +80,7 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::LayerEntry { layer: l, field: a, .. }, Edit::LayerEntry { layer: m, field: b, .. }) => l == m && a == b,
         (Edit::PickText { key: k, field: a, .. }, Edit::PickText { key: l, field: b, .. }) => k == l && a == b,
         (Edit::Kit { field: a, .. }, Edit::Kit { field: b, .. }) => a == b,
+        (Edit::Supply(a), Edit::Supply(b)) => a.same_place(b),
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
         _ => false,

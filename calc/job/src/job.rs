@@ -12,6 +12,7 @@ use crate::sections::kit::Kit;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::site::SiteConditions;
+use crate::sections::supply::Supply;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
 
@@ -30,6 +31,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// How its material is bought, cut, lifted and stacked.
+    pub supply: Section<Supply>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
     /// What its parts are counted by, and which lines are left out.
@@ -90,6 +93,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            supply: Section::default(),
             prices: Section::default(),
             kit: Section::default(),
             locked: LiteMap::new(),
@@ -119,6 +123,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
             SectionName::Kit => self.kit.revision.as_ref(),
         }

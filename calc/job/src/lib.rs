@@ -15,6 +15,7 @@ pub mod history;
 pub mod id;
 pub mod job;
 pub mod papers;
+pub mod picked;
 pub mod prices;
 pub mod reading;
 pub mod sample;

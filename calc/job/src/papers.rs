@@ -5,9 +5,13 @@
 
 mod bill;
 mod calculation;
+mod labels;
 mod left_out;
 mod natural;
 mod picking;
+mod send;
+mod shelf;
+mod staging;
 mod survey;
 #[cfg(test)]
 mod tests;
@@ -15,9 +19,13 @@ mod title;
 
 pub use bill::{bill_of_materials, vessel_name};
 pub use calculation::calculation_sheet;
+pub use labels::{SMALLEST_MM, Sticker, places, stickers};
 pub use left_out::{LeftOut, left_out};
 pub use natural::natural_order;
-pub use picking::{PickRow, PickState, PutBack, pick_list, pick_rows, put_back};
+pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
+pub use send::{Tool, cut_text, lifting_texts, picture};
+pub use shelf::{Shelf, shelf_of};
+pub use staging::{Staged, on_pallets, staged, staging_list};
 pub use survey::survey_sheet;
 pub use title::{Field, TitleBlock};
 
@@ -26,6 +34,8 @@ pub use title::{Field, TitleBlock};
 pub enum PaperKind {
     /// What a warehouse pulls.
     PickList,
+    /// What stands where, in loading order.
+    Staging,
     /// What was found, or what is to be found, of a vessel.
     Survey,
     /// What the job takes.
@@ -127,6 +137,15 @@ pub enum Cell {
     Choice(Vec<(bool, String)>),
     /// A line to write on, with what stands there already.
     Pen(String),
+    /// A text that is read at arm's length, and under it the same as bars; none where it can't be.
+    Code {
+        /// The text.
+        text: String,
+        /// Widths in modules, bar and space in turn.
+        bars: Option<Vec<u8>>,
+    },
+    /// A picture, as wide as the sheet.
+    Picture(std::sync::Arc<crate::drawing::Drawing>),
 }
 
 impl Row {

@@ -12,6 +12,7 @@ mod picking_1;
 mod plan_1;
 mod prices_1;
 mod site_1;
+mod supply_1;
 mod survey_1;
 
 use std::cmp::Ordering;
@@ -69,6 +70,7 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Plan
         | SectionName::Picking
         | SectionName::Site
+        | SectionName::Supply
         | SectionName::Prices
         | SectionName::Kit => 1,
     }
@@ -104,6 +106,7 @@ pub fn job_text(job: &Job) -> String {
 fn says_nothing_new(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
         SectionName::Site => job.site == Section::default(),
+        SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
         SectionName::Kit => job.kit == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
@@ -211,6 +214,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
         SectionName::Kit => written(name, &job.kit, kit_1::write),
     }
@@ -248,6 +252,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
         SectionName::Kit => read(value, kit_1::read).map(|section| job.kit = section),
     };

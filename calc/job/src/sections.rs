@@ -5,6 +5,7 @@ pub mod kit;
 pub mod picking;
 pub mod plan;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -48,6 +49,8 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
     /// The rows of the price list that the job carries.
     Prices,
     /// What parts are counted by, and which lines are left out.
@@ -62,6 +65,7 @@ impl SectionName {
         SectionName::Plan,
         SectionName::Picking,
         SectionName::Site,
+        SectionName::Supply,
         SectionName::Prices,
         SectionName::Kit,
     ];
@@ -75,6 +79,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Supply => "supply",
             SectionName::Prices => "prices",
             SectionName::Kit => "kit",
         }

@@ -8,6 +8,7 @@ mod hydraulics;
 mod hydraulics_extremes;
 mod hydraulics_properties;
 mod life;
+mod packing;
 mod practice;
 mod properties;
 mod reference;

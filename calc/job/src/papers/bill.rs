@@ -3,7 +3,7 @@
 use bedwright_calc::supply::BillLine;
 
 use super::title::{notes, subtitle, title_block};
-use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, left_out};
+use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, left_out, shelf_of};
 use crate::answers::JobBill;
 use crate::id::Id;
 use crate::job::Job;
@@ -82,7 +82,7 @@ pub fn bill_of_materials(job: &Job, bill: &JobBill, manner: Manner, today: &str)
 }
 
 fn line_row(job: &Job, key: String, line: &BillLine, saved: Option<u32>, manner: Manner) -> Row {
-    let part = job.picking.body.lines.get(&line.item.key()).map_or("", |pick| pick.part_number.trim());
+    let part = shelf_of(job, &line.item).part_number;
     let mut remarks = Vec::new();
     if let Some(saved) = saved {
         remarks.push(format!("{} {saved}", manner.label(Label::Saved)));
@@ -94,7 +94,7 @@ fn line_row(job: &Job, key: String, line: &BillLine, saved: Option<u32>, manner:
         key,
         RowKind::Item,
         vec![
-            text_or_empty(part),
+            text_or_empty(&part),
             Cell::Text(manner.item(&line.item)),
             Cell::Large(line.quantity.to_string()),
             Cell::Text(manner.unit_of(line).to_owned()),

@@ -128,6 +128,7 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::GrainSize => "grain size",
         Term::LayerDepth => "depth of the layer",
         Term::PressureLoss => "pressure lost in the layer",
+        Term::CleanDrop => "pressure lost over the clean bed",
         Term::ValveLoss => "pressure lost in the valve",
         Term::CollectorLoss => "pressure lost in the collectors",
         Term::PressureLossLimit => "most the unit may lose",
@@ -155,6 +156,62 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RiserWall => "wall of the riser",
         Term::RiserLength => "length of the riser",
         Term::VesselCount => "number of vessels",
+        Term::Ph => "pH",
+        Term::Alkalinity => "alkalinity as CaCO₃",
+        Term::CarbonDioxide => "carbon dioxide",
+        Term::CalciumHardness => "calcium as CaCO₃",
+        Term::MagnesiumHardness => "magnesium as CaCO₃",
+        Term::Hardness => "hardness as CaCO₃",
+        Term::Sodium => "sodium",
+        Term::Sulfate => "sulfate",
+        Term::Chloride => "chloride",
+        Term::DissolvedSolids => "dissolved solids",
+        Term::ChargeBalance => "difference of cations and anions",
+        Term::SaturationIndex => "saturation index",
+        Term::CalciteDissolved => "calcite taken up",
+        Term::MagnesiaDissolved => "magnesia taken up",
+        Term::GrainSurface => "surface of the grains",
+        Term::CalciteMass => "weight of the calcite",
+        Term::MagnesiaMass => "weight of the magnesia",
+        Term::AverageUse => "water treated on average",
+        Term::RefillShare => "share that may go before filling up",
+        Term::InletConcentration => "what comes in",
+        Term::OutletConcentration => "what may leave",
+        Term::MediaCapacity => "what the media hold",
+        Term::UsableShare => "share that is used",
+        Term::ServiceTime => "service time",
+        Term::ServiceTimePerMetre => "service time a metre of bed adds",
+        Term::CriticalDepth => "depth that brings no service time",
+        Term::HalfLength => "half-length",
+        Term::TestVelocity => "flow per area of the test",
+        Term::HalfTime => "contact time that halves it",
+        Term::FreundlichFactor => "Freundlich K, mg/g at 1 mg/L",
+        Term::FreundlichExponent => "Freundlich 1/n",
+        Term::Iron => "iron",
+        Term::Manganese => "manganese",
+        Term::Aluminium => "aluminium",
+        Term::Turbidity => "turbidity, NTU",
+        Term::SaltDose => "salt dose",
+        Term::ResinCapacity => "capacity of the resin",
+        Term::IronFactor => "hardness a milligram of iron counts for",
+        Term::CompensatedHardness => "hardness with iron counted",
+        Term::Reserve => "reserve",
+        Term::WaterBetween => "water between regenerations",
+        Term::RegenerationInterval => "time between regenerations",
+        Term::Solids => "suspended solids",
+        Term::RunLength => "run length",
+        Term::WashWater => "water for one wash",
+        Term::Life => "expected life",
+        Term::StockLength => "stock length",
+        Term::Kerf => "width of the saw's cut",
+        Term::LiftReach => "reach out to the hands",
+        Term::LiftHeight => "height of the hands",
+        Term::LiftTravel => "way up or down",
+        Term::LiftTwist => "twist to the side, degrees",
+        Term::LiftGrip => "factor for the grip",
+        Term::LiftLimit => "what one person may lift",
+        Term::PalletMass => "weight a pallet may bear",
+        Term::PalletPacks => "packs a pallet may bear",
         Term::Confidence => "confidence",
         Term::Freedom => "degrees of freedom",
         Term::Readings => "number of readings",
@@ -285,6 +342,13 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
             format!("{what} can't be below 0; it is {}.", manner.amount(value))
         }
         Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
+        Fault::OutOfRange { value, low, high } if problem.term == Term::CleanDrop => format!(
+            "At this flow grains of these sizes lose from {} to {} however they lie; {} was read. Check flow, gauges and \
+             grains, and whether the bed was clean.",
+            manner.amount(low),
+            manner.amount(high),
+            manner.amount(value)
+        ),
         // A lower limit so small that it would be shown as nothing.
         Fault::OutOfRange { value, low, high }
             if low.si() != 0.0 && (amount(low).starts_with("0 ") || amount(low).starts_with("0.00 ")) =>
@@ -341,6 +405,9 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
         Fault::CarriesAway { value } => {
             format!("{what} of {} leaves no bed: the grains go with the water.", manner.amount(value))
         }
+        Fault::TooManyWays => format!(
+            "{what}: more ways than can be gone through to be sure which is best. Offer fewer sizes, or lock some."
+        ),
         Fault::NoSolution => {
             format!("No diameter fits the {} and these two tape readings. Check all three.", term(problem.term))
         }
@@ -379,6 +446,23 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
                 .to_owned()
         }
         Caution::FromMemory => "From memory: no verdict rests on it.".to_owned(),
+        Caution::ChargesMiss { share } => format!(
+            "Cations and anions of the analysis miss each other by {}: something is left out or measured wrong.",
+            manner.percent(share.si())
+        ),
+        Caution::Overshoot { limit } => format!(
+            "Water that stands in magnesia goes above pH {}: flush before use, and mind fittings and taste.",
+            manner.amount(*limit)
+        ),
+        Caution::AboveRule { value, limit } => format!(
+            "{} is more than the rule counts on at this salt dose ({}).",
+            manner.amount(*value),
+            manner.amount(*limit)
+        ),
+        Caution::Supersaturated { index } => format!(
+            "The water is supersaturated already (saturation index {}): it takes up no calcite and may lay some down.",
+            manner.amount(*index)
+        ),
         Caution::WithoutVessel => {
             "Without the vessel itself: the weight of the empty vessel isn't known. Add it.".to_owned()
         }

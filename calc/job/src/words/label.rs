@@ -33,6 +33,7 @@ mod bill;
 mod prices;
 
 pub use bill::BillLabel;
+pub(super) use labels;
 pub use prices::PriceLabel;
 
 labels! {
@@ -359,6 +360,12 @@ Label {
     EvidenceDrain = "Drain check",
     EvidencePaper = "Point from the paper that came with the medium",
     EvidenceTube = "Clear-tube test",
+    EvidenceDrop = "Clean pressure drop",
+    EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
+    EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
+    DropWord = "Pressure lost over the bed",
+    LayerWord = "Layer",
     EvidenceKindTitle = "Kind",
     EvidenceAdd = "Add it",
     Drain = "In the drain",

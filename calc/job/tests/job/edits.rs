@@ -4,12 +4,13 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
 use bedwright_calc::hydraulics::Purpose;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
+use bedwright_job::field::{KitField, LayerField, PlanField, SupplyField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
@@ -20,6 +21,7 @@ use bedwright_job::sections::kit::Kit;
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
+use bedwright_job::sections::supply::{Supply, SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
 };
@@ -169,6 +171,29 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn of_supply() -> impl Strategy<Value = Edit> {
+    let key = || one_of(&["pack:a:b", "part:c:0:0"]).prop_map(str::to_owned);
+    let pack = || one_of(&["a.half", "a.whole"]).prop_map(str::to_owned);
+    let count = || prop::option::of(any::<u32>());
+    let edits = prop_oneof![
+        (material(), any::<bool>()).prop_map(|(material, yes)| SupplyEdit::PerVessel { material, yes }),
+        (material(), pack(), prop::option::of(any::<bool>())).prop_map(|(material, pack, offered)| SupplyEdit::Offer {
+            material,
+            pack,
+            offered
+        }),
+        (material(), pack(), count()).prop_map(|(material, pack, count)| SupplyEdit::Lock { material, pack, count }),
+        (material(), prop::option::of(entry())).prop_map(|(material, entry)| SupplyEdit::Opened { material, entry }),
+        (one_of(SupplyField::ALL), prop::option::of(entry()))
+            .prop_map(|(field, entry)| SupplyEdit::Entry { field, entry }),
+        one_of(Grip::ALL).prop_map(SupplyEdit::Grip),
+        (key(), count()).prop_map(|(key, asked)| SupplyEdit::Asked { key, asked }),
+        (key(), one_of(&[TakenField::Instead, TakenField::Date]), text())
+            .prop_map(|(key, field, text)| SupplyEdit::Line { key, field, text }),
+    ];
+    edits.prop_map(Edit::Supply)
+}
+
 fn price_row() -> impl Strategy<Value = PriceRow> {
     let key = one_of(&["own:a", "own:b", "pack:a:b", ""]);
     let money = || {
@@ -199,7 +224,7 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
 }
 
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_prices()];
+    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_prices(), of_supply()];
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
@@ -207,7 +232,7 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, (JobPrices, Kit)) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, (JobPrices, Kit), Supply) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
     (
         head,
@@ -216,6 +241,7 @@ fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, (JobP
         job.picking.body.clone(),
         job.site.body.clone(),
         (job.prices.body.clone(), job.kit.body.clone()),
+        job.supply.body.clone(),
     )
 }
 
@@ -299,6 +325,7 @@ proptest! {
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
                     SectionName::Kit => before.kit.body == job.kit.body,
+                    SectionName::Supply => before.supply.body == job.supply.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }

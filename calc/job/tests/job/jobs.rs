@@ -4,17 +4,20 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
 use bedwright_calc::supply::JobKind;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{KitField, LayerField, PlanField, SurveyField};
+use bedwright_job::field::{KitField, LayerField, PlanField, SupplyField, SurveyField};
 use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
+use bedwright_job::picked::{PickedLine, Step, Taken};
 use bedwright_job::prices::{Care, Catalogue, Origin, PriceField, PriceKind, PriceRow, amount};
 use bedwright_job::sample::sample_job;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::supply::{SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
 };
@@ -172,6 +175,38 @@ pub fn kitted() -> Job {
     }
     for key in ["part:riser_cap:26670", "pack:a:b"] {
         change(&mut job, Edit::LeaveOut { key: key.to_owned(), reason: Some("“there” is one, ä".to_owned()) });
+    }
+    job
+}
+
+/// A job in which everything that may be said of supply is said, and picking went all the way.
+pub fn supplied() -> Job {
+    let mut job = Job::new(Id::new("supplied"), "2026-11-26");
+    let of = |edit: SupplyEdit| Edit::Supply(edit);
+    let (material, pack) = ("gravel_1_8x1_4".to_owned(), "gravel_1_8x1_4.half_ft3".to_owned());
+    for (index, &field) in SupplyField::ALL.iter().enumerate() {
+        let entry = Some(entry(&format!("1{index}"), field.usual_unit(index % 2 == 0)));
+        change(&mut job, of(SupplyEdit::Entry { field, entry }));
+    }
+    change(&mut job, of(SupplyEdit::PerVessel { material: material.clone(), yes: true }));
+    let opened = Some(entry("0.2", Unit::CubicFoot));
+    change(&mut job, of(SupplyEdit::Opened { material: material.clone(), entry: opened }));
+    let (m, p) = (material.clone(), pack.clone());
+    change(&mut job, of(SupplyEdit::Offer { material: m, pack: p, offered: Some(false) }));
+    change(&mut job, of(SupplyEdit::Lock { material, pack, count: Some(3) }));
+    change(&mut job, of(SupplyEdit::Grip(Grip::Fair)));
+    let key = "pack:gravel_1_8x1_4:gravel_1_8x1_4.half_ft3".to_owned();
+    change(&mut job, of(SupplyEdit::Asked { key: key.clone(), asked: Some(3) }));
+    let instead = "Gravel of the next size – ä".to_owned();
+    change(&mut job, of(SupplyEdit::Line { key: key.clone(), field: TakenField::Instead, text: instead }));
+    change(&mut job, of(SupplyEdit::Line { key: key.clone(), field: TakenField::Date, text: "2026-10".to_owned() }));
+    for (at, &step) in Step::ALL.iter().enumerate() {
+        let line =
+            PickedLine { key: key.clone(), item: "Gravel".to_owned(), asked: 3, picked: 2, ..PickedLine::default() };
+        let lines = if step == Step::Picked { vec![line] } else { Vec::new() };
+        let (id, day) = (Id::new(&format!("step-{at}")), format!("2026-11-2{at}"));
+        let taken = Taken { id, step, day, name: "R. Moss (invented)".to_owned(), lines };
+        change(&mut job, Edit::AddRecord(taken.record()));
     }
     job
 }

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | `jobs` | jobs that the others take apart |
 //! | `edits` | every change can be taken back, and a refused one changes nothing |
+//! | `evidence` | what was seen of a bed is used, refused with a reason, taken back |
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
@@ -19,6 +20,7 @@
 mod answers;
 mod csv;
 mod edits;
+mod evidence;
 mod jobs;
 mod kit;
 mod plan;

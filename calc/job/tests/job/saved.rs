@@ -89,6 +89,7 @@ fn write_the_saved_files_of_this_version() {
         ("v1-misread.json", job_text(&jobs::misread())),
         ("v1-prices.json", job_text(&jobs::priced())),
         ("v1-kit.json", job_text(&jobs::kitted())),
+        ("v1-supply.json", job_text(&jobs::supplied())),
         ("v1-unknown-kept.json", of(&unknown_everywhere())),
         ("v1-later-section.json", of(&later_section())),
     ];
@@ -129,6 +130,7 @@ fn version_1_still_means_what_it_meant() {
     assert_eq!(read("v1-misread.json"), jobs::misread());
     assert_eq!(read("v1-prices.json"), jobs::priced());
     assert_eq!(read("v1-kit.json"), jobs::kitted());
+    assert_eq!(read("v1-supply.json"), jobs::supplied());
 }
 
 /// What is chosen, by its id, stands in a file of version 1, so that no id can be dropped or renamed unnoticed.

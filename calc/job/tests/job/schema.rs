@@ -1,9 +1,10 @@
 //! The published schema: made from the ids the code knows, and proved on files.
 
 use bedwright_calc::hydraulics::Purpose;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::{KitField, SurveyField, WaterField};
+use bedwright_job::field::{KitField, SupplyField, SurveyField, WaterField};
 use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::plan::TargetKind;
@@ -183,6 +184,47 @@ fn duty() -> Value {
     )
 }
 
+fn supply() -> Value {
+    let count = |description: &str| json!({ "type": "integer", "minimum": 0, "maximum": 4_294_967_295_u32, "description": description });
+    let entries: Map<String, Value> =
+        SupplyField::ALL.iter().map(|field| (field.id().to_owned(), reference("entry"))).collect();
+    let pack = open_object(
+        &[],
+        json!({
+            "offered": { "type": "boolean", "description": "Whether it may be taken; absent while nobody said." },
+            "locked": count("How many are taken whatever else is best."),
+        }),
+    );
+    let material = open_object(
+        &["packs"],
+        json!({
+            "per_vessel": { "type": "boolean", "description": "Whether every vessel gets whole packs of its own." },
+            "opened": described(reference("entry"), "What is left in opened packs."),
+            "packs": { "type": "object", "additionalProperties": pack, "description": "By the pack's id." },
+        }),
+    );
+    let line = open_object(
+        &[],
+        json!({
+            "asked": count("How many were asked for when it was ticked."),
+            "instead": text("What was taken instead."),
+            "date": text("The date on it."),
+        }),
+    );
+    open_object(
+        &["materials", "entries", "grip", "lines"],
+        json!({
+            "materials": { "type": "object", "additionalProperties": material, "description": "By the material's id." },
+            "entries": {
+                "type": "object", "properties": entries, "additionalProperties": false,
+                "description": "What was typed of stock, pallets, the lift and labels.",
+            },
+            "grip": described(ids(Grip::ALL, Grip::id), "How well hands hold the packs."),
+            "lines": { "type": "object", "additionalProperties": line, "description": "By the key of the bill's line." },
+        }),
+    )
+}
+
 fn prices() -> Value {
     open_object(
         &["rows"],
@@ -244,7 +286,7 @@ fn price_row() -> Value {
 
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "prices", "kit"];
+    let sections = ["head", "survey", "plan", "picking", "site", "prices", "kit", "supply"];
     let known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     let mut file = open_object(
@@ -306,6 +348,7 @@ fn schema() -> Value {
                 },
             })),
             "site_1": site(),
+            "supply_1": supply(),
             "prices_1": prices(),
             "price_row_1": price_row(),
             "kit_1": kit(),
@@ -391,7 +434,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 26] = [
+    let wrong: [(&str, saved::Breaks); 29] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -424,6 +467,14 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
         ("reason", |file| file["sections"]["kit"] = kitted(json!({ "entries": {}, "left_out": { "k": 1 } }))),
         ("kit entry", |file| file["sections"]["kit"] = kitted(json!({ "entries": { "x": {} }, "left_out": {} }))),
+        ("grip", |file| file["sections"]["supply"] = supplied(json!({ "grip": "firm" }))),
+        ("locked below nought", |file| {
+            file["sections"]["supply"] =
+                supplied(json!({ "materials": { "m": { "packs": { "p": { "locked": -1 } } } } }))
+        }),
+        ("an entry nobody knows", |file| {
+            file["sections"]["supply"] = supplied(json!({ "entries": { "lid": { "text": "1", "unit": "mm" } } }))
+        }),
         ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
     ];
     assert!(validator.is_valid(&good));
@@ -444,6 +495,15 @@ fn kitted(body: Value) -> Value {
 /// A section of prices with one row.
 fn priced(row: Value) -> Value {
     json!({ "version": 1, "body": { "rows": { "own:x": row } } })
+}
+
+/// A section of supply with something in it.
+fn supplied(with: Value) -> Value {
+    let mut body = json!({ "materials": {}, "entries": {}, "grip": "poor", "lines": {} });
+    for (key, value) in with.as_object().unwrap() {
+        body[key] = value.clone();
+    }
+    json!({ "version": 1, "body": body })
 }
 
 /// What is not known must not be refused: later versions add fields, sections and records.
