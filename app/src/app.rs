@@ -17,6 +17,7 @@ use crate::person::Theme;
 use crate::picking::picking_page;
 use crate::prices::prices_page;
 use crate::route::Route;
+use crate::search::search_page;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
 use crate::vessel::vessel_page;
@@ -64,6 +65,7 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         ),
         Route::Job(_) => job_page(desk),
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
+        Route::Search(_) => search_page(desk),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
         Route::Packs(_) => packs_page(desk),

@@ -14,6 +14,7 @@ mod person;
 mod picking;
 mod prices;
 mod route;
+mod search;
 mod settings;
 mod survey_sheet;
 mod vessel;

@@ -11,6 +11,8 @@ pub enum Route {
     Job(Id),
     /// One vessel of a job.
     Vessel(Id, Id),
+    /// Vessels for a flow of a job.
+    Search(Id),
     /// A job's bill of materials.
     Bill(Id),
     /// A job's pick list.
@@ -36,6 +38,7 @@ impl Route {
         match parts.as_slice() {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
+            ["jobs", job, "search"] => Route::Search(Id::new(job)),
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
             ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
@@ -54,6 +57,7 @@ impl Route {
             Route::Jobs => "#/jobs".to_owned(),
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
+            Route::Search(job) => format!("#/jobs/{job}/search"),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
             Route::Packs(job) => format!("#/jobs/{job}/packs"),
@@ -70,6 +74,7 @@ impl Route {
         match self {
             Route::Job(job)
             | Route::Vessel(job, _)
+            | Route::Search(job)
             | Route::Bill(job)
             | Route::Picking(job)
             | Route::Packs(job)

@@ -9,6 +9,7 @@ use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::plan::VesselPlan;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
+use bedwright_job::words::label::SearchLabel;
 
 use crate::desk::{Desk, new_id, with_answers};
 use crate::parts::choice::pick;
@@ -50,11 +51,11 @@ pub fn job_page(desk: Desk) -> El {
         .kid(line(desk, TextField::Owner, Label::Owner))
         .kid(pick(say(Label::KindOfJob), "kind", &KINDS.map(|(_, label)| say(label)), kind, take_kind))
         .kid(line(desk, TextField::Notes, Label::Notes));
-    let actions = el("div", "actions").kid(button("primary", say(Label::AddVessel), add)).kid(button(
-        "",
-        say(Label::SaveFile),
-        move || desk.save_file(),
-    ));
+    let search = desk.open_now().map(|job| Route::Search(job.id.clone()).address()).unwrap_or_default();
+    let actions = el("div", "actions")
+        .kid(button("primary", say(Label::AddVessel), add))
+        .kid(el("a", "action").set("href", &search).text(desk.label(SearchLabel::Find)))
+        .kid(button("", say(Label::SaveFile), move || desk.save_file()));
     let title = move || {
         let title = desk.of_job(|job| job.head.body.title.clone());
         if title.is_empty() { say(Label::Untitled).to_owned() } else { title }

@@ -2,8 +2,10 @@
 
 pub mod head;
 pub mod kit;
+pub mod loading;
 pub mod picking;
 pub mod plan;
+pub mod search;
 pub mod site;
 pub mod supply;
 pub mod survey;
@@ -49,12 +51,16 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// What was done and read when beds were taken out and loaded.
+    Loading,
     /// How material is bought, cut, lifted and stacked, and what the shelf gave.
     Supply,
     /// The rows of the price list that the job carries.
     Prices,
     /// What parts are counted by, and which lines are left out.
     Kit,
+    /// What vessels are looked for.
+    Search,
 }
 
 impl SectionName {
@@ -65,9 +71,11 @@ impl SectionName {
         SectionName::Plan,
         SectionName::Picking,
         SectionName::Site,
+        SectionName::Loading,
         SectionName::Supply,
         SectionName::Prices,
         SectionName::Kit,
+        SectionName::Search,
     ];
 
     /// The permanent id.
@@ -79,9 +87,11 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Loading => "loading",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",
             SectionName::Kit => "kit",
+            SectionName::Search => "search",
         }
     }
 

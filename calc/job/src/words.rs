@@ -3,17 +3,21 @@
 //! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
 //! reads, and puts it into words.
 
+mod care;
 pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+pub mod loading;
 pub mod names;
 mod number;
 mod prices;
+mod search;
 pub mod supply;
 mod window;
 
-pub use label::{BillLabel, Fixed, Label, PriceLabel};
+pub use label::loading::LoadingLabel;
+pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
