@@ -258,6 +258,11 @@ impl Desk {
         self.job.get()
     }
 
+    /// The job that the address is about, once it is open; followed.
+    pub fn job_here(self) -> Option<Id> {
+        self.route.with(|route| route.job().cloned()).filter(|_| self.job.with(Option::is_some))
+    }
+
     /// The open job as it is now, whatever becomes of it.
     #[inline(never)]
     pub fn open_now(self) -> Option<Arc<Job>> {

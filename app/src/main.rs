@@ -17,6 +17,7 @@ mod route;
 mod search;
 mod settings;
 mod survey_sheet;
+mod top;
 mod vessel;
 
 fn main() {

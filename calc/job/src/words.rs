@@ -17,7 +17,7 @@ pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel};
+pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

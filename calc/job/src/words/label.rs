@@ -41,8 +41,10 @@ pub(super) use labels;
 pub use prices::PriceLabel;
 
 mod search;
+mod top;
 
 pub use search::SearchLabel;
+pub use top::TopLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
