@@ -16,6 +16,7 @@ use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
 use crate::prices::prices_page;
+use crate::quote::quote_page;
 use crate::route::Route;
 use crate::search::search_page;
 use crate::settings::settings_page;
@@ -69,6 +70,7 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Search(_) => search_page(desk),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
+        Route::Quote(_) => quote_page(desk),
         Route::Packs(_) => packs_page(desk),
         Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),

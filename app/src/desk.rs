@@ -4,6 +4,7 @@
 mod files;
 mod opened;
 mod prices;
+mod quoting;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -30,6 +31,7 @@ use crate::route::Route;
 pub use opened::Opened;
 use opened::erase_keys;
 use prices::ListOnDesk;
+pub use quoting::{Quoted, with_quote};
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -107,6 +109,7 @@ pub struct Parts {
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
+    quoted: Cell<Option<Worked<Option<Arc<Quoted>>>>>,
     counts: Cell<Counts>,
 }
 
@@ -141,6 +144,7 @@ impl Desk {
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
+            quoted: Cell::default(),
             counts: Cell::default(),
         })));
         if !unread.is_empty() {

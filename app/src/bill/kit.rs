@@ -182,7 +182,7 @@ pub fn prices_differ(desk: Desk) -> El {
         vec![
             el("h2", "rule").text(say(BillLabel::Prices)),
             el("p", "").set("role", "status").text(&format!("{count} {differ}")),
-            el("p", "").kid(button("", say(BillLabel::TakeOver), move || desk.take_prices())),
+            el("p", "").kid(button("", say(BillLabel::TakeOver), move || desk.carry_prices())),
         ]
     })
 }

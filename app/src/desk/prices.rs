@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use bedwright_edge::store::Keeper;
-use bedwright_job::prices::{ListEdit, PriceList, apply, carries, lacks};
+use bedwright_job::prices::{ListEdit, PriceList, apply, lacks};
 use bedwright_job::saved::{list_part, list_parts, list_text, read_list_part};
 use bedwright_job::sections::SectionName;
 use litemap::LiteMap;
@@ -126,31 +126,20 @@ impl Desk {
     /// Where a paper of a job is looked at that prices stand behind, the job takes along what it uses of the list.
     pub(super) fn carry_on_papers(self) {
         if self.route.with_untracked(|route| {
-            matches!(route, Route::Bill(_) | Route::Picking(_) | Route::Packs(_) | Route::Labels(_))
+            matches!(route, Route::Bill(_) | Route::Picking(_) | Route::Packs(_) | Route::Labels(_) | Route::Quote(_))
         }) {
             // After the screen stands: it follows the job.
-            wasm_bindgen_futures::spawn_local(async move { self.carry_prices() });
+            wasm_bindgen_futures::spawn_local(async move { self.bring_prices() });
         }
     }
 
     /// Puts the rows of the list that the open job uses and lacks into the job. Nothing a person did: it isn't undone.
-    fn carry_prices(self) {
+    pub(super) fn bring_prices(self) {
         let Some(job) = self.open_now().filter(|job| !job.is_locked(SectionName::Prices)) else { return };
         let bill = self.bill();
         let lacking = super::with_bill(bill, |bill| self.prices.list.with_untracked(|list| lacks(&job, list, bill)));
         if let Some(edit) = lacking {
             self.change(edit);
-        }
-    }
-
-    /// Makes the open job's prices those of the list, for all it uses.
-    pub fn take_prices(self) {
-        let Some(job) = self.open_now() else { return };
-        let bill = self.bill();
-        let edit =
-            super::with_bill(bill, |bill| self.prices.list.with_untracked(|list| carries(&job, list, bill, &[])));
-        if let Some(edit) = edit {
-            self.edit(edit);
         }
     }
 

@@ -50,8 +50,8 @@ impl Field {
     fn text(self, row: &PriceRow, manner: Manner) -> String {
         match self {
             Field::Text(field) => row.text(field).to_owned(),
-            Field::Cost => row.cost.map(|money| manner.money(money)).unwrap_or_default(),
-            Field::Price => row.price.map(|money| manner.money(money)).unwrap_or_default(),
+            Field::Cost => row.cost.map(|money| manner.price_amount(money)).unwrap_or_default(),
+            Field::Price => row.price.map(|money| manner.price_amount(money)).unwrap_or_default(),
             Field::Size => row.size.as_ref().map(|size| manner.size_entry(size)).unwrap_or_default(),
         }
     }

@@ -231,7 +231,8 @@ impl Files {
 
     fn added(self, row: &Arc<PriceRow>) -> El {
         let manner = self.desk.manner();
-        let price = row.price.map_or_else(|| self.say(PriceLabel::NoPrice).to_owned(), |price| manner.money(price));
+        let price =
+            row.price.map_or_else(|| self.say(PriceLabel::NoPrice).to_owned(), |price| manner.price_amount(price));
         el("li", "").kid(el("strong", "").text(&self.named(row))).kid(el("span", "figure").text(&price))
     }
 

@@ -49,7 +49,7 @@ impl Line {
         let about = move || self.of(|row| about(desk, row));
         let price = move || {
             self.of(|row| match row.price {
-                Some(price) => manner.money(price),
+                Some(price) => manner.price_amount(price),
                 None => say(PriceLabel::NoPrice).to_owned(),
             })
         };
@@ -57,7 +57,7 @@ impl Line {
             self.of(|row| {
                 let unit = manner.price_unit(row);
                 let cost = match row.cost {
-                    Some(cost) => format!("{} {}", say(PriceLabel::CostIs), manner.money(cost)),
+                    Some(cost) => format!("{} {}", say(PriceLabel::CostIs), manner.price_amount(cost)),
                     None => say(PriceLabel::NoCost).to_owned(),
                 };
                 if unit.is_empty() || row.price.is_none() { cost } else { format!("/ {unit} · {cost}") }

@@ -12,12 +12,13 @@ pub mod loading;
 pub mod names;
 mod number;
 mod prices;
+mod quote;
 mod search;
 pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, TopLabel};
+pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

@@ -39,6 +39,9 @@ pub mod loading;
 pub use care::CareLabel;
 pub(super) use labels;
 pub use prices::PriceLabel;
+mod quote;
+
+pub use quote::QuoteLabel;
 
 mod search;
 mod top;

@@ -78,7 +78,7 @@ impl Manner {
 
     /// An amount of money, every place of it.
     #[must_use]
-    pub fn money(&self, money: Money) -> String {
+    pub fn price_amount(&self, money: Money) -> String {
         amount_text(money, self.decimal)
     }
 
