@@ -1,15 +1,15 @@
 //! From what was typed of the water side to what can be calculated with.
 
 use bedwright_calc::fill::{Layer, Role};
-use bedwright_calc::hydraulics::{Duty, Purpose, Regime, Site};
+use bedwright_calc::hydraulics::{Duty, FeedQuantity, Purpose, Regime, Site};
 use bedwright_calc::material::Grains;
 use bedwright_calc::quantity::{
-    Assumption, Basis, Known, Source, Temperature, Term, cubic_metres_per_second, kelvins, kilograms,
-    kilograms_per_cubic_metre, metres, pascals,
+    Amount, Assumption, Basis, Concentration, Known, Source, Temperature, Term, cubic_metres_per_second, kelvins,
+    kilograms, kilograms_per_cubic_metre, metres, pascals,
 };
 
 use crate::edit::WaterOf;
-use crate::entry::{Misread, Understood};
+use crate::entry::{Dimension, Misread, Understood};
 use crate::field::WaterField;
 use crate::id::Id;
 use crate::sections::site::{Entries, SiteConditions, VesselDuty, WaterSource};
@@ -41,6 +41,9 @@ impl WaterReading {
         self.misread.is_empty()
     }
 }
+
+/// Where each reading of the water that feeds reverse osmosis is typed.
+const FEED: &[(WaterField, FeedQuantity)] = &[(WaterField::SiltDensityIndex, FeedQuantity::SiltDensityIndex)];
 
 /// The entries that a duty of these choices is asked for.
 #[must_use]
@@ -94,7 +97,15 @@ pub fn read_water(
         asked.air_head = reader.typed(&of, e, WaterField::AirHead, metres);
     }
     asked.upper_slot_width = reader.typed(&of, e, WaterField::UpperSlotWidth, metres);
-    asked.silt_density_index = reader.typed(&of, e, WaterField::SiltDensityIndex, |x| x);
+    for (field, quantity) in FEED {
+        if let Some((si, basis)) = reader.bare(&of, e, *field) {
+            let value = match field.dimension() {
+                Dimension::Ratio => Amount::Ratio(si),
+                _ => Concentration::kilograms_per_cubic_metre(si).into(),
+            };
+            asked.feed.push((*quantity, Known { value, basis, source: Source::Typed }));
+        }
+    }
     asked.empty_mass = reader.typed(&of, e, WaterField::EmptyMass, kilograms);
     asked.foot_diameter = reader.typed(&of, e, WaterField::FootDiameter, metres);
     let none = Entries::default();
