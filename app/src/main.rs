@@ -16,6 +16,7 @@ mod route;
 mod search;
 mod settings;
 mod survey_sheet;
+mod top;
 mod vessel;
 
 fn main() {

@@ -31,6 +31,7 @@ import sieve
 import spent
 import student_t
 import table
+import tape_spread
 import terminal_speed
 import textbook
 import vessel_height
@@ -38,7 +39,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
+          terminal_speed, grading, expansion, tape_spread, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
           spent, media_loss, packs, cutting]
 
 

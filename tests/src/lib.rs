@@ -16,6 +16,7 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
 //! | [`carbonates`] | waters and what calcite does to them |
 //! | [`contactors`] | beds of calcite and their waters |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
@@ -40,6 +41,7 @@ pub mod packings;
 pub mod packs;
 pub mod sieves;
 pub mod table;
+pub mod tape_spreads;
 pub mod vessels;
 pub mod water;
 

@@ -16,6 +16,7 @@ use crate::parts::choice::pick;
 use crate::parts::live::{El, button, el};
 use crate::parts::typing::{text_line, typing};
 use crate::route::Route;
+use crate::top::papers;
 
 const KINDS: [(JobKind, Label); 4] = [
     (JobKind::New, Label::KindNew),
@@ -75,6 +76,7 @@ pub fn job_page(desk: Desk) -> El {
                 .kid(el("ul", "job-list").each(vessels, move |id| vessel_line(desk, Id::new(id))))
                 .kid(actions),
         )
+        .kids(desk.job_here().map(|job| papers(desk, &job)).into_iter().collect())
 }
 
 fn line(desk: Desk, field: TextField, label: Label) -> El {

@@ -7,6 +7,7 @@ use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
+use crate::as_loaded::is_signed;
 use crate::entry::Entry;
 use crate::field::{LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
@@ -14,6 +15,7 @@ use crate::job::{Job, Record};
 use crate::prices::{Catalogue, PriceRow};
 use crate::sections::SectionName;
 use crate::sections::head::TextField;
+use crate::sections::loading::{Acknowledgement, TagChange};
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
@@ -181,6 +183,22 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// That somebody read the cautions of a sheet, or not.
+    Acknowledge {
+        /// Who read which, and when.
+        of: Acknowledgement,
+        /// Whether they did.
+        read: bool,
+    },
+    /// Something of a vessel's removal or loading.
+    Load {
+        /// Which vessel.
+        vessel: Id,
+        /// Its tag.
+        tag: String,
+        /// What changed.
+        change: TagChange,
+    },
     /// How material is bought, cut, lifted or stacked, or what the shelf gave.
     Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
@@ -289,6 +307,10 @@ pub enum Refused {
     Locked(SectionName),
     /// A record with this id is there already.
     SameRecord(Id),
+    /// The vessel's loading was signed; from there on corrections are added.
+    Signed,
+    /// There is no such drum, or no such place for one.
+    NoDrum,
     /// A row of the price list has another key than it is put under, or an amount that can't be kept.
     PriceRow(String),
 }
@@ -362,6 +384,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
         Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::AddRecord(_) => &[],
@@ -376,6 +399,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Loading => &mut job.loading.revision,
         SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
         SectionName::Search => &mut job.search.revision,
@@ -553,6 +577,25 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let picked = std::mem::replace(&mut line.picked, picked);
             tidy_line(job, &key);
             Edit::Pick { key, picked }
+        }
+        Edit::Acknowledge { of, read } => {
+            let all = &mut job.loading.body.acknowledged;
+            let there = all.iter().position(|there| *there == of);
+            match (there, read) {
+                (None, true) => all.push(of.clone()),
+                (Some(at), false) => drop(all.remove(at)),
+                _ => {}
+            }
+            Edit::Acknowledge { of, read: there.is_some() }
+        }
+        Edit::Load { vessel, tag, change } => {
+            vessel_place(job, &vessel)?;
+            if is_signed(job, &vessel, &tag) {
+                return Err(Refused::Signed);
+            }
+            let change = job.loading.body.of_mut(&vessel, &tag).and_then(|there| there.change(change));
+            job.loading.body.tidy();
+            Edit::Load { vessel, tag, change: change.ok_or(Refused::NoDrum)? }
         }
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {

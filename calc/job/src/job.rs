@@ -8,6 +8,7 @@ use serde_json::Value;
 use crate::id::{Id, Revision};
 use crate::prices::JobPrices;
 use crate::sections::head::Head;
+use crate::sections::loading::Loading;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
 use crate::sections::search::VesselSearch;
@@ -31,6 +32,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// What was done and read when beds were taken out and loaded.
+    pub loading: Section<Loading>,
     /// How its material is bought, cut, lifted and stacked.
     pub supply: Section<Supply>,
     /// The rows of the price list it carries.
@@ -93,6 +96,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            loading: Section::default(),
             supply: Section::default(),
             prices: Section::default(),
             search: Section::default(),
@@ -123,6 +127,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Loading => self.loading.revision.as_ref(),
             SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
             SectionName::Search => self.search.revision.as_ref(),

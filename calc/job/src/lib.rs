@@ -5,6 +5,9 @@
 //! reads comes from [`words`].
 
 pub mod answers;
+pub mod as_loaded;
+pub mod care;
+pub mod day;
 pub mod decimal;
 pub mod drawing;
 pub mod edit;
@@ -14,6 +17,7 @@ pub mod field;
 pub mod history;
 pub mod id;
 pub mod job;
+pub mod loading;
 pub mod papers;
 pub mod picked;
 pub mod prices;

@@ -1,6 +1,7 @@
 //! The parts of a job that are kept, sent and joined on their own.
 
 pub mod head;
+pub mod loading;
 pub mod picking;
 pub mod plan;
 pub mod search;
@@ -49,6 +50,8 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// What was done and read when beds were taken out and loaded.
+    Loading,
     /// How material is bought, cut, lifted and stacked, and what the shelf gave.
     Supply,
     /// The rows of the price list that the job carries.
@@ -65,6 +68,7 @@ impl SectionName {
         SectionName::Plan,
         SectionName::Picking,
         SectionName::Site,
+        SectionName::Loading,
         SectionName::Supply,
         SectionName::Prices,
         SectionName::Search,
@@ -79,6 +83,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Loading => "loading",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",
             SectionName::Search => "search",

@@ -5,7 +5,7 @@
 
 use bedwright_tests::{
     carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
-    sieves, vessels, water,
+    sieves, tape_spreads, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -84,6 +84,11 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
 }
 
 #[wasm_bindgen_test]

@@ -2,7 +2,7 @@
 
 use bedwright_tests::{
     carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves,
-    vessels, water,
+    tape_spreads, vessels, water,
 };
 
 #[test]
@@ -63,6 +63,11 @@ fn gradings_match_the_reference() {
 #[test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! Sentences in English.
 
+pub(super) mod loading;
 mod verdict;
 pub(super) mod water;
 

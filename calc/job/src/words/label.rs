@@ -29,11 +29,17 @@ macro_rules! labels {
     };
 }
 
+mod care;
+pub mod loading;
+
+pub use care::CareLabel;
 pub(super) use labels;
 
 mod search;
+mod top;
 
 pub use search::SearchLabel;
+pub use top::TopLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
@@ -371,6 +377,7 @@ Label {
     EvidenceAdd = "Add it",
     Drain = "In the drain",
     EvidenceWithdraw = "Withdraw",
+    EvidenceOfVisit = "from a visit",
     EvidenceGrains = "Grains in the drain",
     EvidenceNoGrains = "No grains in the drain",
     EvidenceIncomplete = "Flow, temperature and what was seen are needed.",

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use bedwright_calc::fill::Role;
+use bedwright_calc::fill::{Role, SurfaceState};
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
@@ -17,6 +17,10 @@ use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::loading::{
+    Acknowledgement, Drum, Loading, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading,
+    WorkSheet,
+};
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
 use bedwright_job::sections::search::VesselSearch;
@@ -180,6 +184,54 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ]
 }
 
+fn stamp() -> impl Strategy<Value = Stamp> {
+    (text(), text()).prop_map(|(at, by)| Stamp { at, by })
+}
+
+fn place() -> impl Strategy<Value = ReadingPlace> {
+    prop_oneof![
+        Just(ReadingPlace::Found),
+        Just(ReadingPlace::Left),
+        (layer_id(), 1_u32..4).prop_map(|(layer, pack)| ReadingPlace::Pack(layer, pack)),
+        layer_id().prop_map(ReadingPlace::End),
+    ]
+}
+
+fn drum_id() -> impl Strategy<Value = Id> {
+    one_of(&["d1", "d2"]).prop_map(Id::new)
+}
+
+fn tag_change() -> impl Strategy<Value = TagChange> {
+    let steps = one_of(&["position", "cap", "pour/l1"]).prop_map(str::to_owned);
+    let reading = (prop::option::of(entry()), one_of(SurfaceState::ALL), stamp())
+        .prop_map(|(entry, state, stamp)| TapeReading { entry, state, stamp });
+    prop_oneof![
+        (steps, prop::option::of(stamp())).prop_map(|(step, stamp)| TagChange::Tick(step, stamp)),
+        (place(), prop::option::of(reading)).prop_map(|(place, reading)| TagChange::Reading(place, reading)),
+        (layer_id(), prop::option::of(entry())).prop_map(|(layer, entry)| TagChange::Poured(layer, entry)),
+        (layer_id(), text()).prop_map(|(layer, lot)| TagChange::Lot(layer, lot)),
+        (one_of(LoadingText::ALL), text()).prop_map(|(which, text)| TagChange::Text(which, text)),
+        (0_usize..3, drum_id()).prop_map(|(at, id)| TagChange::InsertDrum(at, Drum::new(id))),
+        drum_id().prop_map(TagChange::RemoveDrum),
+        (drum_id(), text()).prop_map(|(id, text)| TagChange::DrumLabel(id, text)),
+        (drum_id(), text()).prop_map(|(id, text)| TagChange::DrumContents(id, text)),
+        (drum_id(), prop::option::of(entry())).prop_map(|(id, entry)| TagChange::DrumWeight(id, entry)),
+        prop::option::of(one_of(RemovalMethod::ALL)).prop_map(TagChange::Method),
+        prop::option::of(any::<u32>())
+            .prop_map(|bytes| { TagChange::Photo(bytes.map(|bytes| Photo { id: Id::new("p"), bytes })) }),
+    ]
+}
+
+fn of_the_loading() -> impl Strategy<Value = Edit> {
+    let tags = one_of(&["", "CF-1", "x"]).prop_map(str::to_owned);
+    let of =
+        (one_of(WorkSheet::ALL), text(), stamp()).prop_map(|(sheet, day, stamp)| Acknowledgement { sheet, day, stamp });
+    prop_oneof![
+        1 => (of, any::<bool>()).prop_map(|(of, read)| Edit::Acknowledge { of, read }),
+        8 => (vessel_id(), tags, tag_change()).prop_map(|(vessel, tag, change)| Edit::Load { vessel, tag, change }),
+    ]
+}
+
 fn of_supply() -> impl Strategy<Value = Edit> {
     let key = || one_of(&["pack:a:b", "part:c:0:0"]).prop_map(str::to_owned);
     let pack = || one_of(&["a.half", "a.whole"]).prop_map(str::to_owned);
@@ -230,26 +282,32 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
 }
 
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water(), of_the_prices(), of_supply()];
+    let one = || {
+        prop_oneof![
+            of_the_job(),
+            of_a_vessel(),
+            of_a_plan(),
+            of_the_water(),
+            of_the_prices(),
+            of_the_loading(),
+            of_supply()
+        ]
+    };
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
     ]
 }
 
+/// Sections that came later than the first five.
+type Later = (JobPrices, Loading, Supply, VesselSearch);
+
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, JobPrices, Supply, VesselSearch) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Later) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (
-        head,
-        survey,
-        plan,
-        job.picking.body.clone(),
-        job.site.body.clone(),
-        job.prices.body.clone(),
-        job.supply.body.clone(),
-        job.search.body.clone(),
-    )
+    let (supply, search) = (job.supply.body.clone(), job.search.body.clone());
+    let later = (job.prices.body.clone(), job.loading.body.clone(), supply, search);
+    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), later)
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -330,6 +388,7 @@ proptest! {
                     SectionName::Plan => before.plan.body == job.plan.body,
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
+                    SectionName::Loading => before.loading.body == job.loading.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
                     SectionName::Search => before.search.body == job.search.body,
                     SectionName::Supply => before.supply.body == job.supply.body,
@@ -370,6 +429,7 @@ fn each_refusal_says_why() {
     let twice = Arc::new(VesselPlan { layers: vec![layer("a"), layer("a")], ..VesselPlan::default() });
     let new = || Arc::new(VesselSurvey::new(Id::new("new")));
     let record = || Edit::AddRecord(Record { id: Id::new("r"), value: json!({ "id": "r" }) });
+    let load = |vessel: &str, change| Edit::Load { vessel: Id::new(vessel), tag: String::new(), change };
     let table = [
         (Edit::RemoveVessel(nobody.clone()), Refused::NoVessel(nobody.clone())),
         (Edit::MoveVessel { vessel: filter.clone(), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
@@ -387,6 +447,9 @@ fn each_refusal_says_why() {
         ),
         (Edit::MoveLayer { vessel: filter, layer: Id::new("0-filter"), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
         (Edit::All(vec![record(), record()]), Refused::SameRecord(Id::new("r"))),
+        (load("nobody", TagChange::Photo(None)), Refused::NoVessel(Id::new("nobody"))),
+        (load("filter", TagChange::RemoveDrum(Id::new("d"))), Refused::NoDrum),
+        (load("filter", TagChange::InsertDrum(1, Drum::new(Id::new("d")))), Refused::NoDrum),
     ];
     for (edit, why) in table {
         let mut job = jobs::sample();

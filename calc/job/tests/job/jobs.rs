@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use bedwright_calc::fill::Role;
+use bedwright_calc::fill::{Role, SurfaceState};
 use bedwright_calc::hydraulics::{Arrangement, Purpose};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::supply::lifting::Grip;
@@ -16,6 +16,9 @@ use bedwright_job::picked::{PickedLine, Step, Taken};
 use bedwright_job::prices::{Care, Catalogue, Origin, PriceField, PriceKind, PriceRow, amount};
 use bedwright_job::sample::sample_job;
 use bedwright_job::sections::head::TextField;
+use bedwright_job::sections::loading::{
+    Acknowledgement, Drum, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading, WorkSheet,
+};
 use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use bedwright_job::sections::supply::{SupplyEdit, TakenField};
@@ -85,6 +88,56 @@ pub fn add_vessel(job: &mut Job, id: &str) -> Id {
 pub fn add_layer(job: &mut Job, vessel: &Id, layer: LayerPlan) {
     let at = job.plan_of(vessel).layers.len();
     change(job, Edit::InsertLayer { vessel: vessel.clone(), at, layer });
+}
+
+/// When somebody did something.
+pub fn stamp(at: &str) -> Stamp {
+    Stamp { at: at.to_owned(), by: "Ida Larch (invented)".to_owned() }
+}
+
+/// Changes the loading of a tag of the sample's filter.
+#[track_caller]
+pub fn load(job: &mut Job, tag: &str, change_of: TagChange) {
+    change(job, Edit::Load { vessel: Id::new("filter"), tag: tag.to_owned(), change: change_of });
+}
+
+/// The sample with one vessel emptied and loaded, another begun; every text, state and method is used.
+pub fn loaded() -> Job {
+    let mut job = sample();
+    for (sheet, at) in WorkSheet::ALL.iter().zip(["2026-11-26T08:00:00.000Z", "2026-11-26T09:00:00.000Z"]) {
+        let of = Acknowledgement { sheet: *sheet, day: "2026-11-26".to_owned(), stamp: stamp(at) };
+        change(&mut job, Edit::Acknowledge { of, read: true });
+    }
+    let reading = |text: &str, state| TapeReading {
+        entry: Some(entry(text, Unit::Inch)),
+        state,
+        stamp: stamp("2026-11-26T09:20:00.000Z"),
+    };
+    let layer = || Id::new("1-filter");
+    let mut drum = Drum::new(Id::new("d1"));
+    drum.label = "CF-1 spent".to_owned();
+    drum.contents = "spent carbon, drained".to_owned();
+    drum.weight = Some(entry("118", Unit::Pound));
+    let (poured, settled) = (SurfaceState::AsPoured, SurfaceState::SettledAtOpening);
+    let untaken = TapeReading { entry: None, ..reading("", poured) };
+    let mut changes = vec![
+        TagChange::Tick("position".to_owned(), Some(stamp("2026-11-26T09:05:00.000Z"))),
+        TagChange::Reading(ReadingPlace::Found, Some(reading("16 1/2", settled))),
+        TagChange::Reading(ReadingPlace::End(Id::new("0-filter")), Some(reading("47 1/4", poured))),
+        TagChange::Reading(ReadingPlace::Pack(layer(), 1), Some(untaken)),
+        TagChange::Reading(ReadingPlace::End(layer()), Some(reading("15 1/4", poured))),
+        TagChange::Poured(layer(), Some(entry("2 1/8", Unit::Each))),
+        TagChange::Lot(layer(), "L-2210".to_owned()),
+        TagChange::InsertDrum(0, drum),
+        TagChange::Photo(Some(Photo { id: Id::new("p1"), bytes: 181_204 })),
+    ];
+    changes.extend(LoadingText::ALL.iter().map(|which| TagChange::Text(*which, format!("{} (invented)", which.id()))));
+    changes.extend(RemovalMethod::ALL.iter().map(|method| TagChange::Method(Some(*method))));
+    changes.into_iter().for_each(|change| load(&mut job, "CF-1", change));
+    for (tag, method) in ["CF-2", "CF-3", "CF-4", ""].iter().zip(RemovalMethod::ALL) {
+        load(&mut job, tag, TagChange::Method(Some(*method)));
+    }
+    job
 }
 
 /// A job that uses every choice, entry, unit, target, standing and text there is.

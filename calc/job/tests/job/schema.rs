@@ -1,5 +1,6 @@
 //! The published schema: made from the ids the code knows, and proved on files.
 
+use bedwright_calc::fill::SurfaceState;
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
@@ -7,6 +8,7 @@ use bedwright_job::entry::Unit;
 use bedwright_job::field::{SupplyField, SurveyField, WaterField};
 use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
+use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, WaterSource, arrangement_id, regime_id};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
@@ -184,6 +186,26 @@ fn duty() -> Value {
     )
 }
 
+fn loading() -> Value {
+    open_object(
+        &[],
+        json!({
+            "acknowledged": {
+                "type": "array",
+                "items": stamped(&["sheet", "day"], json!({
+                    "sheet": ids(WorkSheet::ALL, WorkSheet::id),
+                    "day": text("The day, as 2026-11-24."),
+                })),
+                "description": "Who read the cautions of which sheet on which day.",
+            },
+            "tags": {
+                "type": "array", "items": reference("tag_loading_1"),
+                "description": "What was done at each vessel, told by its tag; none of them twice.",
+            },
+        }),
+    )
+}
+
 fn supply() -> Value {
     let count = |description: &str| json!({ "type": "integer", "minimum": 0, "maximum": 4_294_967_295_u32, "description": description });
     let entries: Map<String, Value> =
@@ -240,6 +262,68 @@ fn prices() -> Value {
     )
 }
 
+/// What somebody did, and when.
+fn stamped(required: &[&str], properties: Value) -> Value {
+    let mut properties = properties;
+    properties["at"] = text("The instant as ISO 8601 writes it, in the time of the place.");
+    properties["by"] = text("The person's name, as typed.");
+    let required: Vec<&str> = ["at", "by"].iter().chain(required).copied().collect();
+    let mut object = open_object(&required, properties);
+    object["additionalProperties"] = false.into();
+    object
+}
+
+fn tag_loading() -> Value {
+    let texts: Map<String, Value> =
+        LoadingText::ALL.iter().map(|which| (which.id().to_owned(), json!({ "type": "string" }))).collect();
+    open_object(
+        &["vessel"],
+        json!({
+            "vessel": reference("id"),
+            "tag": text("Its tag; absent where it has none."),
+            "ticks": {
+                "type": "object", "additionalProperties": stamped(&[], json!({})),
+                "description": "Steps that were ticked, by their ids.",
+            },
+            "readings": {
+                "type": "object",
+                "propertyNames": { "pattern": "^(found|left|[a-z0-9-]{1,64}/(end|[1-9][0-9]*))$" },
+                "additionalProperties": stamped(&["state"], json!({
+                    "state": described(ids(SurfaceState::ALL, SurfaceState::id), "Only readings of one state are compared."),
+                    "tape": described(reference("entry"), "From the rim down; absent where it could not be taken."),
+                })),
+                "description": "Tape readings: as found, as left after some was taken out, after a pack of a layer, after its last.",
+            },
+            "poured": {
+                "type": "object", "propertyNames": reference("id"), "additionalProperties": reference("entry"),
+                "description": "How many packs of a layer went in, where it isn't what was planned.",
+            },
+            "lots": {
+                "type": "object", "propertyNames": reference("id"), "additionalProperties": { "type": "string" },
+                "description": "Lot and date of a layer's packs.",
+            },
+            "texts": { "type": "object", "properties": texts, "additionalProperties": false },
+            "drums": {
+                "type": "array",
+                "items": open_object(&["id"], json!({
+                    "id": reference("id"),
+                    "label": { "type": "string" },
+                    "contents": { "type": "string" },
+                    "weight": reference("entry"),
+                })),
+                "description": "What the old bed went into.",
+            },
+            "method": described(ids(RemovalMethod::ALL, RemovalMethod::id), "How the old bed was taken out."),
+            "photo": {
+                "type": "object", "required": ["id", "bytes"],
+                "properties": { "id": reference("id"), "bytes": { "type": "integer", "minimum": 0, "maximum": 4_294_967_295_u32 } },
+                "additionalProperties": false,
+                "description": "A photo on the device that took it; it doesn't travel with the job.",
+            },
+        }),
+    )
+}
+
 fn price_row() -> Value {
     // Twelve digits, and six behind the point.
     let money = |description: &str| json!({ "type": "string", "pattern": "^[0-9]{1,12}(\\.[0-9]{1,6})?$", "description": description });
@@ -284,7 +368,7 @@ fn search() -> Value {
 
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "prices", "supply", "search"];
+    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "supply", "search"];
     let known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     let mut file = open_object(
@@ -345,6 +429,8 @@ fn schema() -> Value {
                     "description": "By the key of the bill's line.",
                 },
             })),
+            "loading_1": loading(),
+            "tag_loading_1": tag_loading(),
             "site_1": site(),
             "supply_1": supply(),
             "prices_1": prices(),
