@@ -43,7 +43,13 @@ impl WaterReading {
 }
 
 /// Where each reading of the water that feeds reverse osmosis is typed.
-const FEED: &[(WaterField, FeedQuantity)] = &[(WaterField::SiltDensityIndex, FeedQuantity::SiltDensityIndex)];
+const FEED: &[(WaterField, FeedQuantity)] = &[
+    (WaterField::FeedFreeChlorine, FeedQuantity::FreeChlorine),
+    (WaterField::FeedTotalChlorine, FeedQuantity::TotalChlorine),
+    (WaterField::FeedHardness, FeedQuantity::Hardness),
+    (WaterField::FeedIron, FeedQuantity::Iron),
+    (WaterField::SiltDensityIndex, FeedQuantity::SiltDensityIndex),
+];
 
 /// The entries that a duty of these choices is asked for.
 #[must_use]
@@ -260,6 +266,9 @@ pub fn water_field_of(term: Term, vessel: &Id, layer: Option<&Id>) -> Option<(Wa
     use WaterField as F;
     let of_vessel = |field| Some((WaterOf::Vessel(vessel.clone()), field));
     let of_layer = |field| layer.map(|layer| (WaterOf::Layer(vessel.clone(), layer.clone()), field));
+    if let Some((field, _)) = FEED.iter().find(|(_, quantity)| quantity.term() == term) {
+        return of_vessel(*field);
+    }
     match term {
         Term::WaterTemperature | Term::TemperatureHigh => Some((WaterOf::Site, F::TemperatureHigh)),
         Term::TemperatureLow => Some((WaterOf::Site, F::TemperatureLow)),
