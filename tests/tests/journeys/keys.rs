@@ -54,6 +54,7 @@ impl Page {
         let field = self.find_at(Role::Textbox, name, place).await;
         self.tab_to(&field, name).await;
         field.send_keys(Key::Control + "a").await.unwrap();
+        field.send_keys(Key::Delete + "").await.unwrap();
         field.send_keys(text.to_owned() + Key::Tab).await.unwrap();
     }
 
