@@ -75,6 +75,6 @@ pub async fn screens(page: &Page) -> Vec<String> {
         ["search", "bill", "picking", "survey-sheet", "calculation", "loading"].map(|paper| format!("{job}/{paper}"));
     let of_a_tag = ["removal", "loading"].map(|sheet| vessels[0].replace("/vessels/", &format!("/{sheet}/")) + "/CF-1");
     let card = vessels[0].clone() + "/card/CF-1";
-    let beside = [card, "#/due".to_owned(), "#/settings".to_owned()];
+    let beside = [card, "#/due".to_owned(), "#/prices".to_owned(), "#/settings".to_owned()];
     [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), beside.to_vec()].concat()
 }
