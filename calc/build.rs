@@ -575,6 +575,17 @@ fn main() {
     }
     let _ = writeln!(out, "];");
 
+    let table = Table::read("currencies.csv");
+    table.ids("");
+    let _ = writeln!(out, "/// Currencies whose smallest unit is no hundredth: a row of `currencies.csv` each.");
+    let _ = writeln!(out, "static CURRENCIES: &[(&str, u32)] = &[");
+    for (line, row) in &table.rows {
+        let places = table.one_of(*line, row, "places", &["0", "3", "4"]);
+        sources.check(&table, *line, row, "source");
+        let _ = writeln!(out, "    ({:?}, {places}),", table.filled(*line, row, "id"));
+    }
+    let _ = writeln!(out, "];");
+
     split(&out);
 }
 
@@ -616,6 +627,7 @@ fn split(out: &str) {
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),
             ("/// A part that a job takes", "fittings"),
+            ("/// Currencies whose smallest", "currencies"),
         ];
         if let Some((_, name)) = starts.iter().find(|(start, _)| line.starts_with(start)) {
             current = name;

@@ -9,12 +9,14 @@ use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
 use crate::labels::labels_page;
+use crate::loading::{loadings_page, sheet_page};
 use crate::notices::notices;
 use crate::packs::packs_page;
 use crate::parts::live::{El, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::quote::quote_page;
 use crate::route::Route;
 use crate::search::search_page;
 use crate::settings::settings_page;
@@ -67,10 +69,13 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Search(_) => search_page(desk),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
+        Route::Quote(_) => quote_page(desk),
         Route::Packs(_) => packs_page(desk),
         Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
+        Route::Loadings(_) => loadings_page(desk),
+        Route::Sheet(sheet, _, vessel, tag) => sheet_page(desk, *sheet, vessel, tag),
     })
 }
 

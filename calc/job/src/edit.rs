@@ -1,5 +1,7 @@
 //! The one door through which a job changes.
 
+pub mod quote;
+
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
@@ -21,6 +23,7 @@ use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
 use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
+use quote::QuoteEdit;
 
 /// One change.
 #[derive(Clone, Debug, PartialEq)]
@@ -183,6 +186,8 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// A change of the quote.
+    Quote(QuoteEdit),
     /// That somebody read the cautions of a sheet, or not.
     Acknowledge {
         /// Who read which, and when.
@@ -384,6 +389,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Quote(_) => &[SectionName::Quote],
         Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
         Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
@@ -399,6 +405,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Quote => &mut job.quote.revision,
         SectionName::Loading => &mut job.loading.revision,
         SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
@@ -578,6 +585,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             tidy_line(job, &key);
             Edit::Pick { key, picked }
         }
+        Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
         Edit::Acknowledge { of, read } => {
             let all = &mut job.loading.body.acknowledged;
             let there = all.iter().position(|there| *there == of);

@@ -87,6 +87,7 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::Supply(a), Edit::Supply(b)) => a.same_place(b),
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
+        (Edit::Quote(a), Edit::Quote(b)) => a.same_place(b),
         _ => false,
     }
 }

@@ -11,6 +11,7 @@ use crate::sections::head::Head;
 use crate::sections::loading::Loading;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
+use crate::sections::quote::Quote;
 use crate::sections::search::VesselSearch;
 use crate::sections::site::SiteConditions;
 use crate::sections::supply::Supply;
@@ -32,6 +33,8 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// What is offered and for how much.
+    pub quote: Section<Quote>,
     /// What was done and read when beds were taken out and loaded.
     pub loading: Section<Loading>,
     /// How its material is bought, cut, lifted and stacked.
@@ -96,6 +99,7 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            quote: Section::default(),
             loading: Section::default(),
             supply: Section::default(),
             prices: Section::default(),
@@ -127,6 +131,7 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Quote => self.quote.revision.as_ref(),
             SectionName::Loading => self.loading.revision.as_ref(),
             SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),

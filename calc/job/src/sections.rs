@@ -1,9 +1,11 @@
 //! The parts of a job that are kept, sent and joined on their own.
 
+pub mod by_field;
 pub mod head;
 pub mod loading;
 pub mod picking;
 pub mod plan;
+pub mod quote;
 pub mod search;
 pub mod site;
 pub mod supply;
@@ -50,6 +52,8 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// What is offered and for how much.
+    Quote,
     /// What was done and read when beds were taken out and loaded.
     Loading,
     /// How material is bought, cut, lifted and stacked, and what the shelf gave.
@@ -68,6 +72,7 @@ impl SectionName {
         SectionName::Plan,
         SectionName::Picking,
         SectionName::Site,
+        SectionName::Quote,
         SectionName::Loading,
         SectionName::Supply,
         SectionName::Prices,
@@ -83,6 +88,7 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Quote => "quote",
             SectionName::Loading => "loading",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",

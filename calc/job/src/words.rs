@@ -11,12 +11,13 @@ pub mod label;
 pub mod loading;
 pub mod names;
 mod number;
+mod quote;
 mod search;
 pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{CareLabel, Fixed, Label, TopLabel};
+pub use label::{CareLabel, Fixed, Label, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

@@ -34,6 +34,9 @@ pub mod loading;
 
 pub use care::CareLabel;
 pub(super) use labels;
+mod quote;
+
+pub use quote::QuoteLabel;
 
 mod search;
 mod top;

@@ -5,11 +5,12 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::{SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{LineField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::quote::{HALVES, LineText, PriceBy, QuoteText, STANDINGS, halves_id, standing_id};
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, WaterSource, arrangement_id, regime_id};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
 use jsonschema::Validator;
@@ -350,6 +351,49 @@ fn price_row() -> Value {
     )
 }
 
+/// Entries or texts by field, and nothing else.
+fn by_field<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str, each: Value) -> Value {
+    let fields: Map<String, Value> = all.iter().map(|field| (id(*field).to_owned(), each.clone())).collect();
+    json!({ "type": "object", "properties": fields, "additionalProperties": false })
+}
+
+fn quote() -> Value {
+    let list = |name: &str, description: &str| json!({ "type": "array", "items": reference(name), "description": description });
+    open_object(
+        &["price_by", "halves", "entries", "texts", "taxes", "labour", "lines"],
+        json!({
+            "price_by": described(ids(PriceBy::ALL, PriceBy::id), "How a price is found where none is typed on the line."),
+            "halves": described(ids(HALVES, halves_id), "What becomes of halves of the currency's smallest unit."),
+            "places": {
+                "type": "integer", "minimum": 0, "maximum": 4,
+                "description": "Decimal places, where they aren't those of the currency.",
+            },
+            "freight_by_kilogram": { "type": "boolean", "description": "Whether freight is charged by the kilogram." },
+            "entries": by_field(QuoteField::ALL, QuoteField::id, reference("entry")),
+            "texts": by_field(QuoteText::ALL, QuoteText::id, json!({ "type": "string" })),
+            "taxes": list("tax_class_1", "The first is the usual one."),
+            "labour": list("labour_1", "How long work takes; a vessel takes the smallest size that holds it."),
+            "lines": list("quote_line_1", "What is said of lines, by key; own lines in their order."),
+        }),
+    )
+}
+
+fn quote_line() -> Value {
+    open_object(
+        &["key", "texts", "entries"],
+        json!({
+            "key": text("That of the bill's line, or own: or labour: and an id."),
+            "standing": described(ids(STANDINGS, standing_id), "Whether it counts; absent for firm."),
+            "on_request": { "type": "boolean", "description": "Whether its price is given on request." },
+            "removed": text("Why it was taken out; absent while it stands."),
+            "tax": text("The id of its tax class, none for untaxed; absent for the usual."),
+            "instead_of": text("The key of the line it stands in for, as an alternate."),
+            "texts": by_field(LineText::ALL, LineText::id, json!({ "type": "string" })),
+            "entries": by_field(LineField::ALL, LineField::id, reference("entry")),
+        }),
+    )
+}
+
 fn search() -> Value {
     open_object(
         &["purpose", "arrangement", "entries"],
@@ -369,8 +413,10 @@ fn search() -> Value {
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
     let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "supply", "search"];
-    let known: Map<String, Value> =
+    let mut known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
+    // Files of before may hold anything under this name.
+    known.insert("quote".to_owned(), json!({ "if": { "type": "object" }, "then": section("quote_1") }));
     let mut file = open_object(
         &["format", "version", "id", "sections"],
         json!({
@@ -436,6 +482,19 @@ fn schema() -> Value {
             "prices_1": prices(),
             "price_row_1": price_row(),
             "duty_1": duty(),
+            "quote_1": quote(),
+            "quote_line_1": quote_line(),
+            "tax_class_1": open_object(&["id", "name"], json!({
+                "id": reference("id"),
+                "name": { "type": "string" },
+                "rate": reference("entry"),
+            })),
+            "labour_1": open_object(&["id"], json!({
+                "id": reference("id"),
+                "kind": described(json!({ "enum": ["new", "changeout", "partial", "top_up"] }), "Absent for any."),
+                "up_to": described(reference("entry"), "The largest inside diameter; absent for any."),
+                "hours": described(reference("entry"), "For one vessel."),
+            })),
             "water_entries_1": {
                 "type": "object",
                 "properties": WaterField::ALL
