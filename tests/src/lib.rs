@@ -20,6 +20,7 @@
 //! | [`carbonates`] | waters and what calcite does to them |
 //! | [`contactors`] | beds of calcite and their waters |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
+//! | [`quotes`] | what quotes come to |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`packs`] | packs at least cost, pieces from stock lengths |
@@ -39,6 +40,7 @@ pub mod lives;
 pub mod packed_beds;
 pub mod packings;
 pub mod packs;
+pub mod quotes;
 pub mod sieves;
 pub mod table;
 pub mod tape_spreads;

@@ -1,5 +1,7 @@
 //! The one door through which a job changes.
 
+pub mod quote;
+
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
@@ -9,7 +11,7 @@ use bedwright_calc::vessel::Opening;
 
 use crate::as_loaded::is_signed;
 use crate::entry::Entry;
-use crate::field::{LayerField, PlanField, SurveyField, WaterField};
+use crate::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
 use crate::job::{Job, Record};
 use crate::prices::{Catalogue, PriceRow};
@@ -21,6 +23,7 @@ use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
 use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
+use quote::QuoteEdit;
 
 /// One change.
 #[derive(Clone, Debug, PartialEq)]
@@ -167,6 +170,20 @@ pub enum Edit {
     },
     /// The list that rows were taken from.
     Catalogue(Catalogue),
+    /// A typed value the parts of the job are counted by; none when it was cleared.
+    Kit {
+        /// Which value.
+        field: KitField,
+        /// What it is now.
+        entry: Option<Entry>,
+    },
+    /// A line left out of the bill, or taken into it again.
+    LeaveOut {
+        /// The key of the row that prices it.
+        key: String,
+        /// Why; none when it is taken in again.
+        reason: Option<String>,
+    },
     /// A text on a line of the pick list.
     PickText {
         /// The item's key.
@@ -183,6 +200,8 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// A change of the quote.
+    Quote(QuoteEdit),
     /// That somebody read the cautions of a sheet, or not.
     Acknowledge {
         /// Who read which, and when.
@@ -384,9 +403,11 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
         Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Quote(_) => &[SectionName::Quote],
         Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
         Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
+        Edit::Kit { .. } | Edit::LeaveOut { .. } => &[SectionName::Kit],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -399,9 +420,11 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Quote => &mut job.quote.revision,
         SectionName::Loading => &mut job.loading.revision,
         SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
+        SectionName::Kit => &mut job.kit.revision,
         SectionName::Search => &mut job.search.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
@@ -566,6 +589,22 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             Edit::Price { key, row }
         }
         Edit::Catalogue(catalogue) => Edit::Catalogue(std::mem::replace(&mut job.prices.body.catalogue, catalogue)),
+        Edit::Kit { field, entry } => {
+            let entries = &mut job.kit.body.entries;
+            let entry = match entry {
+                Some(entry) => entries.insert(field, entry),
+                None => entries.remove(&field),
+            };
+            Edit::Kit { field, entry }
+        }
+        Edit::LeaveOut { key, reason } => {
+            let left_out = &mut job.kit.body.left_out;
+            let reason = match reason {
+                Some(reason) => left_out.insert(key.clone(), reason),
+                None => left_out.remove(&key),
+            };
+            Edit::LeaveOut { key, reason }
+        }
         Edit::PickText { key, field, text } => {
             let line = job.picking.body.lines.entry(key.clone()).or_default();
             let text = std::mem::replace(line.text_mut(field), text);
@@ -578,6 +617,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             tidy_line(job, &key);
             Edit::Pick { key, picked }
         }
+        Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
         Edit::Acknowledge { of, read } => {
             let all = &mut job.loading.body.acknowledged;
             let there = all.iter().position(|there| *there == of);

@@ -98,6 +98,16 @@ fields! {
 }
 
 fields! {
+    /// An entry the parts of a job are counted by.
+    KitField {
+        /// Volume of media in a drum over its volume in the bed.
+        Bulking = "bulking": Ratio,
+        /// What a drum for spent media holds.
+        DrumVolume = "drum_volume": Volume,
+    }
+}
+
+fields! {
     /// An entry of the water side: of the site, of what a vessel is asked to do, or of a layer's grains.
     WaterField {
         /// The coldest water of the year.
@@ -130,6 +140,14 @@ fields! {
         AirHead = "air_head": Length,
         /// Width of the upper collector's slots.
         UpperSlotWidth = "upper_slot_width": Length,
+        /// Free chlorine of the water that leaves.
+        FeedFreeChlorine = "feed_free_chlorine": Concentration,
+        /// Free and combined chlorine of the water that leaves.
+        FeedTotalChlorine = "feed_total_chlorine": Concentration,
+        /// Hardness of the water that leaves.
+        FeedHardness = "feed_hardness": Hardness,
+        /// Iron of the water that leaves.
+        FeedIron = "feed_iron": Concentration,
         /// Silt density index of the water that leaves.
         SiltDensityIndex = "silt_density_index": Ratio,
         /// Mass of the empty vessel with its valve.
@@ -150,6 +168,71 @@ fields! {
         Voidage = "voidage": Ratio,
         /// Surface of a ball of the grain's volume over the grain's surface.
         Sphericity = "sphericity": Ratio,
+    }
+}
+
+fields! {
+    /// An entry of a quote as a whole.
+    QuoteField {
+        /// The share of the cost that is put on it, or the share of the price that is kept.
+        Share = "share": Ratio,
+        /// What is taken off the whole.
+        Discount = "discount": Ratio,
+        /// Freight for each unit of weight, in the quote's currency.
+        FreightRate = "freight_rate": Ratio,
+        /// The least that freight comes to, in the quote's currency.
+        FreightLeast = "freight_least": Ratio,
+        /// The weight that freight is charged by, where it isn't that of the lines.
+        FreightWeight = "freight_weight": Mass,
+        /// An hour of work sells for, in the quote's currency.
+        LabourPrice = "labour_price": Ratio,
+        /// An hour of work costs, in the quote's currency.
+        LabourCost = "labour_cost": Ratio,
+        /// How long one backwash takes.
+        WashTime = "wash_time": Time,
+        /// How often a vessel is backwashed in a year.
+        WashesPerYear = "washes_per_year": Ratio,
+        /// Salt the job takes in a year.
+        SaltPerYear = "salt_per_year": Mass,
+    }
+}
+
+fields! {
+    /// An entry of a line of a quote.
+    LineField {
+        /// How many, or how much.
+        Quantity = "quantity": Ratio,
+        /// One sells for, in the quote's currency.
+        Price = "price": Ratio,
+        /// One costs, in the quote's currency.
+        Cost = "cost": Ratio,
+        /// What is taken off.
+        Discount = "discount": Ratio,
+    }
+}
+
+impl QuoteField {
+    /// The unit it starts in, for a person who measures in pounds or in kilograms.
+    #[must_use]
+    pub const fn usual_unit(self, metric: bool) -> Unit {
+        match (self, metric) {
+            (QuoteField::Share | QuoteField::Discount, _) => Unit::Percent,
+            (QuoteField::WashTime, _) => Unit::Minute,
+            (QuoteField::FreightWeight | QuoteField::SaltPerYear, false) => Unit::Pound,
+            (QuoteField::FreightWeight | QuoteField::SaltPerYear, true) => Unit::Kilogram,
+            _ => Unit::One,
+        }
+    }
+}
+
+impl LineField {
+    /// The unit it starts in.
+    #[must_use]
+    pub const fn usual_unit(self) -> Unit {
+        match self {
+            LineField::Discount => Unit::Percent,
+            _ => Unit::One,
+        }
     }
 }
 
@@ -213,9 +296,17 @@ impl WaterField {
         WaterField::CollectorLoss,
         WaterField::LabelPressure,
         WaterField::LabelTemperature,
-        WaterField::SiltDensityIndex,
         WaterField::EmptyMass,
         WaterField::FootDiameter,
+    ];
+
+    /// Those of the water that leaves, where it feeds reverse osmosis.
+    pub const OF_FEED: &'static [WaterField] = &[
+        WaterField::FeedFreeChlorine,
+        WaterField::FeedTotalChlorine,
+        WaterField::FeedHardness,
+        WaterField::FeedIron,
+        WaterField::SiltDensityIndex,
     ];
 
     /// Those of a layer's grains.
@@ -238,6 +329,9 @@ impl WaterField {
                 ..,
             ) => Unit::Millimetre,
             (WaterField::MinimumExpansion, ..) => Unit::Percent,
+            (WaterField::FeedHardness, _, false) => Unit::GrainPerGallon,
+            (_, Dimension::Hardness, _) => Unit::AsCalciumCarbonate,
+            (_, Dimension::Concentration, _) => Unit::MilligramPerLitre,
             (_, Dimension::Temperature, false) => Unit::Fahrenheit,
             (_, Dimension::Temperature, true) => Unit::Celsius,
             (_, Dimension::VolumeFlow, false) => Unit::UsGallonPerMinute,

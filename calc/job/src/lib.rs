@@ -23,6 +23,7 @@ pub mod loading;
 pub mod papers;
 pub mod picked;
 pub mod prices;
+pub mod quote;
 pub mod reading;
 pub mod sample;
 pub mod saved;

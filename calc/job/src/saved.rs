@@ -6,11 +6,14 @@
 
 pub(crate) mod fields;
 mod head_1;
+mod issued_1;
+mod kit_1;
 mod list_1;
 pub(crate) mod loading_1;
 mod picking_1;
 mod plan_1;
 mod prices_1;
+mod quote_1;
 mod search_1;
 mod site_1;
 mod supply_1;
@@ -23,6 +26,7 @@ use serde_json::{Map, Value};
 use crate::care::visit::VISIT;
 use crate::id::Id;
 use crate::job::{Job, Locked, LockedSection, Record};
+use crate::quote::QuoteCopy;
 use crate::sections::{Section, SectionName};
 use fields::{Taken, Written};
 pub use list_1::{list_part, list_parts, list_text, read_list_part};
@@ -75,7 +79,9 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Loading
         | SectionName::Supply
         | SectionName::Prices
-        | SectionName::Search => 1,
+        | SectionName::Search
+        | SectionName::Kit
+        | SectionName::Quote => 1,
     }
 }
 
@@ -112,6 +118,8 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
         SectionName::Loading => job.loading == Section::default(),
         SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
+        SectionName::Kit => job.kit == Section::default(),
+        SectionName::Quote => job.quote == Section::default(),
         SectionName::Search => job.search == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
@@ -165,6 +173,21 @@ pub fn read_section(job: &mut Job, name: &str, text: &str) -> Result<(), Unreada
     let value = json(text)?;
     take_section(job, name, value);
     Ok(())
+}
+
+/// An issued quote as the record it is.
+#[must_use]
+pub fn issued_value(copy: &QuoteCopy) -> Value {
+    issued_1::write(copy)
+}
+
+/// The issued quote that a record holds; none for a record of another kind, or of a later version.
+#[must_use]
+pub fn read_issued(record: &Value) -> Option<QuoteCopy> {
+    if record.get("kind").and_then(Value::as_str) != Some(issued_1::KIND) {
+        return None;
+    }
+    issued_1::read(record.clone()).ok()
 }
 
 /// The names of the parts that a job's records are kept in begin like this.
@@ -251,9 +274,11 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Quote => written(name, &job.quote, quote_1::write),
         SectionName::Loading => written(name, &job.loading, loading_1::write),
         SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Kit => written(name, &job.kit, kit_1::write),
         SectionName::Search => written(name, &job.search, search_1::write),
     }
 }
@@ -290,9 +315,11 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Quote => read(value, quote_1::read).map(|section| job.quote = section),
         SectionName::Loading => read(value, loading_1::read).map(|section| job.loading = section),
         SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Kit => read(value, kit_1::read).map(|section| job.kit = section),
         SectionName::Search => read(value, search_1::read).map(|section| job.search = section),
     };
     match taken {

@@ -5,7 +5,7 @@
 
 use bedwright_tests::{
     carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
-    sieves, tape_spreads, vessels, water,
+    quotes, sieves, tape_spreads, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -139,4 +139,9 @@ fn curves_of_spent_beds_match_the_reference() {
 #[wasm_bindgen_test]
 fn media_lost_matches_the_reference() {
     lives::losses().settle("media_loss.csv", 80);
+}
+
+#[wasm_bindgen_test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }

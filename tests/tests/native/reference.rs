@@ -1,8 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves,
-    tape_spreads, vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, quotes,
+    sieves, tape_spreads, vessels, water,
 };
 
 #[test]
@@ -118,6 +118,11 @@ fn curves_of_spent_beds_match_the_reference() {
 #[test]
 fn media_lost_matches_the_reference() {
     lives::losses().settle("media_loss.csv", 80);
+}
+
+#[test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

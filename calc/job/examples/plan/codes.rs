@@ -86,6 +86,7 @@ pub fn problem(manner: &Manner, problem: &Problem, field: Option<&str>) -> Value
         Fault::AlreadyReached { value, there } => ("already_reached", amounts(&[("value", value), ("there", there)])),
         Fault::WaitsFor { other } => ("waits_for", json!({ "other": term(other) })),
         Fault::NoSolution => ("no_solution", json!({})),
+        Fault::TooFine { places } => ("too_fine", json!({ "places": places })),
         Fault::TooManyWays => ("too_many_ways", json!({})),
         Fault::CarriesAway { value } => ("carries_away", amounts(&[("value", value)])),
     };
@@ -164,7 +165,7 @@ pub fn verdict(manner: &Manner, verdict: &Verdict, layers: &[Id], names: &[Strin
         Subject::PressureLoss { peak: true } => ("pressure_loss_peak", vec![]),
         Subject::Label { .. } => ("label", vec![]),
         Subject::ServiceLift => ("service_lift", vec![]),
-        Subject::Feed => ("feed", vec![]),
+        Subject::Feed { .. } => ("feed", vec![]),
     };
     let words = manner.verdict(verdict, names);
     let remedies: Vec<Value> = verdict

@@ -8,21 +8,28 @@ use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
+use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{
+    KitField, LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField,
+};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::kit::Kit;
 use bedwright_job::sections::loading::{
     Acknowledgement, Drum, Loading, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading,
     WorkSheet,
 };
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::quote::{
+    HALVES, LabourLine, LineText, PriceBy, Quote, QuoteLine, QuoteText, STANDINGS, TaxClass,
+};
 use bedwright_job::sections::search::VesselSearch;
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
 use bedwright_job::sections::supply::{Supply, SupplyEdit, TakenField};
@@ -277,20 +284,72 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
         price_row().prop_map(|row| Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) }),
         price_row().prop_map(|row| Edit::Price { key: "own:a".to_owned(), row: Some(Arc::new(row)) }),
         one_of(&["own:a", "own:b"]).prop_map(|key| Edit::Price { key: key.to_owned(), row: None }),
+        (one_of(KitField::ALL), prop::option::of(entry())).prop_map(|(field, entry)| Edit::Kit { field, entry }),
+        (one_of(&["own:a", "own:b"]), prop::option::of(text()))
+            .prop_map(|(key, reason)| Edit::LeaveOut { key: key.to_owned(), reason }),
         (text(), text()).prop_map(|(title, currency)| Edit::Catalogue(Catalogue { title, currency, revision: None })),
     ]
 }
 
+fn quote_line() -> impl Strategy<Value = QuoteLine> {
+    let fields = (one_of(LineField::ALL), prop::option::of(entry()));
+    let texts = (one_of(LineText::ALL), text());
+    (fields, texts, one_of(STANDINGS), any::<bool>(), prop::option::of(text())).prop_map(
+        |((field, entry), (kind, text), standing, on_request, removed)| {
+            let mut line = QuoteLine { standing, on_request, removed, ..QuoteLine::default() };
+            line.entries.set(field, entry);
+            line.set_text(kind, text);
+            line
+        },
+    )
+}
+
+fn of_the_quote() -> impl Strategy<Value = Edit> {
+    let keys = || one_of(&["pack:a:b", "own:1", "own:2", "labour:filter"]).prop_map(str::to_owned);
+    let tax = (one_of(&["a", "b"]), text(), prop::option::of(entry())).prop_map(|(id, name, rate)| TaxClass {
+        id: Id::new(id),
+        name,
+        rate,
+        unknown: serde_json::Map::new(),
+    });
+    let labour = (prop::option::of(one_of(&[JobKind::New, JobKind::TopUp])), prop::option::of(entry())).prop_map(
+        |(kind, hours)| LabourLine {
+            id: Id::new("l"),
+            kind,
+            up_to: hours.clone(),
+            hours,
+            unknown: serde_json::Map::new(),
+        },
+    );
+    let line = (keys(), prop::option::of(0_usize..4), prop::option::of(quote_line().prop_map(Arc::new)));
+    let one = prop_oneof![
+        (one_of(QuoteText::ALL), text()).prop_map(|(field, text)| QuoteEdit::Text { field, text }),
+        (one_of(QuoteField::ALL), prop::option::of(entry()))
+            .prop_map(|(field, entry)| QuoteEdit::Entry { field, entry }),
+        one_of(PriceBy::ALL).prop_map(QuoteEdit::Way),
+        one_of(HALVES).prop_map(QuoteEdit::Halves),
+        prop::option::of(0_u32..5).prop_map(QuoteEdit::Places),
+        any::<bool>().prop_map(QuoteEdit::FreightByKilogram),
+        prop::collection::vec(tax, 0..3).prop_map(QuoteEdit::Taxes),
+        prop::collection::vec(labour, 0..3).prop_map(QuoteEdit::Labour),
+        line.prop_map(|(key, at, line)| QuoteEdit::Line { key, at, line }),
+        Just(QuoteEdit::Whole(Arc::new(Quote::default()))),
+    ];
+    one.prop_map(Edit::Quote)
+}
+
 pub fn edit() -> impl Strategy<Value = Edit> {
+    // Boxed: together they are too large for a thread's stack where nothing is optimised.
     let one = || {
         prop_oneof![
-            of_the_job(),
-            of_a_vessel(),
-            of_a_plan(),
-            of_the_water(),
-            of_the_prices(),
-            of_the_loading(),
-            of_supply()
+            of_the_job().boxed(),
+            of_a_vessel().boxed(),
+            of_a_plan().boxed(),
+            of_the_water().boxed(),
+            of_the_prices().boxed(),
+            of_the_loading().boxed(),
+            of_supply().boxed(),
+            of_the_quote().boxed()
         ]
     };
     prop_oneof![
@@ -300,13 +359,14 @@ pub fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// Sections that came later than the first five.
-type Later = (JobPrices, Loading, Supply, VesselSearch);
+type Later = ((JobPrices, Kit), Loading, Supply, VesselSearch, Quote);
 
 /// All that a change may change and an undo must restore.
 fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Later) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
     let (supply, search) = (job.supply.body.clone(), job.search.body.clone());
-    let later = (job.prices.body.clone(), job.loading.body.clone(), supply, search);
+    let prices = (job.prices.body.clone(), job.kit.body.clone());
+    let later = (prices, job.loading.body.clone(), supply, search, job.quote.body.clone());
     (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), later)
 }
 
@@ -390,8 +450,10 @@ proptest! {
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Loading => before.loading.body == job.loading.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Kit => before.kit.body == job.kit.body,
                     SectionName::Search => before.search.body == job.search.body,
                     SectionName::Supply => before.supply.body == job.supply.body,
+                    SectionName::Quote => before.quote.body == job.quote.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }

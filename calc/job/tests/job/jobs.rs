@@ -7,9 +7,12 @@ use bedwright_calc::hydraulics::{Arrangement, Purpose};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
+use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, Edit, LayerChoice, SearchChoice, WaterOf, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{
+    KitField, LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField,
+};
 use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
 use bedwright_job::picked::{PickedLine, Step, Taken};
@@ -21,6 +24,9 @@ use bedwright_job::sections::loading::{
 };
 use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::quote::{
+    HALVES, LabourLine, LineText, PriceBy, QuoteLine, QuoteText, STANDINGS, TaxClass, UNTAXED,
+};
 use bedwright_job::sections::supply::{SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
@@ -246,6 +252,18 @@ pub fn priced() -> Job {
     job
 }
 
+/// A job whose parts are counted by what was typed, with lines left out.
+pub fn kitted() -> Job {
+    let mut job = Job::new(Id::new("kitted"), "2026-11-26");
+    for (field, text) in [(KitField::Bulking, "1.3"), (KitField::DrumVolume, "30")] {
+        change(&mut job, Edit::Kit { field, entry: Some(entry(text, Unit::of(field.dimension())[0])) });
+    }
+    for key in ["part:riser_cap:26670", "pack:a:b"] {
+        change(&mut job, Edit::LeaveOut { key: key.to_owned(), reason: Some("“there” is one, ä".to_owned()) });
+    }
+    job
+}
+
 /// A job in which everything that may be said of supply is said, and picking went all the way.
 pub fn supplied() -> Job {
     let mut job = Job::new(Id::new("supplied"), "2026-11-26");
@@ -292,6 +310,54 @@ pub const NONSENSE: [&str; 11] = [
     "1/0",
     "",
 ];
+
+/// The sample with a quote that uses every field, text, choice and standing there is.
+pub fn quoted() -> Job {
+    let mut job = sample();
+    job.id = Id::new("quoted");
+    let mut quote = |edit: QuoteEdit| change(&mut job, Edit::Quote(edit));
+    quote(QuoteEdit::Way(PriceBy::Margin));
+    quote(QuoteEdit::Halves(HALVES[1]));
+    quote(QuoteEdit::Places(Some(3)));
+    quote(QuoteEdit::FreightByKilogram(true));
+    for &field in QuoteField::ALL {
+        quote(QuoteEdit::Entry { field, entry: Some(entry("12.5", field.usual_unit(true))) });
+    }
+    for &field in QuoteText::ALL {
+        quote(QuoteEdit::Text { field, text: format!("{field:?} – ä “x”\n2nd line") });
+    }
+    let rate = |text: &str| Some(entry(text, Unit::Percent));
+    let unknown = serde_json::Map::new;
+    let tax = |id: &str, name: &str| TaxClass {
+        id: Id::new(id),
+        name: name.to_owned(),
+        rate: rate("8.875"),
+        unknown: unknown(),
+    };
+    quote(QuoteEdit::Taxes(vec![tax("goods", "Goods"), tax("service", "Service")]));
+    let row = |id: &str, kind, up_to: Option<&str>| LabourLine {
+        id: Id::new(id),
+        kind,
+        up_to: up_to.map(|size| entry(size, Unit::Inch)),
+        hours: Some(entry("1.5", Unit::One)),
+        unknown: unknown(),
+    };
+    quote(QuoteEdit::Labour(vec![row("small", Some(JobKind::Changeout), Some("12")), row("any", None, None)]));
+    for (at, &standing) in STANDINGS.iter().enumerate() {
+        let mut line = QuoteLine { standing, on_request: at == 1, ..QuoteLine::default() };
+        line.removed = (at == 2).then(|| "by others".to_owned());
+        line.tax = ["", "service", UNTAXED][at].to_owned();
+        line.instead_of = ["", "", "own:0"][at].to_owned();
+        for &field in LineText::ALL {
+            line.set_text(field, format!("{field:?} {at}"));
+        }
+        for &field in LineField::ALL {
+            line.entries.set(field, Some(entry("2.25", field.usual_unit())));
+        }
+        quote(QuoteEdit::Line { key: format!("own:{at}"), at: None, line: Some(Arc::new(line)) });
+    }
+    job
+}
 
 /// A job in which every text is nonsense of every kind, and every layer lacks something else.
 pub fn misread() -> Job {

@@ -6,7 +6,7 @@ use bedwright_calc::fill::SurfaceState;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::{Edit, Refused, apply};
-use bedwright_job::field::SurveyField;
+use bedwright_job::field::{KitField, LineField, QuoteField, SurveyField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Locked;
 use bedwright_job::prices::{Care, Origin, PriceField, PriceKind};
@@ -16,6 +16,7 @@ use bedwright_job::saved::{
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::quote::{LineText, QuoteText};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
 use bedwright_job::sections::{Section, SectionName};
 use proptest::prelude::*;
@@ -87,11 +88,13 @@ fn write_the_saved_files_of_this_version() {
     let of = |value: &Value| job_text(&read_job(&value.to_string()).unwrap());
     let files = [
         ("v1-site.json", job_text(&jobs::sample())),
+        ("v1-quote.json", job_text(&jobs::quoted())),
         ("v1-loading.json", job_text(&jobs::loaded())),
         ("v1-search.json", job_text(&jobs::searched())),
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
         ("v1-prices.json", job_text(&jobs::priced())),
+        ("v1-kit.json", job_text(&jobs::kitted())),
         ("v1-supply.json", job_text(&jobs::supplied())),
         ("v1-unknown-kept.json", of(&unknown_everywhere())),
         ("v1-later-section.json", of(&later_section())),
@@ -113,8 +116,10 @@ fn every_saved_file_opens_and_is_written_back_as_it_was() {
         assert_eq!(back, was, "{name}");
         assert_eq!(read_job(&job_text(&job)).unwrap(), job, "{name}");
         for (section, locked) in &job.locked {
+            // One file has a text under a name that became a section's later: it stays closed, and is kept.
+            let was_unknown = name == "v1-unknown-kept.json" && section == "quote";
             assert!(
-                matches!(locked.why, Locked::UnknownName | Locked::TooNew { .. }),
+                was_unknown || matches!(locked.why, Locked::UnknownName | Locked::TooNew { .. }),
                 "{name}, {section}: {:?}",
                 locked.why
             );
@@ -129,11 +134,13 @@ fn version_1_still_means_what_it_meant() {
     let before = Job { site: Section::default(), ..jobs::sample() };
     assert_eq!(read("v1-sample.json"), before);
     assert_eq!(read("v1-site.json"), jobs::sample());
+    assert_eq!(read("v1-quote.json"), jobs::quoted());
     assert_eq!(read("v1-loading.json"), jobs::loaded());
     assert_eq!(read("v1-search.json"), jobs::searched());
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
     assert_eq!(read("v1-prices.json"), jobs::priced());
+    assert_eq!(read("v1-kit.json"), jobs::kitted());
     assert_eq!(read("v1-supply.json"), jobs::supplied());
 }
 
@@ -152,6 +159,11 @@ fn the_saved_files_hold_every_id() {
     ids.extend(TargetKind::ALL.iter().map(|one| one.id()));
     ids.extend(SurveyField::ALL.iter().map(|one| one.id()));
     ids.extend(SectionName::ALL.iter().map(|one| one.id()));
+    ids.extend(KitField::ALL.iter().map(|one| one.id()));
+    ids.extend(QuoteField::ALL.iter().map(|one| one.id()));
+    ids.extend(QuoteText::ALL.iter().map(|one| one.id()));
+    ids.extend(LineField::ALL.iter().map(|one| one.id()));
+    ids.extend(LineText::ALL.iter().map(|one| one.id()));
     ids.extend(WorkSheet::ALL.iter().map(|one| one.id()));
     ids.extend(LoadingText::ALL.iter().map(|one| one.id()));
     ids.extend(RemovalMethod::ALL.iter().map(|one| one.id()));
@@ -220,9 +232,9 @@ fn a_field_of_an_entry_that_is_not_known_closes_its_section_rather_than_being_lo
 
 #[test]
 fn every_way_a_section_can_be_wrong_closes_it_and_keeps_it() {
-    let sample: Value = serde_json::from_str(&job_text(&jobs::sample())).unwrap();
+    let sample: Value = serde_json::from_str(&job_text(&jobs::quoted())).unwrap();
     let loaded: Value = serde_json::from_str(&job_text(&jobs::loaded())).unwrap();
-    let broken: [(&str, Breaks); 22] = [
+    let broken: [(&str, Breaks); 32] = [
         ("survey", |section| *section = json!(null)),
         ("survey", |section| *section = json!([])),
         ("survey", |section| section["version"] = 0.into()),
@@ -240,6 +252,16 @@ fn every_way_a_section_can_be_wrong_closes_it_and_keeps_it() {
         ("plan", |section| section["body"]["vessels"]["filter"]["layers"][1]["target"] = "as_usual".into()),
         ("head", |section| section["body"]["kind"] = "party".into()),
         ("picking", |section| section["body"]["lines"]["k"] = json!({ "picked": -1 })),
+        ("quote", |section| section["body"]["price_by"] = "guess".into()),
+        ("quote", |section| section["body"]["halves"] = "down".into()),
+        ("quote", |section| section["body"]["places"] = json!(9)),
+        ("quote", |section| section["body"]["entries"]["of_later"] = json!({ "text": "1", "unit": "one" })),
+        ("quote", |section| section["body"]["texts"]["of_later"] = "x".into()),
+        ("quote", |section| section["body"]["taxes"][0]["rate"]["unit"] = "furlong".into()),
+        ("quote", |section| section["body"]["labour"][0]["kind"] = "party".into()),
+        ("quote", |section| section["body"]["lines"][1]["key"] = "own:0".into()),
+        ("quote", |section| section["body"]["lines"][0]["standing"] = "perhaps".into()),
+        ("quote", |section| section["body"]["lines"][0]["entries"]["price"] = json!(5)),
         ("loading", |section| section["body"]["tags"][1]["readings"]["0-filter/none"] = json!({ "at": "", "by": "" })),
         ("loading", |section| section["body"]["tags"][1]["readings"]["found"]["state"] = "moved".into()),
         ("loading", |section| section["body"]["tags"][1]["ticks"]["position"] = json!({ "at": "now" })),

@@ -5,11 +5,12 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::{SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{KitField, LineField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::quote::{HALVES, LineText, PriceBy, QuoteText, STANDINGS, halves_id, standing_id};
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, WaterSource, arrangement_id, regime_id};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
 use jsonschema::Validator;
@@ -262,6 +263,24 @@ fn prices() -> Value {
     )
 }
 
+fn kit() -> Value {
+    let entries: Map<String, Value> =
+        KitField::ALL.iter().map(|field| (field.id().to_owned(), reference("entry"))).collect();
+    open_object(
+        &["entries", "left_out"],
+        json!({
+            "entries": {
+                "type": "object", "properties": entries, "additionalProperties": false,
+                "description": "What the parts of the job are counted by, as typed.",
+            },
+            "left_out": {
+                "type": "object", "additionalProperties": { "type": "string" },
+                "description": "Lines left out of the bill: the reason, by the key of the row that prices them.",
+            },
+        }),
+    )
+}
+
 /// What somebody did, and when.
 fn stamped(required: &[&str], properties: Value) -> Value {
     let mut properties = properties;
@@ -350,6 +369,49 @@ fn price_row() -> Value {
     )
 }
 
+/// Entries or texts by field, and nothing else.
+fn by_field<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str, each: Value) -> Value {
+    let fields: Map<String, Value> = all.iter().map(|field| (id(*field).to_owned(), each.clone())).collect();
+    json!({ "type": "object", "properties": fields, "additionalProperties": false })
+}
+
+fn quote() -> Value {
+    let list = |name: &str, description: &str| json!({ "type": "array", "items": reference(name), "description": description });
+    open_object(
+        &["price_by", "halves", "entries", "texts", "taxes", "labour", "lines"],
+        json!({
+            "price_by": described(ids(PriceBy::ALL, PriceBy::id), "How a price is found where none is typed on the line."),
+            "halves": described(ids(HALVES, halves_id), "What becomes of halves of the currency's smallest unit."),
+            "places": {
+                "type": "integer", "minimum": 0, "maximum": 4,
+                "description": "Decimal places, where they aren't those of the currency.",
+            },
+            "freight_by_kilogram": { "type": "boolean", "description": "Whether freight is charged by the kilogram." },
+            "entries": by_field(QuoteField::ALL, QuoteField::id, reference("entry")),
+            "texts": by_field(QuoteText::ALL, QuoteText::id, json!({ "type": "string" })),
+            "taxes": list("tax_class_1", "The first is the usual one."),
+            "labour": list("labour_1", "How long work takes; a vessel takes the smallest size that holds it."),
+            "lines": list("quote_line_1", "What is said of lines, by key; own lines in their order."),
+        }),
+    )
+}
+
+fn quote_line() -> Value {
+    open_object(
+        &["key", "texts", "entries"],
+        json!({
+            "key": text("That of the bill's line, or own: or labour: and an id."),
+            "standing": described(ids(STANDINGS, standing_id), "Whether it counts; absent for firm."),
+            "on_request": { "type": "boolean", "description": "Whether its price is given on request." },
+            "removed": text("Why it was taken out; absent while it stands."),
+            "tax": text("The id of its tax class, none for untaxed; absent for the usual."),
+            "instead_of": text("The key of the line it stands in for, as an alternate."),
+            "texts": by_field(LineText::ALL, LineText::id, json!({ "type": "string" })),
+            "entries": by_field(LineField::ALL, LineField::id, reference("entry")),
+        }),
+    )
+}
+
 fn search() -> Value {
     open_object(
         &["purpose", "arrangement", "entries"],
@@ -368,9 +430,11 @@ fn search() -> Value {
 
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "supply", "search"];
-    let known: Map<String, Value> =
+    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "kit", "supply", "search"];
+    let mut known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
+    // Files of before may hold anything under this name.
+    known.insert("quote".to_owned(), json!({ "if": { "type": "object" }, "then": section("quote_1") }));
     let mut file = open_object(
         &["format", "version", "id", "sections"],
         json!({
@@ -435,7 +499,21 @@ fn schema() -> Value {
             "supply_1": supply(),
             "prices_1": prices(),
             "price_row_1": price_row(),
+            "kit_1": kit(),
             "duty_1": duty(),
+            "quote_1": quote(),
+            "quote_line_1": quote_line(),
+            "tax_class_1": open_object(&["id", "name"], json!({
+                "id": reference("id"),
+                "name": { "type": "string" },
+                "rate": reference("entry"),
+            })),
+            "labour_1": open_object(&["id"], json!({
+                "id": reference("id"),
+                "kind": described(json!({ "enum": ["new", "changeout", "partial", "top_up"] }), "Absent for any."),
+                "up_to": described(reference("entry"), "The largest inside diameter; absent for any."),
+                "hours": described(reference("entry"), "For one vessel."),
+            })),
             "water_entries_1": {
                 "type": "object",
                 "properties": WaterField::ALL
@@ -518,7 +596,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 27] = [
+    let wrong: [(&str, saved::Breaks); 29] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -549,6 +627,8 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         ("price in words", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "dear" }))),
         ("price below nought", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "-1" }))),
         ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
+        ("reason", |file| file["sections"]["kit"] = kitted(json!({ "entries": {}, "left_out": { "k": 1 } }))),
+        ("kit entry", |file| file["sections"]["kit"] = kitted(json!({ "entries": { "x": {} }, "left_out": {} }))),
         ("grip", |file| file["sections"]["supply"] = supplied(json!({ "grip": "firm" }))),
         ("locked below nought", |file| {
             file["sections"]["supply"] =
@@ -567,6 +647,11 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
         assert!(!taken, "{what} is read all the same");
     }
+}
+
+/// A section of the kit.
+fn kitted(body: Value) -> Value {
+    json!({ "version": 1, "body": body })
 }
 
 /// A section of prices with one row.
