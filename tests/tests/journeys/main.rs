@@ -35,6 +35,7 @@ mod page;
 mod paper;
 mod picture;
 mod plan;
+mod prices;
 mod print;
 mod screens;
 mod search;
