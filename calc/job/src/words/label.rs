@@ -29,11 +29,16 @@ macro_rules! labels {
     };
 }
 
+mod bill;
+mod prices;
+
+pub use bill::BillLabel;
 mod care;
 pub mod loading;
 
 pub use care::CareLabel;
 pub(super) use labels;
+pub use prices::PriceLabel;
 mod quote;
 
 pub use quote::QuoteLabel;
