@@ -12,6 +12,7 @@ use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verd
 use bedwright_calc::water::Water;
 
 use super::VesselAnswers;
+use super::life::{LifeAnswers, life_answers};
 use crate::evidence::{Evidence, evidence_of, read_evidence};
 use crate::id::Id;
 use crate::job::Job;
@@ -68,6 +69,8 @@ pub struct WaterAnswers {
     pub verdicts: Vec<Verdict>,
     /// What was seen of the bed.
     pub evidence: Arc<Vec<Evidence>>,
+    /// How long the bed lasts; nothing while an entry of it makes no sense.
+    pub life: LifeAnswers,
 }
 
 /// Works the water side of a vessel out.
@@ -86,6 +89,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
         problems: Vec::new(),
         verdicts: Vec::new(),
         evidence: asked.evidence.clone(),
+        life: LifeAnswers::default(),
         reading,
     };
     let (Some(inside), Some(plan)) = (&vessel.vessel, &vessel.plan) else { return answers };
@@ -144,6 +148,13 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
         served.verdicts.iter().for_each(&mut judge);
     }
     answers.verdicts = verdicts;
+    if answers.reading.is_life_whole() {
+        answers.life = life_answers(vessel, &answers);
+        for verdict in &answers.life.verdicts {
+            let at = answers.verdicts.partition_point(|there| there.mark >= verdict.mark);
+            answers.verdicts.insert(at, verdict.clone());
+        }
+    }
     answers
 }
 

@@ -29,6 +29,8 @@ macro_rules! labels {
     };
 }
 
+pub mod life;
+
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
 Label {
