@@ -7,11 +7,13 @@ pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+mod life;
 pub mod names;
 mod number;
 pub mod supply;
 mod window;
 
+pub use label::life::LifeLabel;
 pub use label::{Fixed, Label};
 pub use supply::SupplyLabel;
 
@@ -366,6 +368,15 @@ impl Manner {
                 | Term::UpperSlotWidth,
                 Amount::Length(x),
             ) => self.small(x),
+            (Term::AverageUse, Amount::Flow(x)) => {
+                let unit = if self.metric { Unit::CubicMetrePerDay } else { Unit::UsGallonPerDay };
+                let places = if self.metric { 2 } else { 0 };
+                format!("{} {}", self.decimal(unit.from_si(x.value), places), unit.symbol())
+            }
+            (Term::Life | Term::ServiceTime | Term::RegenerationInterval | Term::RunLength, Amount::Time(x)) => {
+                self.lifetime(x)
+            }
+            (Term::HalfTime, Amount::Time(x)) => format!("{} s", self.decimal(x.value, 0)),
             (_, amount) => self.amount(amount),
         }
     }

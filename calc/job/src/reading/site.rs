@@ -8,8 +8,9 @@ use bedwright_calc::quantity::{
     kilograms_per_cubic_metre, metres, pascals,
 };
 
+use super::life::{LifeReading, read_life};
 use crate::edit::WaterOf;
-use crate::entry::{Misread, Understood};
+use crate::entry::{Dimension, Misread, Understood};
 use crate::field::WaterField;
 use crate::id::Id;
 use crate::sections::site::{Entries, SiteConditions, VesselDuty, WaterSource};
@@ -32,12 +33,20 @@ pub struct WaterReading {
     pub duty: Duty,
     /// The grains of every layer, bottom first.
     pub grains: Vec<Grains>,
+    /// The analysis of the water, and what was typed of how long the bed lasts.
+    pub life: LifeReading,
 }
 
 impl WaterReading {
-    /// Whether every entry makes sense.
+    /// Whether every entry makes sense that the bed's work rests on.
     #[must_use]
     pub fn is_whole(&self) -> bool {
+        self.misread.iter().all(|(_, field, _)| field.is_of_life())
+    }
+
+    /// Whether every entry of the bed's life makes sense too.
+    #[must_use]
+    pub fn is_life_whole(&self) -> bool {
         self.misread.is_empty()
     }
 }
@@ -105,11 +114,12 @@ pub fn read_water(
             reader.grains(&of, duty.grains_of(id).unwrap_or(&none), layer.material.grains())
         })
         .collect();
+    let life = read_life(&mut reader, &conditions.entries, vessel, e, purpose);
     let Reader { misread, understood, assumed } = reader;
-    WaterReading { misread, understood, assumed, purpose, site, duty: asked, grains }
+    WaterReading { misread, understood, assumed, purpose, site, duty: asked, grains, life }
 }
 
-struct Reader {
+pub(super) struct Reader {
     misread: Vec<(WaterOf, WaterField, Misread)>,
     understood: Vec<(WaterOf, WaterField, Understood)>,
     assumed: Vec<(WaterOf, WaterField, f64)>,
@@ -121,7 +131,17 @@ impl Reader {
         if typed.entry.text.trim().is_empty() {
             return None;
         }
-        match super::of_dimension(&typed.entry, field.dimension()) {
+        let misfit = |understood: &Understood| {
+            // A hardness as magnesium is no calcium: mg/L of what is asked, never guessed.
+            field.dimension() == Dimension::Hardness && !field.units().contains(&understood.written)
+        };
+        let read = super::of_dimension(&typed.entry, field.dimension()).and_then(|understood| {
+            if misfit(&understood) {
+                return Err(Misread::WrongDimension { found: understood.written, wanted: field.dimension() });
+            }
+            Ok(understood)
+        });
+        match read {
             Ok(understood) => {
                 self.understood.push((of.clone(), field, understood));
                 let basis = match typed.standing {
@@ -137,7 +157,7 @@ impl Reader {
         }
     }
 
-    fn typed<Q>(
+    pub(super) fn typed<Q>(
         &mut self,
         of: &WaterOf,
         entries: &Entries,
@@ -149,7 +169,7 @@ impl Reader {
     }
 
     /// What was typed, else what is assumed, which is then noted.
-    fn or<Q>(
+    pub(super) fn or<Q>(
         &mut self,
         of: &WaterOf,
         field: WaterField,
@@ -266,6 +286,6 @@ pub fn water_field_of(term: Term, vessel: &Id, layer: Option<&Id>) -> Option<(Wa
         Term::ParticleDensity => of_layer(F::ParticleDensity),
         Term::Voidage => of_layer(F::Voidage),
         Term::Sphericity => of_layer(F::Sphericity),
-        _ => None,
+        _ => super::life::life_field_of(term, vessel),
     }
 }

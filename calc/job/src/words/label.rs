@@ -29,6 +29,8 @@ macro_rules! labels {
     };
 }
 
+pub mod life;
+
 pub(super) use labels;
 
 labels! {

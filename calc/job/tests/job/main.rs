@@ -8,6 +8,7 @@
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
+//! | `life` | how long a bed lasts, and what a mistake in the water's analysis does |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
 //! | `plan` | what the command-line example prints |
 //! | `sentences` | every sentence a person can meet |
@@ -19,6 +20,7 @@ mod answers;
 mod edits;
 mod evidence;
 mod jobs;
+mod life;
 mod plan;
 mod prices;
 mod saved;
