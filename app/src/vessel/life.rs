@@ -1,8 +1,11 @@
 //! How long the bed lasts: one view, the figures behind it, and what it is worked out from.
 
+use std::rc::Rc;
+
 use bedwright_job::answers::life::{LifeAnswers, LifeName};
 use bedwright_job::edit::WaterOf;
 use bedwright_job::field::WaterField;
+use bedwright_job::id::Id;
 use bedwright_job::reading::life::{asked_of_analysis, asked_of_life};
 use bedwright_job::words::{LifeLabel, Manner};
 
@@ -12,8 +15,6 @@ use crate::desk::{Desk, Water, with_water};
 use crate::parts::how::figure_line;
 use crate::parts::live::{El, Shared, el};
 use crate::parts::signal::Kept;
-use bedwright_job::id::Id;
-use std::rc::Rc;
 
 /// A line of the one view: what it is called, and what it says.
 type Says = fn(&LifeAnswers, Manner) -> Option<String>;
@@ -33,7 +34,13 @@ pub fn life(desk: Desk, vessel: &Id, water: Water) -> El {
     let told = move |says: Says| with_water(water, |water| says(&water?.life, manner));
     let trouble =
         move || with_water(water, |water| Some(manner.problem(water?.life.problems.first()?))).unwrap_or_default();
-    let missing = move || told(|life, manner| manner.life_missing(life)).unwrap_or_default();
+    let missing = move || {
+        with_water(water, |water| {
+            let water = water?;
+            manner.life_missing(&water.life, water.reading.is_life_whole())
+        })
+        .unwrap_or_default()
+    };
     let view = VIEW.into_iter().fold(el("dl", "life-view"), |view, (label, says)| {
         view.when(
             move || told(says).is_some(),

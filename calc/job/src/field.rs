@@ -359,6 +359,18 @@ impl WaterField {
                 Unit::MillimolePerLitre,
                 Unit::AsMagnesium,
             ],
+            WaterField::DailyUse => &[
+                Unit::UsGallonPerDay,
+                Unit::CubicMetrePerDay,
+                Unit::LitrePerDay,
+                Unit::UsGallonPerMinute,
+                Unit::LitrePerMinute,
+            ],
+            WaterField::Ph
+            | WaterField::Turbidity
+            | WaterField::FreundlichFactor
+            | WaterField::FreundlichExponent
+            | WaterField::IronFactor => &[Unit::One],
             WaterField::ResinCapacity => {
                 &[Unit::GrainPerCubicFoot, Unit::GramPerLitreAsCalciumCarbonate, Unit::EquivalentPerLitre]
             }

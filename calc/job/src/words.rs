@@ -24,7 +24,7 @@ use bedwright_calc::quantity::{
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
-use crate::entry::{Marks, Misread, Understood, Unit};
+use crate::entry::{Dimension, Marks, Misread, Understood, Unit};
 use crate::field::{SurveyField, WaterField};
 use crate::reading::LayerFault;
 
@@ -534,6 +534,9 @@ impl Manner {
     #[must_use]
     pub fn echo(&self, understood: &Understood) -> String {
         let unit = understood.written;
+        if understood.dimension == Dimension::Hardness && !WaterField::ResinCapacity.units().contains(&unit) {
+            return self.hardness(Concentration::kilograms_per_cubic_metre(understood.si));
+        }
         let number = self.decimal(understood.value, 4);
         if unit.symbol().is_empty() { number } else { format!("{number} {}", unit.symbol()) }
     }

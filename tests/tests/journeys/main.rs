@@ -25,6 +25,7 @@ mod finds;
 mod folder;
 mod keep;
 mod kill;
+mod life;
 mod mistakes;
 mod offline;
 mod page;

@@ -1,7 +1,7 @@
 //! How long a bed lasts, in words.
 
 use bedwright_calc::life::sensitivity::LifeSensitivity;
-use bedwright_calc::quantity::{Amount, Concentration, Figure, Term, Time};
+use bedwright_calc::quantity::{Amount, Concentration, Figure, Term, Time, Volume};
 
 use super::Manner;
 use super::label::life::{LifeLabel, life_name, limited_by};
@@ -44,6 +44,15 @@ impl Manner {
         .join(" = ")
     }
 
+    /// A volume of water: gallons, or cubic metres; two digits.
+    #[must_use]
+    pub fn water_volume(&self, volume: Volume) -> String {
+        let unit = if self.metric { Unit::CubicMetre } else { Unit::UsGallon };
+        let value = unit.from_si(volume.value);
+        let places = if value >= 10.0 { 0 } else { 2 };
+        format!("{} {}", self.decimal(value, places), unit.symbol())
+    }
+
     /// A figure of a bed's life as the trade writes it.
     #[must_use]
     pub fn life_figure(&self, name: LifeName, figure: &Figure<Amount>) -> String {
@@ -64,6 +73,7 @@ impl Manner {
                 format!("{} s", self.decimal(x.value, 0))
             }
             (_, Amount::Time(x)) => self.lifetime(x),
+            (_, Amount::Volume(x)) => self.water_volume(x),
             (LifeName::CarbonCapacity, Amount::Ratio(x)) => format!("{} g/kg", self.decimal(x * 1000.0, 2)),
             (LifeName::BedVolumes, Amount::Ratio(x)) => self.decimal(x, 0),
             (_, amount) => self.amount(amount),
@@ -137,14 +147,17 @@ impl Manner {
         }
         if let Some(water) = &year.wash_water {
             let what = if year.salt.is_some() { LifeLabel::RegenerationWater } else { LifeLabel::WashWaterWord };
-            parts.push(format!("{} {}", self.volume(water.value), self.label(what)));
+            parts.push(format!("{} {}", self.water_volume(water.value), self.label(what)));
         }
         (!parts.is_empty()).then(|| parts.join(" · "))
     }
 
-    /// Which entries are needed first.
+    /// Which entries are needed first, or that one makes no sense.
     #[must_use]
-    pub fn life_missing(&self, life: &LifeAnswers) -> Option<String> {
+    pub fn life_missing(&self, life: &LifeAnswers, whole: bool) -> Option<String> {
+        if !whole {
+            return Some(self.label(LifeLabel::LifeWaits).to_owned());
+        }
         let names: Vec<&str> = life.missing.iter().map(|field| self.water_field(*field)).collect();
         (!names.is_empty()).then(|| format!("{} {}.", self.label(LifeLabel::ToSay), names.join(", ")))
     }

@@ -76,7 +76,7 @@ fn a_bed_of_calcite_says_when_it_is_filled_up_and_what_it_takes_in_a_year() {
 fn without_an_analysis_it_names_what_to_type() {
     let (_, water) = worked("calcite_16x40", &[]);
     assert!(water.life.expected.is_none());
-    let missing = Manner::default().life_missing(&water.life).unwrap();
+    let missing = Manner::default().life_missing(&water.life, true).unwrap();
     for name in ["Water used a day", "pH", "Alkalinity"] {
         assert!(missing.contains(name), "{missing}");
     }
