@@ -5,7 +5,7 @@ mod doubt;
 mod evidence;
 mod layers;
 mod life;
-mod number_line;
+pub mod number_line;
 mod page;
 mod results;
 mod service;

@@ -2,6 +2,7 @@
 //! that a page works out again only what changed.
 
 pub mod life;
+pub mod search;
 pub mod supply;
 pub mod water;
 

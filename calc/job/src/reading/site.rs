@@ -81,7 +81,7 @@ pub fn read_water(
     let top = layers.iter().rev().find(|(_, layer)| layer.role == Role::Media);
     let purpose =
         duty.purpose.unwrap_or_else(|| top.map_or(Purpose::Other, |(_, layer)| Purpose::usual_of(&layer.material.id)));
-    let mut reader = Reader { misread: Vec::new(), understood: Vec::new(), assumed: Vec::new() };
+    let mut reader = Reader::default();
     let site = reader.site(conditions);
     let of = WaterOf::Vessel(vessel.clone());
     let mut asked = Duty::new(purpose);
@@ -119,10 +119,12 @@ pub fn read_water(
     WaterReading { misread, understood, assumed, purpose, site, duty: asked, grains, life }
 }
 
+/// What was read so far.
+#[derive(Default)]
 pub(super) struct Reader {
-    misread: Vec<(WaterOf, WaterField, Misread)>,
-    understood: Vec<(WaterOf, WaterField, Understood)>,
-    assumed: Vec<(WaterOf, WaterField, f64)>,
+    pub(super) misread: Vec<(WaterOf, WaterField, Misread)>,
+    pub(super) understood: Vec<(WaterOf, WaterField, Understood)>,
+    pub(super) assumed: Vec<(WaterOf, WaterField, f64)>,
 }
 
 impl Reader {
@@ -183,7 +185,7 @@ impl Reader {
         })
     }
 
-    fn site(&mut self, conditions: &SiteConditions) -> Site {
+    pub(super) fn site(&mut self, conditions: &SiteConditions) -> Site {
         let (of, entries) = (WaterOf::Site, &conditions.entries);
         let low = self.typed(&of, entries, WaterField::TemperatureLow, kelvins);
         let high = self.typed(&of, entries, WaterField::TemperatureHigh, kelvins);
