@@ -58,9 +58,9 @@ impl LifeAnswers {
                 let mut changed = softener.clone();
                 match term {
                     Term::Hardness => changed.hardness = scaled(changed.hardness, factor),
-                    Term::AverageUse => changed.average.value = changed.average.value * factor,
-                    Term::MediaVolume => changed.resin.value = changed.resin.value * factor,
-                    Term::SaltDose => changed.salt_dose.value = changed.salt_dose.value * factor,
+                    Term::AverageUse => changed.average.value *= factor,
+                    Term::MediaVolume => changed.resin.value *= factor,
+                    Term::SaltDose => changed.salt_dose.value *= factor,
                     Term::Iron => changed.iron = Some(scaled(changed.iron?, factor)),
                     _ => changed.reserve.value *= factor,
                 }
@@ -154,8 +154,8 @@ impl LifeAnswers {
                     changed.capacity = held(&isotherm, changed.inlet).ok()?;
                 }
                 Term::FreundlichFactor => changed.capacity = scaled(changed.capacity, factor),
-                Term::AverageUse => changed.average.value = changed.average.value * factor,
-                Term::MediaVolume => changed.volume.value = changed.volume.value * factor,
+                Term::AverageUse => changed.average.value *= factor,
+                Term::MediaVolume => changed.volume.value *= factor,
                 _ => changed.usable.value *= factor,
             }
             Some(holding_life(&changed).ok()?.value.value)
@@ -227,8 +227,8 @@ impl LifeAnswers {
             match term {
                 Term::InletConcentration => changed.inlet = scaled(changed.inlet, factor),
                 Term::MediaCapacity => changed.capacity = scaled(changed.capacity, factor),
-                Term::AverageUse => changed.average.value = changed.average.value * factor,
-                Term::MediaVolume => changed.volume.value = changed.volume.value * factor,
+                Term::AverageUse => changed.average.value *= factor,
+                Term::MediaVolume => changed.volume.value *= factor,
                 _ => changed.usable.value *= factor,
             }
             Some(holding_life(&changed).ok()?.value.value)

@@ -106,9 +106,9 @@ impl LifeAnswers {
             match term {
                 Term::Ph | Term::Alkalinity | Term::CarbonDioxide => changed(&mut water.carbonate, term, factor)?,
                 Term::CalciumHardness => water.calcium = scaled(water.calcium, factor),
-                Term::AverageUse => bed.average.value = bed.average.value * factor,
-                Term::CalciteMass => bed.calcite.value = bed.calcite.value * factor,
-                Term::GrainSurface => bed.surface.value = bed.surface.value * factor,
+                Term::AverageUse => bed.average.value *= factor,
+                Term::CalciteMass => bed.calcite.value *= factor,
+                Term::GrainSurface => bed.surface.value *= factor,
                 _ => bed.refill_share.value *= factor,
             }
             Some(neutralised(&CarbonateWater::of(&water).ok()?, &bed).ok()?.refill.value.value)
