@@ -16,6 +16,7 @@ use crate::parts::live::{El, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::prices::prices_page;
 use crate::quote::quote_page;
 use crate::route::Route;
 use crate::search::search_page;
@@ -60,6 +61,7 @@ pub fn mark_root(name: &str, value: &str) {
 fn screen(desk: Desk, route: &Route, found: bool) -> El {
     untrack(|| match route {
         Route::Jobs => jobs_page(desk),
+        Route::Prices => prices_page(desk),
         Route::Settings => settings_page(desk),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),

@@ -13,6 +13,7 @@ mod packs;
 mod parts;
 mod person;
 mod picking;
+mod prices;
 mod quote;
 mod route;
 mod search;

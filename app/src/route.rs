@@ -32,6 +32,8 @@ pub enum Route {
     Loadings(Id),
     /// A sheet of a vessel, told by its tag.
     Sheet(WorkSheet, Id, Id, String),
+    /// The price list of this device.
+    Prices,
     /// The person's ways.
     Settings,
 }
@@ -54,6 +56,7 @@ impl Route {
             ["jobs", job, "loading"] => Route::Loadings(Id::new(job)),
             ["jobs", job, sheet, vessel] => Route::sheet(job, sheet, vessel, ""),
             ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
+            ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
             _ => Route::Jobs,
         }
@@ -86,6 +89,7 @@ impl Route {
                 let end = if tag.is_empty() { String::new() } else { format!("/{tag}") };
                 format!("#/jobs/{job}/{}/{vessel}{end}", sheet.id())
             }
+            Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
         }
     }
@@ -105,7 +109,7 @@ impl Route {
             | Route::Calculation(job)
             | Route::Loadings(job)
             | Route::Sheet(_, job, _, _) => Some(job),
-            Route::Jobs | Route::Settings => None,
+            Route::Jobs | Route::Prices | Route::Settings => None,
         }
     }
 }

@@ -98,6 +98,16 @@ fields! {
 }
 
 fields! {
+    /// An entry the parts of a job are counted by.
+    KitField {
+        /// Volume of media in a drum over its volume in the bed.
+        Bulking = "bulking": Ratio,
+        /// What a drum for spent media holds.
+        DrumVolume = "drum_volume": Volume,
+    }
+}
+
+fields! {
     /// An entry of the water side: of the site, of what a vessel is asked to do, or of a layer's grains.
     WaterField {
         /// The coldest water of the year.
@@ -130,6 +140,14 @@ fields! {
         AirHead = "air_head": Length,
         /// Width of the upper collector's slots.
         UpperSlotWidth = "upper_slot_width": Length,
+        /// Free chlorine of the water that leaves.
+        FeedFreeChlorine = "feed_free_chlorine": Concentration,
+        /// Free and combined chlorine of the water that leaves.
+        FeedTotalChlorine = "feed_total_chlorine": Concentration,
+        /// Hardness of the water that leaves.
+        FeedHardness = "feed_hardness": Hardness,
+        /// Iron of the water that leaves.
+        FeedIron = "feed_iron": Concentration,
         /// Silt density index of the water that leaves.
         SiltDensityIndex = "silt_density_index": Ratio,
         /// Mass of the empty vessel with its valve.
@@ -352,9 +370,17 @@ impl WaterField {
         WaterField::CollectorLoss,
         WaterField::LabelPressure,
         WaterField::LabelTemperature,
-        WaterField::SiltDensityIndex,
         WaterField::EmptyMass,
         WaterField::FootDiameter,
+    ];
+
+    /// Those of the water that leaves, where it feeds reverse osmosis.
+    pub const OF_FEED: &'static [WaterField] = &[
+        WaterField::FeedFreeChlorine,
+        WaterField::FeedTotalChlorine,
+        WaterField::FeedHardness,
+        WaterField::FeedIron,
+        WaterField::SiltDensityIndex,
     ];
 
     /// Those of a layer's grains.
@@ -406,7 +432,7 @@ impl WaterField {
                 Unit::MilliequivalentPerLitre,
                 Unit::AsBicarbonate,
             ],
-            WaterField::CalciumHardness => &[
+            WaterField::CalciumHardness | WaterField::FeedHardness => &[
                 Unit::AsCalciumCarbonate,
                 Unit::GrainPerGallon,
                 Unit::GermanDegree,
@@ -457,7 +483,9 @@ impl WaterField {
             ) => Unit::Percent,
             (WaterField::DailyUse, _, false) => Unit::UsGallonPerDay,
             (WaterField::DailyUse, _, true) => Unit::CubicMetrePerDay,
-            (WaterField::CalciumHardness | WaterField::MagnesiumHardness, _, false) => Unit::GrainPerGallon,
+            (WaterField::CalciumHardness | WaterField::MagnesiumHardness | WaterField::FeedHardness, _, false) => {
+                Unit::GrainPerGallon
+            }
             (WaterField::HalfLength, ..) => Unit::Centimetre,
             (WaterField::SaltDose, _, false) => Unit::PoundPerCubicFoot,
             (WaterField::ResinCapacity, _, false) => Unit::GrainPerCubicFoot,

@@ -12,6 +12,7 @@ mod life;
 pub mod loading;
 pub mod names;
 mod number;
+mod prices;
 mod quote;
 mod search;
 pub mod supply;
@@ -19,7 +20,7 @@ mod window;
 
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
-pub use label::{CareLabel, Fixed, Label, QuoteLabel, TopLabel};
+pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

@@ -74,6 +74,12 @@ pub async fn screens(page: &Page) -> Vec<String> {
     let papers =
         ["search", "bill", "picking", "survey-sheet", "calculation", "loading"].map(|paper| format!("{job}/{paper}"));
     let of_a_tag = ["removal", "loading"].map(|sheet| vessels[0].replace("/vessels/", &format!("/{sheet}/")) + "/CF-1");
-    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), vec!["#/settings".to_owned()]]
-        .concat()
+    [
+        vec!["#/jobs".to_owned(), job],
+        vessels,
+        papers.to_vec(),
+        of_a_tag.to_vec(),
+        vec!["#/prices".to_owned(), "#/settings".to_owned()],
+    ]
+    .concat()
 }

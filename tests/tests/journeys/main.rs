@@ -36,6 +36,7 @@ mod page;
 mod paper;
 mod picture;
 mod plan;
+mod prices;
 mod print;
 mod screens;
 mod search;

@@ -4,6 +4,7 @@
 mod acceptance;
 mod chemistry;
 mod extremes;
+mod feed;
 mod house;
 mod hydraulics;
 mod hydraulics_extremes;
