@@ -89,6 +89,7 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         .kid(service(desk, flow))
         .kid(life(desk, &life_of, flow))
         .kid(results(desk, answers, flow))
+        .kid(crate::service::card_links(desk, id))
         .kid(el("div", "actions").kid(button("quiet", desk.label(Label::RemoveVessel), remove)));
     vec![aside, entries]
 }
