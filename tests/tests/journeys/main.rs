@@ -20,6 +20,7 @@
 mod axe;
 mod browser;
 mod calculated;
+mod care;
 mod crash;
 mod filter;
 mod finds;
