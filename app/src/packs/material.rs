@@ -19,6 +19,9 @@ use crate::parts::signal::{Held, Kept, Worked};
 use crate::parts::typing::typing;
 use crate::vessel::NumberLine;
 
+/// Less than a tenth of a litre isn't spoken of: it is what a bag holds more or less.
+const NOTICED_M3: f64 = 1e-4;
+
 /// A material of the bill.
 #[derive(Clone, Copy)]
 pub(super) struct Material {
@@ -109,10 +112,10 @@ impl Material {
             let cost = if bought.per_vessel { bought.cost_each() } else { packing.cost };
             parts.extend(cost.map(money));
             if !bought.per_vessel {
-                if packing.left_over.volume().value > 0.0 {
+                if packing.left_over.volume().value > NOTICED_M3 {
                     parts.push(format!("{} {}", manner.volume(packing.left_over.volume()), say(SupplyLabel::LeftOver)));
                 }
-                if packing.short_by.volume().value > 0.0 {
+                if packing.short_by.volume().value > NOTICED_M3 {
                     let short = manner.volume(packing.short_by.volume());
                     parts.push(format!("{short} {}, {}", say(SupplyLabel::Short), say(SupplyLabel::ShortBed)));
                 }

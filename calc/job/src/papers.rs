@@ -141,6 +141,8 @@ pub enum Cell {
         text: String,
         /// Widths in modules, bar and space in turn.
         bars: Option<Vec<u8>>,
+        /// How wide it may be, mm.
+        room_mm: f64,
     },
     /// A picture, as wide as the sheet.
     Picture(std::sync::Arc<crate::drawing::Drawing>),

@@ -13,4 +13,5 @@ mod practice;
 mod properties;
 mod reference;
 mod search;
+mod supply_packs;
 mod textbook;

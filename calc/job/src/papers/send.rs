@@ -146,7 +146,16 @@ pub fn picture(
     manner: Manner,
     form: Form,
 ) -> Option<crate::drawing::Drawing> {
-    let names: Vec<String> = bill.vessels.iter().map(|id| vessel_name(job, id, manner)).collect();
+    // Each piece is for one tag of its vessel, in their order.
+    let mut before: Vec<usize> = vec![0; bill.vessels.len()];
+    let mut name = |vessel: usize| {
+        let id = bill.vessels.get(vessel)?;
+        let place = before.get_mut(vessel)?;
+        let tag = job.vessel(id).and_then(|there| there.tags.get(*place).map(|tag| tag.trim().to_owned()));
+        *place += 1;
+        Some(tag.filter(|tag| !tag.is_empty()).unwrap_or_else(|| vessel_name(job, id, manner)))
+    };
+    let names: Vec<String> = cut.pieces.iter().map(|(vessel, _)| name(*vessel).unwrap_or_default()).collect();
     cut_drawing(cut, &names, &manner, form)
 }
 
