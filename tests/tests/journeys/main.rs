@@ -37,5 +37,6 @@ mod site;
 mod start;
 mod storage;
 mod stored;
+mod supply;
 mod update;
 mod water;

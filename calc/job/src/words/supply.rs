@@ -73,6 +73,7 @@ SupplyLabel {
     BaselineTape = "Tape reading as poured",
     DrainControl = "Drain line flow control",
     NextDue = "Next due",
+    Planned = "Planned",
     Weighs = "Weighs",
     Holds = "Holds",
     SendAlong = "To send along",
