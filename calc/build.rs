@@ -185,7 +185,7 @@ fn main() {
             *line,
             row,
             "unit",
-            &["ratio", "in", "ft", "gal", "gpm", "pack", "psi", "c", "min", "mm", "lb"],
+            &["ratio", "in", "ft", "gal", "gpm", "pack", "psi", "c", "min", "year", "mm", "lb"],
         );
         let amount = match unit {
             "in" => format!("Amount::Length({})", length(value * 0.0254)),
@@ -200,6 +200,7 @@ fn main() {
             ),
             "c" => format!("Amount::Temperature({})", temperature(value + 273.15)),
             "min" => format!("Amount::Time({})", quantity("Time", value * 60.0)),
+            "year" => format!("Amount::Time({})", quantity("Time", value * 365.25 * 86_400.0)),
             _ => format!("Amount::Ratio({value:?})"),
         };
         let _ = writeln!(
@@ -336,6 +337,40 @@ fn main() {
         let _ = writeln!(
             out,
             "    Criterion {{ purpose: Purpose::{}, quantity: CriterionOf::{}, low: {low}, high: {high}, section: {:?}, source: {} }},",
+            variant(purpose),
+            variant(of),
+            table.text(*line, row, "section"),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("water_limits.csv");
+    table.ids("");
+    let _ = writeln!(out, "static WATER_LIMITS: &[WaterLimit] = &[");
+    for (line, row) in &table.rows {
+        let purpose = table.one_of(*line, row, "purpose", &purposes.iter().map(String::as_str).collect::<Vec<_>>());
+        let of = table.one_of(
+            *line,
+            row,
+            "quantity",
+            &["ph", "calcium_hardness", "alkalinity", "iron", "aluminium", "turbidity"],
+        );
+        let unit = table.one_of(*line, row, "unit", &["ph", "mg_l", "ntu"]);
+        let limit = |column: &str| match (table.number(*line, row, column), unit) {
+            (None, _) => "None".to_owned(),
+            (Some(value), "mg_l") => {
+                format!("Some(Amount::Concentration(Concentration::milligrams_per_litre({value:?})))")
+            }
+            (Some(value), _) => format!("Some(Amount::Ratio({value:?}))"),
+        };
+        let (low, high) = (limit("low"), limit("high"));
+        if low == "None" && high == "None" {
+            table.stop(*line, "low", "and high are both empty");
+        }
+        let _ = writeln!(
+            out,
+            "    WaterLimit {{ purpose: Purpose::{}, quantity: Term::{}, low: {low}, high: {high}, section: {:?}, source: {} }},",
             variant(purpose),
             variant(of),
             table.text(*line, row, "section"),
@@ -520,6 +555,7 @@ fn split(out: &str) {
             ("static SIEVES", "sieves"),
             ("static FLOW_CONTROLS", "flow_controls"),
             ("/// What a vessel's bed is there for", "purposes"),
+            ("static WATER_LIMITS", "water_limits"),
             ("const ASME_FD", "heads"),
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),

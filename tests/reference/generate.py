@@ -13,12 +13,16 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import bed_depth
 import calibration
+import carbonate
+import contactor
 import cutting
 import expansion
 import fluidised
 import grading
 import head_shape
+import magnesia
 import media_loss
 import minimum_fluidisation
 import packed_bed
@@ -34,8 +38,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, student_t, calibration, spent, media_loss,
-          packs, cutting]
+          terminal_speed, grading, expansion, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
+          spent, media_loss, packs, cutting]
 
 
 def in_sample(key, percent):

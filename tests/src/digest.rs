@@ -1,7 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, vessels, water,
+    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings,
+    packs, sieves, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -35,6 +36,10 @@ pub fn all() -> String {
         ("terminal_speed", fluidisation::settling().values),
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
+        ("carbonate", carbonates::waters().values),
+        ("contactor", contactors::beds().values),
+        ("magnesia", contactors::magnesia().values),
+        ("bed_depth", contactors::depth_lines().values),
         ("packs", packs::packings().values),
         ("cutting", packs::cuts().values),
         ("student_t", lives::quantiles().values),

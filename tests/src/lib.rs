@@ -16,6 +16,8 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`carbonates`] | waters and what calcite does to them |
+//! | [`contactors`] | beds of calcite and their waters |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
@@ -24,6 +26,8 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
 pub mod beds;
+pub mod carbonates;
+pub mod contactors;
 pub mod digest;
 pub mod expansions;
 pub mod fills;

@@ -17,8 +17,8 @@ pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{
-    Amount, Basis, Caution, Input, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume,
-    VolumeRate,
+    Amount, Basis, Caution, Concentration, Input, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict,
+    Volume, VolumeRate,
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
@@ -347,6 +347,7 @@ impl Manner {
             Amount::Time(x) if x.value >= 3600.0 * 2.0 => format!("{} h", self.decimal(x.value / 3600.0, 1)),
             Amount::Time(x) => format!("{} min", self.decimal(x.value / 60.0, 1)),
             Amount::Rate(x) => format!("{} BV/h", self.decimal(x.value * 3600.0, 1)),
+            Amount::Concentration(x) => self.concentration(x),
             Amount::Ratio(x) => self.decimal(x, 2),
             Amount::Count(n) => n.to_string(),
         }
@@ -387,6 +388,22 @@ impl Manner {
         } else {
             format!("{} gpm", self.decimal(Unit::UsGallonPerMinute.from_si(flow.value), 1))
         }
+    }
+
+    /// A concentration in milligrams per litre, to about three digits.
+    #[must_use]
+    pub fn concentration(&self, concentration: Concentration) -> String {
+        let value = concentration.to_milligrams_per_litre();
+        let places = if value.abs() >= 100.0 {
+            0
+        } else if value.abs() >= 10.0 {
+            1
+        } else if value.abs() >= 1.0 {
+            2
+        } else {
+            3
+        };
+        format!("{} mg/L", self.decimal(value, places))
     }
 
     /// A flow per area, or a speed of water.

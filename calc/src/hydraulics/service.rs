@@ -199,7 +199,7 @@ fn layer_loss(layer: &BedLayer, water: &Water, flow_per_area: &Figure<Velocity>)
 }
 
 /// A figure against the least and the most it should be.
-fn limited(
+pub(crate) fn limited(
     subject: Subject,
     value: Amount,
     (low, high): (Option<Amount>, Option<Amount>),

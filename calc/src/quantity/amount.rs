@@ -1,8 +1,8 @@
 //! A value of any quantity, with the trade's noun for it.
 
 use super::{
-    Area, DynamicViscosity, Frequency, Length, Mass, MassDensity, Pressure, Temperature, Time, Velocity, Volume,
-    VolumeRate,
+    Area, Concentration, DynamicViscosity, Frequency, Length, Mass, MassDensity, Pressure, Temperature, Time, Velocity,
+    Volume, VolumeRate,
 };
 
 /// A value together with the kind of quantity it is; what problems, inputs and verdicts carry.
@@ -32,6 +32,8 @@ pub enum Amount {
     Time(Time),
     /// So many times in a time: bed volumes an hour.
     Rate(Frequency),
+    /// A mass in a volume of water.
+    Concentration(Concentration),
     /// A plain ratio (0.1 is ten per cent).
     Ratio(f64),
     /// A number of things.
@@ -55,6 +57,7 @@ impl Amount {
             Amount::Viscosity(x) => x.value,
             Amount::Time(x) => x.value,
             Amount::Rate(x) => x.value,
+            Amount::Concentration(x) => x.to_kilograms_per_cubic_metre(),
             Amount::Ratio(x) => x,
             Amount::Count(n) => f64::from(n),
         }
@@ -282,6 +285,98 @@ pub enum Term {
     RiserLength,
     /// Number of vessels.
     VesselCount,
+    /// How acid the water is.
+    Ph,
+    /// Acid that the water takes up, as calcium carbonate.
+    Alkalinity,
+    /// Dissolved carbon dioxide.
+    CarbonDioxide,
+    /// Calcium in the water, as calcium carbonate.
+    CalciumHardness,
+    /// Magnesium in the water, as calcium carbonate.
+    MagnesiumHardness,
+    /// Calcium and magnesium, as calcium carbonate.
+    Hardness,
+    /// Sodium in the water.
+    Sodium,
+    /// Sulfate in the water.
+    Sulfate,
+    /// Chloride in the water.
+    Chloride,
+    /// Everything dissolved in the water.
+    DissolvedSolids,
+    /// By what share of all charge cations and anions miss each other.
+    ChargeBalance,
+    /// How far from saturation with calcite.
+    SaturationIndex,
+    /// Calcite that a volume of water takes up.
+    CalciteDissolved,
+    /// Magnesia that a volume of water takes up.
+    MagnesiaDissolved,
+    /// Surface of all grains that the water passes.
+    GrainSurface,
+    /// Mass of the calcite.
+    CalciteMass,
+    /// Mass of the magnesia.
+    MagnesiaMass,
+    /// Water treated on average.
+    AverageUse,
+    /// Share of a bed that may go before it is filled up.
+    RefillShare,
+    /// What comes in.
+    InletConcentration,
+    /// What may leave.
+    OutletConcentration,
+    /// What media hold when full.
+    MediaCapacity,
+    /// Share of a capacity that is used.
+    UsableShare,
+    /// How long a bed served.
+    ServiceTime,
+    /// Service time that a metre of bed adds.
+    ServiceTimePerMetre,
+    /// Depth of bed that brings no service time.
+    CriticalDepth,
+    /// Depth of carbon that halves chlorine in a test.
+    HalfLength,
+    /// Flow per area of that test.
+    TestVelocity,
+    /// Contact time that halves chlorine.
+    HalfTime,
+    /// What a gram of carbon holds at 1 mg/L.
+    FreundlichFactor,
+    /// Exponent of Freundlich's isotherm.
+    FreundlichExponent,
+    /// Iron in the water.
+    Iron,
+    /// Manganese in the water.
+    Manganese,
+    /// Aluminium in the water.
+    Aluminium,
+    /// How cloudy the water is.
+    Turbidity,
+    /// Salt for a regeneration on a volume of resin.
+    SaltDose,
+    /// Hardness that a volume of resin takes up.
+    ResinCapacity,
+    /// Hardness that iron counts for.
+    IronFactor,
+    /// Hardness with what iron counts for.
+    CompensatedHardness,
+    /// Share of the capacity kept in reserve.
+    Reserve,
+    /// Water between regenerations.
+    WaterBetween,
+    /// Time between regenerations.
+    RegenerationInterval,
+    /// Suspended solids in the water.
+    Solids,
+    /// How long a filter runs between washes.
+    RunLength,
+    /// Water for one wash.
+    WashWater,
+    /// How long a bed lasts.
+    Life,
     /// The length pipe is sold in.
     StockLength,
     /// What one cut of the saw takes.
@@ -364,6 +459,22 @@ impl Term {
             Term::RoomExpansion => "E_room",
             Term::EmptyMass => "m_empty",
             Term::FootDiameter => "D_foot",
+            Term::Ph => "pH",
+            Term::Alkalinity => "Alk",
+            Term::CalciumHardness => "Ca",
+            Term::MagnesiumHardness => "Mg",
+            Term::CarbonDioxide => "CO₂",
+            Term::GrainSurface => "S",
+            Term::HalfLength => "h½",
+            Term::TestVelocity => "v_test",
+            Term::HalfTime => "t½",
+            Term::InletConcentration => "C₀",
+            Term::OutletConcentration => "C",
+            Term::FreundlichFactor => "K",
+            Term::FreundlichExponent => "1/n",
+            Term::UsableShare => "usable",
+            Term::CalciteDissolved => "x",
+            Term::AverageUse => "Q_mean",
             Term::LiftReach => "H",
             Term::LiftHeight => "V",
             Term::LiftTravel => "D",

@@ -167,4 +167,26 @@ pub enum Caution {
     FromMemory,
     /// The mass of the empty vessel isn't known and is left out.
     WithoutVessel,
+    /// Cations and anions of the analysis miss each other: something was measured wrong or left out.
+    ChargesMiss {
+        /// By what share of all charge.
+        share: Amount,
+    },
+    /// Water that stands in it goes above this pH.
+    Overshoot {
+        /// The pH.
+        limit: Amount,
+    },
+    /// More than a published rule counts on.
+    AboveRule {
+        /// What was typed.
+        value: Amount,
+        /// What the rule counts on.
+        limit: Amount,
+    },
+    /// The water holds more calcite than it can keep: it takes up none, and may lay some down.
+    Supersaturated {
+        /// The saturation index.
+        index: Amount,
+    },
 }

@@ -4,7 +4,8 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs, sieves, vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
+    sieves, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -83,6 +84,26 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn waters_and_what_calcite_does_to_them_match_phreeqc() {
+    carbonates::waters().settle("carbonate.csv", 2676);
+}
+
+#[wasm_bindgen_test]
+fn calcite_taken_up_in_contact_matches_phreeqc_s_kinetics() {
+    contactors::beds().settle("contactor.csv", 60);
+}
+
+#[wasm_bindgen_test]
+fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
+    contactors::magnesia().settle("magnesia.csv", 160);
+}
+
+#[wasm_bindgen_test]
+fn lines_of_service_time_by_depth_match_numpy() {
+    contactors::depth_lines().settle("bed_depth.csv", 48);
 }
 
 #[wasm_bindgen_test]

@@ -1,7 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves, vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves,
+    vessels, water,
 };
 
 #[test]
@@ -62,6 +63,26 @@ fn gradings_match_the_reference() {
 #[test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[test]
+fn waters_and_what_calcite_does_to_them_match_phreeqc() {
+    carbonates::waters().settle("carbonate.csv", 2676);
+}
+
+#[test]
+fn calcite_taken_up_in_contact_matches_phreeqc_s_kinetics() {
+    contactors::beds().settle("contactor.csv", 60);
+}
+
+#[test]
+fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
+    contactors::magnesia().settle("magnesia.csv", 160);
+}
+
+#[test]
+fn lines_of_service_time_by_depth_match_numpy() {
+    contactors::depth_lines().settle("bed_depth.csv", 48);
 }
 
 #[test]

@@ -55,6 +55,10 @@ pub fn caution(manner: &Manner, caution: &Caution) -> Value {
         Caution::NotLifted => ("not_lifted", json!({})),
         Caution::SizesGuessed => ("sizes_guessed", json!({})),
         Caution::FromMemory => ("from_memory", json!({})),
+        Caution::ChargesMiss { share } => ("charges_miss", amounts(&[("share", share)])),
+        Caution::Overshoot { limit } => ("overshoot", amounts(&[("limit", limit)])),
+        Caution::AboveRule { value, limit } => ("above_rule", amounts(&[("value", value), ("limit", limit)])),
+        Caution::Supersaturated { index } => ("supersaturated", amounts(&[("index", index)])),
         Caution::WithoutVessel => ("without_vessel", json!({})),
         Caution::DensityVaries { low, high } => ("density_varies", amounts(&[("low", low), ("high", high)])),
     };

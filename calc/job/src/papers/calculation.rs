@@ -173,6 +173,7 @@ fn exact(amount: Amount) -> String {
         Amount::Viscosity(x) => (x.value, " Pa·s"),
         Amount::Time(x) => (x.value, " s"),
         Amount::Rate(x) => (x.value, " 1/s"),
+        Amount::Concentration(x) => (x.to_kilograms_per_cubic_metre(), " kg/m³"),
         Amount::Ratio(x) => (x, ""),
         Amount::Count(n) => return n.to_string(),
     };

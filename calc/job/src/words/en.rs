@@ -155,6 +155,52 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::RiserWall => "wall of the riser",
         Term::RiserLength => "length of the riser",
         Term::VesselCount => "number of vessels",
+        Term::Ph => "pH",
+        Term::Alkalinity => "alkalinity as CaCO₃",
+        Term::CarbonDioxide => "carbon dioxide",
+        Term::CalciumHardness => "calcium as CaCO₃",
+        Term::MagnesiumHardness => "magnesium as CaCO₃",
+        Term::Hardness => "hardness as CaCO₃",
+        Term::Sodium => "sodium",
+        Term::Sulfate => "sulfate",
+        Term::Chloride => "chloride",
+        Term::DissolvedSolids => "dissolved solids",
+        Term::ChargeBalance => "difference of cations and anions",
+        Term::SaturationIndex => "saturation index",
+        Term::CalciteDissolved => "calcite taken up",
+        Term::MagnesiaDissolved => "magnesia taken up",
+        Term::GrainSurface => "surface of the grains",
+        Term::CalciteMass => "weight of the calcite",
+        Term::MagnesiaMass => "weight of the magnesia",
+        Term::AverageUse => "water treated on average",
+        Term::RefillShare => "share that may go before filling up",
+        Term::InletConcentration => "what comes in",
+        Term::OutletConcentration => "what may leave",
+        Term::MediaCapacity => "what the media hold",
+        Term::UsableShare => "share that is used",
+        Term::ServiceTime => "service time",
+        Term::ServiceTimePerMetre => "service time a metre of bed adds",
+        Term::CriticalDepth => "depth that brings no service time",
+        Term::HalfLength => "half-length",
+        Term::TestVelocity => "flow per area of the test",
+        Term::HalfTime => "contact time that halves it",
+        Term::FreundlichFactor => "Freundlich K, mg/g at 1 mg/L",
+        Term::FreundlichExponent => "Freundlich 1/n",
+        Term::Iron => "iron",
+        Term::Manganese => "manganese",
+        Term::Aluminium => "aluminium",
+        Term::Turbidity => "turbidity, NTU",
+        Term::SaltDose => "salt dose",
+        Term::ResinCapacity => "capacity of the resin",
+        Term::IronFactor => "hardness a milligram of iron counts for",
+        Term::CompensatedHardness => "hardness with iron counted",
+        Term::Reserve => "reserve",
+        Term::WaterBetween => "water between regenerations",
+        Term::RegenerationInterval => "time between regenerations",
+        Term::Solids => "suspended solids",
+        Term::RunLength => "run length",
+        Term::WashWater => "water for one wash",
+        Term::Life => "expected life",
         Term::StockLength => "stock length",
         Term::Kerf => "width of the saw's cut",
         Term::LiftReach => "reach out to the hands",
@@ -397,6 +443,23 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
                 .to_owned()
         }
         Caution::FromMemory => "From memory: no verdict rests on it.".to_owned(),
+        Caution::ChargesMiss { share } => format!(
+            "Cations and anions of the analysis miss each other by {}: something is left out or measured wrong.",
+            manner.percent(share.si())
+        ),
+        Caution::Overshoot { limit } => format!(
+            "Water that stands in magnesia goes above pH {}: flush before use, and mind fittings and taste.",
+            manner.amount(*limit)
+        ),
+        Caution::AboveRule { value, limit } => format!(
+            "{} is more than the rule counts on at this salt dose ({}).",
+            manner.amount(*value),
+            manner.amount(*limit)
+        ),
+        Caution::Supersaturated { index } => format!(
+            "The water is supersaturated already (saturation index {}): it takes up no calcite and may lay some down.",
+            manner.amount(*index)
+        ),
         Caution::WithoutVessel => {
             "Without the vessel itself: the weight of the empty vessel isn't known. Add it.".to_owned()
         }
