@@ -135,3 +135,15 @@ fn curves_of_spent_beds_match_the_reference() {
 fn media_lost_matches_the_reference() {
     lives::losses().settle("media_loss.csv", 80);
 }
+
+/// Told, not judged.
+#[wasm_bindgen_test]
+fn packs_of_fifty_vessels_are_chosen_while_somebody_waits() {
+    let begun = js_sys::Date::now();
+    let rounds = 20;
+    for _ in 0..rounds {
+        assert_eq!(packs::fifty_vessels(), (4_771_020, 991), "as the general solver has it");
+    }
+    let each = (js_sys::Date::now() - begun) / f64::from(rounds);
+    wasm_bindgen_test::console_log!("packs of fifty vessels and six materials in wasm: {each} ms");
+}
