@@ -119,7 +119,7 @@ pub fn buy(bill: &mut Bill, parts: &[BillPart], ways: &[Way]) -> Vec<Bought> {
     for material in materials {
         let poured = poured_of(parts, &material);
         let way = ways.iter().find(|way| way.material == material);
-        let Some(bought) = bought(&material, &poured, way) else { continue };
+        let Some(bought) = bought(material, &poured, way) else { continue };
         put_on(bill, &bought, &poured);
         all.push(bought);
     }
@@ -138,7 +138,7 @@ fn poured_of<'a>(parts: &[BillPart<'a>], material: &str) -> Vec<Poured<'a>> {
     poured
 }
 
-fn bought(material: &Cow<'static, str>, poured: &[Poured], way: Option<&Way>) -> Option<Bought> {
+fn bought(material: Cow<'static, str>, poured: &[Poured], way: Option<&Way>) -> Option<Bought> {
     let density = mean_density(poured)?;
     let mut offers: Vec<PackOffer> = way.map(|way| way.offers.clone()).unwrap_or_default();
     if offers.is_empty() {
@@ -198,7 +198,7 @@ fn bought(material: &Cow<'static, str>, poured: &[Poured], way: Option<&Way>) ->
         .map(|(vessel, tags, volume)| (vessel, tags, Content::needed(cubic_metres(volume)).unwrap_or_default()))
         .collect();
     let contents = contents.unwrap_or_default();
-    Some(Bought { material: material.clone(), offers, contents, need, of, per_vessel, pooled, each })
+    Some(Bought { material, offers, contents, need, of, per_vessel, pooled, each })
 }
 
 /// Dry mass over volume of all that is poured of a material; none where nothing is.

@@ -118,7 +118,12 @@ fn of_vessel(job: &Job, answer: &VesselAnswers, manner: Manner) -> Option<Vec<(S
 }
 
 fn of_load(job: &Job, bill: &JobBill, load: &Staged, packs: u32, manner: Manner) -> (String, String) {
-    let vessel = bill.vessels.get(load.vessel).map(|id| vessel_name(job, id, manner)).unwrap_or_default();
+    let tags = bill.vessels.get(load.vessel).and_then(|id| job.vessel(id)).map(|vessel| vessel.tags.as_slice());
+    // Of many tags the first and the last: a label is small.
+    let vessel = match tags {
+        Some([first, _, .., last]) => format!("{} … {}", first.trim(), last.trim()),
+        _ => bill.vessels.get(load.vessel).map(|id| vessel_name(job, id, manner)).unwrap_or_default(),
+    };
     (vessel, format!("{packs} × {}", load.item))
 }
 

@@ -45,6 +45,7 @@ SupplyLabel {
     LiftingHint = "By the revised NIOSH lifting equation; seldom, for less than an hour, on a firm floor.",
     MayLift = "One person may lift",
     TimesLimit = "times that",
+    TimesLiftable = "times what one person may lift",
     TwoPeople = "two people, a lifting aid, or smaller packs",
     GripLabel = "Grip",
     GripGood = "handles",
