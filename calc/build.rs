@@ -345,6 +345,28 @@ fn main() {
     }
     let _ = writeln!(out, "];");
 
+    let table = Table::read("lives.csv");
+    table.ids("");
+    let _ = writeln!(out, "static LIVES: &[UsualLife] = &[");
+    for (line, row) in &table.rows {
+        let purpose = table.one_of(*line, row, "purpose", &purposes.iter().map(String::as_str).collect::<Vec<_>>());
+        let months = |column: &str| match table.number(*line, row, column) {
+            Some(months) if months.fract() == 0.0 && months <= 1200.0 => months as u32,
+            _ => table.stop(*line, column, "is no whole number of months"),
+        };
+        let (low, high) = (months("low_months"), months("high_months"));
+        if low > high {
+            table.stop(*line, "low_months", "is above high_months");
+        }
+        let _ = writeln!(
+            out,
+            "    UsualLife {{ purpose: Purpose::{}, low_months: {low}, high_months: {high}, source: {} }},",
+            variant(purpose),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
     let table = Table::read("water_limits.csv");
     table.ids("");
     let _ = writeln!(out, "static WATER_LIMITS: &[WaterLimit] = &[");
@@ -521,6 +543,17 @@ fn main() {
     }
     let _ = writeln!(out, "];");
 
+    let table = Table::read("currencies.csv");
+    table.ids("");
+    let _ = writeln!(out, "/// Currencies whose smallest unit is no hundredth: a row of `currencies.csv` each.");
+    let _ = writeln!(out, "static CURRENCIES: &[(&str, u32)] = &[");
+    for (line, row) in &table.rows {
+        let places = table.one_of(*line, row, "places", &["0", "3", "4"]);
+        sources.check(&table, *line, row, "source");
+        let _ = writeln!(out, "    ({:?}, {places}),", table.filled(*line, row, "id"));
+    }
+    let _ = writeln!(out, "];");
+
     split(&out);
 }
 
@@ -555,11 +588,13 @@ fn split(out: &str) {
             ("static SIEVES", "sieves"),
             ("static FLOW_CONTROLS", "flow_controls"),
             ("/// What a vessel's bed is there for", "purposes"),
+            ("static LIVES", "lives"),
             ("static WATER_LIMITS", "water_limits"),
             ("const ASME_FD", "heads"),
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),
             ("/// A part that a job takes", "fittings"),
+            ("/// Currencies whose smallest", "currencies"),
         ];
         if let Some((_, name)) = starts.iter().find(|(start, _)| line.starts_with(start)) {
             current = name;

@@ -3,6 +3,7 @@
 
 mod files;
 mod opened;
+mod quoting;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -28,6 +29,7 @@ use crate::route::Route;
 
 pub use opened::Opened;
 use opened::erase_keys;
+pub use quoting::{Quoted, with_quote};
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -35,8 +37,6 @@ const PREFIX: &str = "bedwright/";
 const JOBS: &str = "bedwright/job/";
 /// Keys of jobs that are being erased: a job with such a mark is gone, whatever of it is still found.
 const ERASED: &str = "bedwright/erased/";
-/// Where a job's records are kept, beside its sections.
-const RECORDS: &str = "records";
 /// Jobs stay in the bin for this many days.
 pub const BIN_DAYS: i64 = 30;
 
@@ -105,6 +105,7 @@ pub struct Parts {
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
+    quoted: Cell<Option<Worked<Option<Arc<Quoted>>>>>,
     counts: Cell<Counts>,
 }
 
@@ -138,6 +139,7 @@ impl Desk {
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
+            quoted: Cell::default(),
             counts: Cell::default(),
         })));
         if !unread.is_empty() {
@@ -204,7 +206,7 @@ impl Desk {
         let mut job = self
             .shelf
             .with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
-        let taken = if section == RECORDS {
+        let taken = if saved::is_records(section) {
             saved::read_records(&mut job, &text)
         } else {
             saved::read_section(&mut job, section, &text)
@@ -248,6 +250,11 @@ impl Desk {
     #[inline(never)]
     pub fn open(self) -> Option<Arc<Job>> {
         self.job.get()
+    }
+
+    /// The job that the address is about, once it is open; followed.
+    pub fn job_here(self) -> Option<Id> {
+        self.route.with(|route| route.job().cloned()).filter(|_| self.job.with(Option::is_some))
     }
 
     /// The open job as it is now, whatever becomes of it.
@@ -335,8 +342,8 @@ impl Desk {
                     keeper.schedule(&format!("{JOBS}{}/{name}", job.id), &locked.value.to_string());
                 }
             }
-            if before.map_or(0, |before| before.records.len()) != job.records.len() {
-                keeper.schedule(&format!("{JOBS}{}/{RECORDS}", job.id), &saved::records_text(job));
+            for part in saved::parts_from(job, before.map_or(0, |before| before.records.len())) {
+                keeper.schedule(&format!("{JOBS}{}/{part}", job.id), &saved::records_text(job, &part));
             }
         }
     }
@@ -415,7 +422,8 @@ impl Desk {
         let names = self.shelf.with_untracked(|shelf| {
             shelf.get(id).map(|job| {
                 let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
-                known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
+                let records = [saved::RECORDS.to_owned()].into_iter().chain(saved::parts_from(job, 0));
+                known.chain(job.locked.keys().cloned()).chain(records).collect::<Vec<_>>()
             })
         });
         let keeper = self.keeper.clone();

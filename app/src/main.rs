@@ -12,9 +12,12 @@ mod packs;
 mod parts;
 mod person;
 mod picking;
+mod quote;
 mod route;
+mod search;
 mod settings;
 mod survey_sheet;
+mod top;
 mod vessel;
 
 fn main() {

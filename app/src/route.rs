@@ -11,8 +11,12 @@ pub enum Route {
     Job(Id),
     /// One vessel of a job.
     Vessel(Id, Id),
+    /// Vessels for a flow of a job.
+    Search(Id),
     /// A job's bill of materials.
     Bill(Id),
+    /// A job's quote.
+    Quote(Id),
     /// A job's pick list.
     Picking(Id),
     /// Which packs a job's material comes in, and how it is handled.
@@ -34,7 +38,9 @@ impl Route {
         match parts.as_slice() {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
+            ["jobs", job, "search"] => Route::Search(Id::new(job)),
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
+            ["jobs", job, "quote"] => Route::Quote(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
             ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
             ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
@@ -51,7 +57,9 @@ impl Route {
             Route::Jobs => "#/jobs".to_owned(),
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
+            Route::Search(job) => format!("#/jobs/{job}/search"),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
+            Route::Quote(job) => format!("#/jobs/{job}/quote"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
             Route::Packs(job) => format!("#/jobs/{job}/packs"),
             Route::Labels(job) => format!("#/jobs/{job}/labels"),
@@ -66,7 +74,9 @@ impl Route {
         match self {
             Route::Job(job)
             | Route::Vessel(job, _)
+            | Route::Search(job)
             | Route::Bill(job)
+            | Route::Quote(job)
             | Route::Picking(job)
             | Route::Packs(job)
             | Route::Labels(job)

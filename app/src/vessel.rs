@@ -4,7 +4,7 @@ mod backwash;
 mod doubt;
 mod evidence;
 mod layers;
-mod number_line;
+pub mod number_line;
 mod page;
 mod results;
 mod service;

@@ -14,6 +14,7 @@
 //! | [`calibration`] | a straight line through readings, and back from a reading to where it was taken |
 //! | [`breakthrough`] | the S-shaped curve of a bed that is being spent, and when its outlet reaches a limit |
 //! | [`throughput`] | water through a place, from its meters, one after the other |
+//! | [`usual`] | how long a bed usually lasts, before it was read |
 //! | [`media_loss`] | media lost between two tape readings of the same state |
 
 pub mod breakthrough;
@@ -29,12 +30,14 @@ pub mod sensitivity;
 pub mod softening;
 pub mod student;
 pub mod throughput;
+pub mod usual;
 
 pub use breakthrough::{Breakthrough, Front, Spent, breakthrough};
 pub use calibration::{Line, Span, straight_line};
 pub use media_loss::{MediaLoss, Surface, media_lost};
 pub use student::t_quantile;
 pub use throughput::{MeterReading, Throughput};
+pub use usual::UsualLife;
 
 /// A year of 365 days and a quarter, s.
 pub(crate) const YEAR_S: f64 = 365.25 * 86_400.0;

@@ -27,10 +27,12 @@ import media_loss
 import minimum_fluidisation
 import packed_bed
 import packs
+import quote
 import sieve
 import spent
 import student_t
 import table
+import tape_spread
 import terminal_speed
 import textbook
 import vessel_height
@@ -38,7 +40,7 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
+          terminal_speed, grading, expansion, quote, tape_spread, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
           spent, media_loss, packs, cutting]
 
 

@@ -2,7 +2,7 @@
 
 use crate::{
     beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings,
-    packs, sieves, vessels, water,
+    packs, quotes, sieves, tape_spreads, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -36,6 +36,7 @@ pub fn all() -> String {
         ("terminal_speed", fluidisation::settling().values),
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
+        ("tape_spread", tape_spreads::spreads().values),
         ("carbonate", carbonates::waters().values),
         ("contactor", contactors::beds().values),
         ("magnesia", contactors::magnesia().values),
@@ -46,6 +47,7 @@ pub fn all() -> String {
         ("calibration", lives::places().values),
         ("spent", lives::curves().values),
         ("media_loss", lives::losses().values),
+        ("quote", quotes::sums().values),
         ("fills", fills::values()),
         ("beds", beds::values()),
     ]

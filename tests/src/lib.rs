@@ -16,9 +16,11 @@
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
 //! | [`carbonates`] | waters and what calcite does to them |
 //! | [`contactors`] | beds of calcite and their waters |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
+//! | [`quotes`] | what quotes come to |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
 //! | [`packs`] | packs at least cost, pieces from stock lengths |
@@ -38,8 +40,10 @@ pub mod lives;
 pub mod packed_beds;
 pub mod packings;
 pub mod packs;
+pub mod quotes;
 pub mod sieves;
 pub mod table;
+pub mod tape_spreads;
 pub mod vessels;
 pub mod water;
 

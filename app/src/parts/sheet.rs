@@ -190,6 +190,8 @@ fn kind_class(kind: PaperKind) -> &'static str {
         PaperKind::Survey => "sheet-survey",
         PaperKind::BillOfMaterials => "sheet-bill",
         PaperKind::Calculation => "sheet-calculation",
+        PaperKind::Quote => "sheet-quote",
+        PaperKind::InternalQuote => "sheet-quote sheet-internal",
     }
 }
 
@@ -273,6 +275,8 @@ fn sheet_row(row: &Row, columns: &[Column], count: usize) -> El {
         RowKind::Heading => "sheet-row row-heading",
         RowKind::Item => "sheet-row",
         RowKind::Remark => "sheet-row row-remark",
+        RowKind::Sum => "sheet-row row-sum",
+        RowKind::Total => "sheet-row row-sum row-total",
         RowKind::Writing => "sheet-row row-writing",
         RowKind::Sketch => "sheet-row row-sketch",
     };
@@ -284,7 +288,18 @@ fn sheet_row(row: &Row, columns: &[Column], count: usize) -> El {
         }
         return drawn.kid(wide);
     }
+    if matches!(row.kind, RowKind::Sum | RowKind::Total) {
+        return drawn.kids(sum_cells(&row.cells, count));
+    }
     drawn.kids(cells(&row.cells, columns))
+}
+
+/// The name of a sum over all columns but two, and its amount over those.
+fn sum_cells(cells: &[Cell], count: usize) -> Vec<El> {
+    let spans = [count.saturating_sub(2).max(1), 2];
+    let classes = ["cell cell-sum", "cell cell-sum cell-sum-amount"];
+    let drawn = cells.iter().zip(spans).zip(classes);
+    drawn.map(|((cell, span), class)| cell_inside(el("td", class).set("colspan", &span.to_string()), cell)).collect()
 }
 
 /// The cells of a row; where they are fewer than the columns the last one reaches to the right edge.

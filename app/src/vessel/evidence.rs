@@ -30,6 +30,8 @@ pub fn evidence(desk: Desk, vessel: Kept<Id>, water: Water, answers: Answers) ->
     let list = el("ul", "evidence-list").each(ids, move |id| {
         let id = Id::new(id);
         let piece = untrack(seen).iter().find(|piece| piece.id == id).cloned();
+        // What a visit says of the drain goes with the visit.
+        let of_visit = piece.as_ref().is_some_and(|piece| piece.of_visit);
         let text = piece.map(|piece| sentence(desk, &piece, answers)).unwrap_or_default();
         let why = {
             let id = id.clone();
@@ -45,10 +47,12 @@ pub fn evidence(desk: Desk, vessel: Kept<Id>, water: Water, answers: Answers) ->
         let withdraw = move || {
             desk.edit(Edit::AddRecord(withdrawal(new_id(), &id, &today())));
         };
-        el("li", "")
-            .kid(el("span", "").text(&text))
-            .kid(button("quiet", say(Label::EvidenceWithdraw), withdraw))
-            .kid(el("p", "layer-trouble evidence-why").says(why))
+        let end = if of_visit {
+            el("span", "").text(say(Label::EvidenceOfVisit))
+        } else {
+            button("quiet", say(Label::EvidenceWithdraw), withdraw)
+        };
+        el("li", "").kid(el("span", "").text(&text)).kid(end).kid(el("p", "layer-trouble evidence-why").says(why))
     });
     el("details", "how")
         .kid(el("summary", "").kid(el("span", "how-name").text(say(Label::EvidenceTitle))))

@@ -134,7 +134,7 @@ impl NumberLine {
 }
 
 /// The button that says measured or assumed.
-pub(super) fn standing_mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
+pub fn standing_mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
     let (pressed, said) = (measured.clone(), measured.clone());
     el("button", "standing")
         .set("type", "button")

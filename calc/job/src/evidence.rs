@@ -5,8 +5,10 @@ use bedwright_calc::hydraulics::{CleanDrop, DrainCheck, PaperPoint};
 use bedwright_calc::quantity::{
     Basis, Known, Source, cubic_metres_per_second, kelvins, metres_per_second, pascals, seconds,
 };
+use litemap::LiteMap;
 use serde_json::{Map, Value};
 
+use crate::care::visit::{VISIT, Visit};
 use crate::entry::{Dimension, Entry, Understood, Unit};
 use crate::id::Id;
 use crate::job::{Job, Record};
@@ -72,6 +74,8 @@ pub struct Evidence {
     pub expansion: Option<Entry>,
     /// The pressure lost over the bed that was read.
     pub drop: Option<Entry>,
+    /// Whether it is what a visit says of the drain; then it goes with the visit.
+    pub of_visit: bool,
 }
 
 /// The key under which a record says what it is.
@@ -120,17 +124,35 @@ pub fn withdrawal(id: Id, of: &Id, day: &str) -> Record {
     Record { id, value: Value::Object(map) }
 }
 
+/// The records that other records took back, by their ids.
+#[must_use]
+pub fn withdrawn(job: &Job) -> LiteMap<String, ()> {
+    let mut gone = LiteMap::new();
+    for record in &job.records {
+        if record.value.get(KIND).and_then(Value::as_str) == Some(WITHDRAWN)
+            && let Some(of) = record.value.get("of").and_then(Value::as_str)
+        {
+            gone.insert(of.to_owned(), ());
+        }
+    }
+    gone
+}
+
 /// The evidence of a vessel that still stands, in the order it was added. Records of other kinds are passed over.
 #[must_use]
 pub fn evidence_of(job: &Job, vessel: &Id) -> Vec<Evidence> {
     let text = |value: &Value, key: &str| value.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
+    let taken_back = withdrawn(job);
     let mut found: Vec<Evidence> = Vec::new();
     for record in &job.records {
         let value = &record.value;
         let kind = text(value, KIND);
-        if kind == WITHDRAWN {
-            let of = text(value, "of");
-            found.retain(|there| there.id.as_str() != of);
+        if taken_back.get(record.id.as_str()).is_some() {
+            continue;
+        }
+        if kind == VISIT {
+            let check = Visit::of(record).filter(|visit| visit.vessel == *vessel).and_then(|visit| visit.drain_check());
+            found.extend(check);
             continue;
         }
         let Some(kind) = EvidenceKind::ALL.iter().copied().find(|known| known.id() == kind) else { continue };
@@ -151,6 +173,7 @@ pub fn evidence_of(job: &Job, vessel: &Id) -> Vec<Evidence> {
             grains: value.get("grains").and_then(Value::as_bool).unwrap_or(false),
             expansion: entry(value, "expansion"),
             drop: entry(value, "drop"),
+            of_visit: false,
         });
     }
     found

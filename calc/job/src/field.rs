@@ -154,6 +154,71 @@ fields! {
 }
 
 fields! {
+    /// An entry of a quote as a whole.
+    QuoteField {
+        /// The share of the cost that is put on it, or the share of the price that is kept.
+        Share = "share": Ratio,
+        /// What is taken off the whole.
+        Discount = "discount": Ratio,
+        /// Freight for each unit of weight, in the quote's currency.
+        FreightRate = "freight_rate": Ratio,
+        /// The least that freight comes to, in the quote's currency.
+        FreightLeast = "freight_least": Ratio,
+        /// The weight that freight is charged by, where it isn't that of the lines.
+        FreightWeight = "freight_weight": Mass,
+        /// An hour of work sells for, in the quote's currency.
+        LabourPrice = "labour_price": Ratio,
+        /// An hour of work costs, in the quote's currency.
+        LabourCost = "labour_cost": Ratio,
+        /// How long one backwash takes.
+        WashTime = "wash_time": Time,
+        /// How often a vessel is backwashed in a year.
+        WashesPerYear = "washes_per_year": Ratio,
+        /// Salt the job takes in a year.
+        SaltPerYear = "salt_per_year": Mass,
+    }
+}
+
+fields! {
+    /// An entry of a line of a quote.
+    LineField {
+        /// How many, or how much.
+        Quantity = "quantity": Ratio,
+        /// One sells for, in the quote's currency.
+        Price = "price": Ratio,
+        /// One costs, in the quote's currency.
+        Cost = "cost": Ratio,
+        /// What is taken off.
+        Discount = "discount": Ratio,
+    }
+}
+
+impl QuoteField {
+    /// The unit it starts in, for a person who measures in pounds or in kilograms.
+    #[must_use]
+    pub const fn usual_unit(self, metric: bool) -> Unit {
+        match (self, metric) {
+            (QuoteField::Share | QuoteField::Discount, _) => Unit::Percent,
+            (QuoteField::WashTime, _) => Unit::Minute,
+            (QuoteField::FreightWeight | QuoteField::SaltPerYear, false) => Unit::Pound,
+            (QuoteField::FreightWeight | QuoteField::SaltPerYear, true) => Unit::Kilogram,
+            _ => Unit::One,
+        }
+    }
+}
+
+impl LineField {
+    /// The unit it starts in.
+    #[must_use]
+    pub const fn usual_unit(self) -> Unit {
+        match self {
+            LineField::Discount => Unit::Percent,
+            _ => Unit::One,
+        }
+    }
+}
+
+fields! {
     /// An entry of how material is cut, lifted and stacked.
     SupplyField {
         /// The length pipe is sold in.

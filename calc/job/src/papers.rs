@@ -9,6 +9,7 @@ mod labels;
 mod left_out;
 mod natural;
 mod picking;
+mod quote;
 mod send;
 mod staging;
 mod survey;
@@ -22,6 +23,7 @@ pub use labels::{SMALLEST_MM, Sticker, places, stickers};
 pub use left_out::{LeftOut, left_out};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
+pub use quote::{internal_quote_sheet, quote_sheet};
 pub use send::{Tool, cut_text, lifting_texts, picture};
 pub use staging::{Staged, on_pallets, staged, staging_list};
 pub use survey::survey_sheet;
@@ -40,6 +42,10 @@ pub enum PaperKind {
     BillOfMaterials,
     /// Every figure of a vessel with its formula and what went in.
     Calculation,
+    /// What is offered and for how much.
+    Quote,
+    /// The same with cost and margin.
+    InternalQuote,
 }
 
 /// Everything that stands on a paper.
@@ -105,6 +111,10 @@ pub enum RowKind {
     Item,
     /// A remark.
     Remark,
+    /// A part of a sum: its name, and the amount at the right edge.
+    Sum,
+    /// What a sum comes to.
+    Total,
     /// A ruled line to write on.
     Writing,
     /// Room for a sketch.

@@ -3,16 +3,21 @@
 //! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
 //! reads, and puts it into words.
 
+mod care;
 pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+pub mod loading;
 pub mod names;
 mod number;
+mod quote;
+mod search;
 pub mod supply;
 mod window;
 
-pub use label::{Fixed, Label};
+pub use label::loading::LoadingLabel;
+pub use label::{CareLabel, Fixed, Label, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

@@ -44,8 +44,8 @@ impl Stuff {
             material: self.material.clone(),
             role,
             target,
-            // Nothing is rounded off here: whole packs are asked for as such.
-            minimum: true,
+            // Whole packs of media are asked for as such; nobody opens a bag of gravel for a spoonful.
+            minimum: role == Role::Media,
             pack: self.pack.clone(),
             bulk_density: self.bulk_density,
         }

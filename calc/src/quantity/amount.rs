@@ -177,8 +177,36 @@ pub enum Term {
     TapeReading,
     /// Number of packs.
     Packs,
-    /// What something costs.
+    /// What something sells for.
     Price,
+    /// What something costs.
+    Cost,
+    /// How many or how much of something is quoted.
+    Quantity,
+    /// The share that is taken off.
+    Discount,
+    /// The share of the cost that is put on it.
+    Markup,
+    /// The share of the price that is kept.
+    Margin,
+    /// The rate of a tax.
+    TaxRate,
+    /// What freight comes to.
+    Freight,
+    /// What freight costs for each unit of weight.
+    FreightRate,
+    /// The weight that freight is charged by.
+    FreightWeight,
+    /// Hours of work.
+    LabourHours,
+    /// How many lines a quote has.
+    QuoteLines,
+    /// What a quote comes to.
+    QuoteTotal,
+    /// How long one backwash takes.
+    WashTime,
+    /// How often a vessel is backwashed in a year.
+    WashesPerYear,
     /// Temperature of the water.
     WaterTemperature,
     /// Lowest temperature of the water over the year.

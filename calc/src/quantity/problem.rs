@@ -71,6 +71,11 @@ pub enum Fault {
     },
     /// Nothing in the search range gives this.
     NoSolution,
+    /// It has more decimal places than can be reckoned with exactly.
+    TooFine {
+        /// The most it may have.
+        places: u32,
+    },
     /// There are more ways than can be gone through to be sure which is best.
     TooManyWays,
     /// So much that no bed is left: the grains leave.

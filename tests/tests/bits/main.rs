@@ -5,7 +5,7 @@
 
 use bedwright_tests::{
     carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
-    sieves, vessels, water,
+    quotes, sieves, tape_spreads, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -87,6 +87,11 @@ fn expansions_match_the_reference() {
 }
 
 #[wasm_bindgen_test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[wasm_bindgen_test]
 fn waters_and_what_calcite_does_to_them_match_phreeqc() {
     carbonates::waters().settle("carbonate.csv", 2676);
 }
@@ -146,4 +151,9 @@ fn packs_of_fifty_vessels_are_chosen_while_somebody_waits() {
     }
     let each = (js_sys::Date::now() - begun) / f64::from(rounds);
     wasm_bindgen_test::console_log!("packs of fifty vessels and six materials in wasm: {each} ms");
+}
+
+#[wasm_bindgen_test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }

@@ -8,6 +8,7 @@
 //! | [`page`] | the page's controls, found as a screen reader finds them: by role and name |
 //! | [`paper`] | what would be printed, read back |
 //! | [`axe`] | the accessibility rules that a program can check |
+//! | [`keys`] | the page by keyboard alone |
 //! | [`filter`] | the steps that plan one vessel, and the way round all screens |
 //! | [`stored`] | jobs that are kept already |
 //!
@@ -24,6 +25,8 @@ mod filter;
 mod finds;
 mod folder;
 mod keep;
+mod keys;
+mod keystroke;
 mod kill;
 mod mistakes;
 mod offline;
@@ -33,10 +36,12 @@ mod picture;
 mod plan;
 mod print;
 mod screens;
+mod search;
 mod site;
 mod start;
 mod storage;
 mod stored;
 mod supply;
 mod update;
+mod washing;
 mod water;

@@ -7,6 +7,7 @@ mod house;
 mod hydraulics;
 mod hydraulics_extremes;
 mod hydraulics_properties;
+mod ladder;
 mod life;
 mod packing;
 mod practice;

@@ -1,8 +1,8 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, sieves,
-    vessels, water,
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, quotes,
+    sieves, tape_spreads, vessels, water,
 };
 
 #[test]
@@ -66,6 +66,11 @@ fn expansions_match_the_reference() {
 }
 
 #[test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[test]
 fn waters_and_what_calcite_does_to_them_match_phreeqc() {
     carbonates::waters().settle("carbonate.csv", 2676);
 }
@@ -119,6 +124,11 @@ fn media_lost_matches_the_reference() {
 #[test]
 fn packs_of_fifty_vessels_are_those_of_the_general_solver() {
     assert_eq!(packs::fifty_vessels(), (4_771_020, 991));
+}
+
+#[test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

@@ -85,6 +85,7 @@ impl Draft {
             grains: drain && self.grains.get_untracked(),
             expansion: asked(of_layer, self.expansion, Dimension::Ratio)?,
             drop: asked(kind == EvidenceKind::CleanDrop, self.drop, Dimension::Pressure)?,
+            of_visit: false,
         })
     }
 

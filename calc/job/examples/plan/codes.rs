@@ -86,6 +86,7 @@ pub fn problem(manner: &Manner, problem: &Problem, field: Option<&str>) -> Value
         Fault::AlreadyReached { value, there } => ("already_reached", amounts(&[("value", value), ("there", there)])),
         Fault::WaitsFor { other } => ("waits_for", json!({ "other": term(other) })),
         Fault::NoSolution => ("no_solution", json!({})),
+        Fault::TooFine { places } => ("too_fine", json!({ "places": places })),
         Fault::TooManyWays => ("too_many_ways", json!({})),
         Fault::CarriesAway { value } => ("carries_away", amounts(&[("value", value)])),
     };

@@ -28,7 +28,7 @@ pub fn water(job: &Job, answer: &VesselAnswers, ids: &[Id], names: &[String], ma
         .map(|(of, field, misread)| {
             let key = match of {
                 WaterOf::Layer(_, layer) => [layer.as_str(), "/", field.id()].concat(),
-                WaterOf::Site | WaterOf::Vessel(_) => field.id().to_owned(),
+                WaterOf::Site | WaterOf::Vessel(_) | WaterOf::Search => field.id().to_owned(),
             };
             (key, codes::misread(manner, misread, field.usual_unit(manner.metric), field.id()))
         })

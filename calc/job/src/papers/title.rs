@@ -89,7 +89,10 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
         ),
         PaperKind::Survey => of(Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
         PaperKind::BillOfMaterials => of(Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
-        PaperKind::Calculation => of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy),
+        // A quote's block is that of its copy.
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy)
+        }
     };
     let named = |label: &str, value: &str| Field { label: label.to_owned(), value: value.trim().to_owned() };
     let field = |label: Label, value: &str| named(manner.label(label), value);
@@ -119,7 +122,11 @@ fn signed_by(job: &Job, kind: PaperKind) -> String {
     let step = match kind {
         PaperKind::PickList => Step::Picked,
         PaperKind::Staging => Step::Staged,
-        PaperKind::Survey | PaperKind::BillOfMaterials | PaperKind::Calculation => return String::new(),
+        PaperKind::Survey
+        | PaperKind::BillOfMaterials
+        | PaperKind::Calculation
+        | PaperKind::Quote
+        | PaperKind::InternalQuote => return String::new(),
     };
     let taken = steps_of(job).into_iter().find(|taken| taken.step == step);
     taken.map(|taken| format!("{}, {}", taken.name, taken.day)).unwrap_or_default()
@@ -132,7 +139,9 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     let planned = surveyed.saturating_add(count(&job.plan.revision));
     match kind {
         PaperKind::Survey => surveyed,
-        PaperKind::Calculation => planned.saturating_add(count(&job.site.revision)),
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            planned.saturating_add(count(&job.site.revision))
+        }
         PaperKind::BillOfMaterials | PaperKind::PickList | PaperKind::Staging => planned
             .saturating_add(count(&job.picking.revision))
             .saturating_add(count(&job.supply.revision))

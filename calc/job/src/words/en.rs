@@ -1,5 +1,6 @@
 //! Sentences in English.
 
+pub(super) mod loading;
 mod verdict;
 pub(super) mod water;
 
@@ -102,6 +103,20 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::TapeReading => "tape reading",
         Term::Packs => "packs",
         Term::Price => "price",
+        Term::Cost => "cost",
+        Term::Quantity => "quantity",
+        Term::Discount => "discount",
+        Term::Markup => "markup on the cost",
+        Term::Margin => "margin on the price",
+        Term::TaxRate => "rate of the tax class",
+        Term::Freight => "freight",
+        Term::FreightRate => "freight rate",
+        Term::FreightWeight => "weight for freight",
+        Term::LabourHours => "hours of work",
+        Term::QuoteLines => "number of lines",
+        Term::QuoteTotal => "total of the quote",
+        Term::WashTime => "time of one backwash",
+        Term::WashesPerYear => "backwashes a year",
         Term::WaterTemperature => "water temperature",
         Term::TemperatureLow => "coldest water",
         Term::TemperatureHigh => "warmest water",
@@ -320,11 +335,15 @@ fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_ascii_uppercase().to_string() + letters.as_str())
 }
 
+/// Whether a bare number of this is typed in per cent: a layer that is filled up to a share of the media bed, a discount.
+const fn is_share(term: Term) -> bool {
+    matches!(term, Term::Target | Term::Discount | Term::Markup | Term::Margin | Term::TaxRate)
+}
+
 pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
     let what = capital(term(problem.term));
-    // A layer that is filled up to a share of the media bed is asked for in per cent.
     let amount = |amount: Amount| match amount {
-        Amount::Ratio(x) if problem.term == Term::Target => manner.percent(x),
+        Amount::Ratio(x) if is_share(problem.term) => manner.percent(x),
         other => manner.amount(other),
     };
     match problem.fault {
@@ -401,6 +420,13 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
         Fault::WaitsFor { other } => format!("Waits for the {}.", term(other)),
         Fault::CarriesAway { value } => {
             format!("{what} of {} leaves no bed: the grains go with the water.", manner.amount(value))
+        }
+        Fault::TooFine { places } => format!("{what} has more than {places} decimal places."),
+        Fault::NoSolution if problem.term == Term::Margin => {
+            format!("{what} can't be the whole price: type less than 100 %.")
+        }
+        Fault::NoSolution if problem.term == Term::Price => {
+            format!("{what} and quantity are too large to be added up to the last digit.")
         }
         Fault::TooManyWays => format!(
             "{what}: more ways than can be gone through to be sure which is best. Offer fewer sizes, or lock some."

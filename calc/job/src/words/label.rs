@@ -29,7 +29,20 @@ macro_rules! labels {
     };
 }
 
+mod care;
+pub mod loading;
+
+pub use care::CareLabel;
 pub(super) use labels;
+mod quote;
+
+pub use quote::QuoteLabel;
+
+mod search;
+mod top;
+
+pub use search::SearchLabel;
+pub use top::TopLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
@@ -305,6 +318,8 @@ Label {
     Note = "note",
     OnPaper = "On paper",
     HeadsAndOpening = "Heads and opening",
+    WaterFold = "Water and duty",
+    WaterFed = "backwash up to",
     SiteWater = "Water on site",
     SiteWaterHint = "The same for every vessel of the job. Temperatures nobody typed are from memory.",
     WaterFrom = "Water comes from",
@@ -365,6 +380,7 @@ Label {
     EvidenceAdd = "Add it",
     Drain = "In the drain",
     EvidenceWithdraw = "Withdraw",
+    EvidenceOfVisit = "from a visit",
     EvidenceGrains = "Grains in the drain",
     EvidenceNoGrains = "No grains in the drain",
     EvidenceIncomplete = "Flow, temperature and what was seen are needed.",

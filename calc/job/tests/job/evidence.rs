@@ -37,6 +37,7 @@ fn piece(id: &str, kind: EvidenceKind) -> Evidence {
         grains: false,
         expansion: kind.is_of_layer().then(|| entry("20", Unit::Percent)),
         drop: drop.then(|| entry("1.2", Unit::Psi)),
+        of_visit: false,
     }
 }
 

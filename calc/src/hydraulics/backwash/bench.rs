@@ -148,11 +148,11 @@ pub(super) fn slots_hold(vessel: &Vessel, bed: &Bed, duty: &Duty) -> Option<bool
     Some(slot.value.value <= top.grains.low.value.value)
 }
 
-/// The best mark with the widest margin.
+/// The best mark with the widest margin; of flows that all lift nothing the largest.
 pub(crate) fn best(margins: &[(Mark, f64)]) -> Option<usize> {
     let mut found: Option<(usize, Mark, f64)> = None;
     for (at, &(mark, margin)) in margins.iter().enumerate() {
-        if found.is_none_or(|(_, best, wide)| mark < best || mark == best && margin > wide) {
+        if found.is_none_or(|(_, best, wide)| mark < best || mark == best && margin >= wide) {
             found = Some((at, mark, margin));
         }
     }
