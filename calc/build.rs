@@ -401,6 +401,38 @@ fn main() {
     }
     let _ = writeln!(out, "];");
 
+    let table = Table::read("feed.csv");
+    id_enum(
+        &mut out,
+        "FeedQuantity",
+        "What is measured of water that feeds reverse osmosis: a row of `feed.csv`.",
+        &table.ids(""),
+    );
+    let _ = writeln!(out, "static FEED_RULES: &[FeedRule] = &[");
+    for (line, row) in &table.rows {
+        let unit = table.one_of(*line, row, "unit", &["mg_l", "ratio"]);
+        let limit = |column: &str| {
+            table.number(*line, row, column).map_or_else(
+                || "None".to_owned(),
+                |value| match unit {
+                    "mg_l" => format!("Some(Amount::Concentration(Concentration::milligrams_per_litre({value:?})))"),
+                    _ => format!("Some(Amount::Ratio({value:?}))"),
+                },
+            )
+        };
+        let (target, most) = (limit("target"), limit("limit"));
+        if target == "None" && most == "None" {
+            table.stop(*line, "target", "and limit are both empty");
+        }
+        let _ = writeln!(
+            out,
+            "    FeedRule {{ target: {target}, limit: {most}, section: {:?}, source: {} }},",
+            table.text(*line, row, "section"),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
     let table = Table::read("heads.csv");
     for id in table.ids("") {
         let Some((line, row)) = table.rows.iter().find(|(_, row)| row.get("id") == Some(&id)) else { continue };
@@ -590,6 +622,7 @@ fn split(out: &str) {
             ("/// What a vessel's bed is there for", "purposes"),
             ("static LIVES", "lives"),
             ("static WATER_LIMITS", "water_limits"),
+            ("/// What is measured of water that feeds", "feed"),
             ("const ASME_FD", "heads"),
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),

@@ -9,6 +9,7 @@ use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
 use crate::labels::labels_page;
+use crate::loading::{loadings_page, sheet_page};
 use crate::notices::notices;
 use crate::packs::packs_page;
 use crate::parts::live::{El, el, follow, page};
@@ -73,6 +74,8 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
+        Route::Loadings(_) => loadings_page(desk),
+        Route::Sheet(sheet, _, vessel, tag) => sheet_page(desk, *sheet, vessel, tag),
     })
 }
 

@@ -12,9 +12,10 @@ use bedwright_edge::store::{Keeper, Status};
 use bedwright_edge::{clock, random, update};
 use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
-use bedwright_job::edit::{Edit, apply};
+use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
+use bedwright_job::job::Record;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Fixed, Label, Manner};
@@ -290,11 +291,43 @@ impl Desk {
                 self.job.set(Some(job));
                 inverse
             }
-            Err(_) => {
-                notices::put(self.notices, Notice::Locked);
+            Err(refused) => {
+                let notice = if refused == Refused::Signed { Notice::Frozen } else { Notice::Locked };
+                notices::put(self.notices, notice);
                 None
             }
         }
+    }
+
+    /// Adds a record to the open job once the browser reports it written through to the disk; tells whether it was. Where
+    /// it wasn't, nothing is added.
+    pub fn sign(self, record: Record, told: impl FnOnce(bool) + 'static) {
+        let Some(before) = self.open_now() else { return told(false) };
+        let mut job = (*before).clone();
+        let device = self.person.with_untracked(|person| person.device.clone());
+        let part = saved::part_of(&record);
+        let edit = Edit::AddRecord(record);
+        if apply(&mut job, edit.clone(), &device).is_err() {
+            return told(false);
+        }
+        let key = format!("{JOBS}{}/{part}", job.id);
+        let keeper = self.keeper.clone();
+        // What was ticked until now goes with it.
+        keeper.flush();
+        wasm_bindgen_futures::spawn_local(async move {
+            let outcome = keeper.commit(&key, &saved::records_text(&job, &part)).await;
+            // The person may have gone to another job meanwhile: then it is found signed when this one is opened.
+            let here = self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id));
+            match outcome {
+                Ok(()) if here => self.edit(edit),
+                Ok(()) => {
+                    self.shelf.update(|shelf| drop(shelf.insert(job.id.clone(), Arc::new(job)))).unwrap_or_default()
+                }
+                // One of the two places may have taken it: what isn't signed must not look signed later.
+                Err(_) => keeper.schedule(&key, &saved::records_text(&before, &part)),
+            }
+            told(outcome.is_ok());
+        });
     }
 
     /// Takes the last change back.
@@ -395,6 +428,7 @@ impl Desk {
         job.head.body.created = today();
         job.head.body.binned = None;
         job.picking = Default::default();
+        job.loading = Default::default();
         job.records.clear();
         let id = self.shelve(job);
         self.go(&Route::Job(id));

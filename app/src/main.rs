@@ -7,6 +7,7 @@ mod desk;
 mod job;
 mod jobs;
 mod labels;
+mod loading;
 mod notices;
 mod packs;
 mod parts;

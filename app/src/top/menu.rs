@@ -1,7 +1,7 @@
 //! Everything there is to go to: the papers of the open job in the order of the work, then what belongs to the device.
 
 use bedwright_job::id::Id;
-use bedwright_job::words::{Label, QuoteLabel, SupplyLabel, TopLabel};
+use bedwright_job::words::{Label, LoadingLabel, QuoteLabel, SupplyLabel, TopLabel};
 use wasm_bindgen::JsCast;
 
 use super::here;
@@ -32,6 +32,7 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
         goal(Route::Packs, desk.label(SupplyLabel::Packs), TopLabel::PacksAbout),
         goal(Route::Picking, desk.label(Label::PickList), TopLabel::PickListAbout),
         goal(Route::Labels, desk.label(SupplyLabel::Labels), TopLabel::LabelsAbout),
+        goal(Route::Loadings, desk.label(LoadingLabel::Loading), TopLabel::LoadingAbout),
     ]
 }
 

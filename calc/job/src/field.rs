@@ -130,6 +130,14 @@ fields! {
         AirHead = "air_head": Length,
         /// Width of the upper collector's slots.
         UpperSlotWidth = "upper_slot_width": Length,
+        /// Free chlorine of the water that leaves.
+        FeedFreeChlorine = "feed_free_chlorine": Concentration,
+        /// Free and combined chlorine of the water that leaves.
+        FeedTotalChlorine = "feed_total_chlorine": Concentration,
+        /// Hardness of the water that leaves.
+        FeedHardness = "feed_hardness": Hardness,
+        /// Iron of the water that leaves.
+        FeedIron = "feed_iron": Concentration,
         /// Silt density index of the water that leaves.
         SiltDensityIndex = "silt_density_index": Ratio,
         /// Mass of the empty vessel with its valve.
@@ -278,9 +286,17 @@ impl WaterField {
         WaterField::CollectorLoss,
         WaterField::LabelPressure,
         WaterField::LabelTemperature,
-        WaterField::SiltDensityIndex,
         WaterField::EmptyMass,
         WaterField::FootDiameter,
+    ];
+
+    /// Those of the water that leaves, where it feeds reverse osmosis.
+    pub const OF_FEED: &'static [WaterField] = &[
+        WaterField::FeedFreeChlorine,
+        WaterField::FeedTotalChlorine,
+        WaterField::FeedHardness,
+        WaterField::FeedIron,
+        WaterField::SiltDensityIndex,
     ];
 
     /// Those of a layer's grains.
@@ -303,6 +319,9 @@ impl WaterField {
                 ..,
             ) => Unit::Millimetre,
             (WaterField::MinimumExpansion, ..) => Unit::Percent,
+            (WaterField::FeedHardness, _, false) => Unit::GrainPerGallon,
+            (_, Dimension::Hardness, _) => Unit::AsCalciumCarbonate,
+            (_, Dimension::Concentration, _) => Unit::MilligramPerLitre,
             (_, Dimension::Temperature, false) => Unit::Fahrenheit,
             (_, Dimension::Temperature, true) => Unit::Celsius,
             (_, Dimension::VolumeFlow, false) => Unit::UsGallonPerMinute,

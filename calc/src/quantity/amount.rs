@@ -287,6 +287,10 @@ pub enum Term {
     LabelPressure,
     /// The highest temperature on the vessel's label.
     LabelTemperature,
+    /// Free chlorine in the water.
+    FreeChlorine,
+    /// Chlorine in the water, free and combined.
+    TotalChlorine,
     /// Silt density index over 15 minutes.
     SiltDensityIndex,
     /// Mass of the empty vessel.

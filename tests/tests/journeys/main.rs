@@ -28,6 +28,7 @@ mod keep;
 mod keys;
 mod keystroke;
 mod kill;
+mod load;
 mod mistakes;
 mod offline;
 mod page;

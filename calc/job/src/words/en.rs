@@ -157,6 +157,8 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::SitePressure => "pressure on site",
         Term::LabelPressure => "pressure on the label",
         Term::LabelTemperature => "temperature on the label",
+        Term::FreeChlorine => "free chlorine",
+        Term::TotalChlorine => "total chlorine",
         Term::SiltDensityIndex => "silt density index",
         Term::EmptyMass => "weight of the empty vessel",
         Term::FootDiameter => "diameter of the foot",

@@ -328,6 +328,7 @@ Label {
     FromSurface = "River, lake or rain",
     DutyTitle = "What it must do",
     MoreOfDuty = "Pressures, label, weights",
+    FeedOfDuty = "Where it feeds reverse osmosis",
     PurposeTitle = "Purpose",
     PurposeDechlorination = "Take chlorine out",
     PurposeChloramine = "Take chloramine out",
