@@ -27,7 +27,7 @@ pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
 pub use quote::{internal_quote_sheet, quote_sheet};
-pub use send::{Tool, cut_text, lifting_texts, picture};
+pub use send::{Tool, cut_text, lifting_texts, pictures};
 pub use staging::{Staged, on_pallets, staged, staging_list};
 pub use start_up::start_up_report;
 pub use survey::survey_sheet;

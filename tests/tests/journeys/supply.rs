@@ -189,7 +189,7 @@ async fn labels_of_every_vessel(page: Page) {
              return [mm('.label'), mm('.label-code')].map((each) => Math.round(each * 10) / 10);",
         )
         .await;
-    assert_eq!(measured, json!([92.0, 25.0]));
+    assert_eq!(measured, json!([92, 25]));
     page.enter("Label width", "400").await;
     page.says("No label of this size fits on the sheet.").await;
     page.enter("Label width", "20").await;
