@@ -98,6 +98,16 @@ fields! {
 }
 
 fields! {
+    /// An entry the parts of a job are counted by.
+    KitField {
+        /// Volume of media in a drum over its volume in the bed.
+        Bulking = "bulking": Ratio,
+        /// What a drum for spent media holds.
+        DrumVolume = "drum_volume": Volume,
+    }
+}
+
+fields! {
     /// An entry of the water side: of the site, of what a vessel is asked to do, or of a layer's grains.
     WaterField {
         /// The coldest water of the year.

@@ -445,6 +445,10 @@ pub enum Term {
     OutletLimit,
     /// Share of its depth that a bed settles by.
     Settling,
+    /// Volume of media in a drum over its volume in the bed.
+    Bulking,
+    /// What a drum holds.
+    DrumVolume,
 }
 
 impl Term {
@@ -491,6 +495,8 @@ impl Term {
             Term::RoomExpansion => "E_room",
             Term::EmptyMass => "m_empty",
             Term::FootDiameter => "D_foot",
+            Term::Bulking => "k",
+            Term::DrumVolume => "V_drum",
             Term::Ph => "pH",
             Term::Alkalinity => "Alk",
             Term::CalciumHardness => "Ca",

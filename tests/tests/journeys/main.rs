@@ -20,6 +20,7 @@
 mod axe;
 mod browser;
 mod calculated;
+mod care;
 mod crash;
 mod filter;
 mod finds;
@@ -35,6 +36,7 @@ mod page;
 mod paper;
 mod picture;
 mod plan;
+mod prices;
 mod print;
 mod screens;
 mod search;

@@ -15,7 +15,7 @@ use crate::entry::{Dimension, Entry, Misread};
 use crate::field::SupplyField;
 use crate::job::Job;
 use crate::prices::price_keys;
-use crate::sections::supply::Supply;
+use crate::sections::supply::{MaterialSupply, Supply};
 
 /// What an item costs, where the job carries that: the same on everybody's phone.
 #[must_use]
@@ -39,7 +39,7 @@ pub fn ways(job: &Job, parts: &[BillPart]) -> Vec<Way> {
         let at = ways.iter().position(|way| way.material == *id).unwrap_or_else(|| {
             let offers = Pack::of_material(id).into_iter().map(offer).collect();
             let opened = said.opened.as_ref().and_then(|entry| opened_volume(entry, &layer.material));
-            ways.push(Way { material: id.clone(), offers, opened, per_vessel: said.per_vessel });
+            ways.push(Way { material: id.clone(), offers, opened, per_vessel: said.per_vessel, as_planned: false });
             ways.len() - 1
         });
         let Some(way) = ways.get_mut(at) else { continue };
@@ -55,6 +55,7 @@ pub fn ways(job: &Job, parts: &[BillPart]) -> Vec<Way> {
                 .any(|layer| layer.material.id == way.material && layer.pack.id == pack.id)
         };
         let said = job.supply.body.material(&way.material);
+        way.as_planned = said == MaterialSupply::default() && way.offers.iter().all(|offer| offer.price.is_none());
         way.offers.retain(|offer| {
             let said = said.packs.get(offer.pack.id.as_ref());
             let usual = planned(&offer.pack) || offer.price.is_some() || offer.locked.is_some_and(|count| count > 0);

@@ -9,7 +9,7 @@ use bedwright_calc::supply::{BillLine, Fitting, Item};
 
 use super::bill::{count_of_lines, text_or_empty, weight_of};
 use super::title::{notes, subtitle, title_block};
-use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, natural_order, send, vessel_name};
+use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, Shelf, natural_order, send, shelf_of, vessel_name};
 use crate::answers::JobBill;
 use crate::answers::supply::lifting_index_of;
 use crate::drawing::code_128;
@@ -41,6 +41,8 @@ pub struct PickRow {
     pub returns: bool,
     /// What was typed on the line.
     pub line: PickLine,
+    /// Where it lies and its part number: as typed, else as the price list says.
+    pub shelf: Shelf,
     /// What the shelf gave.
     pub taken: TakenLine,
     /// Whether it was picked.
@@ -91,7 +93,7 @@ pub fn pick_rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<PickRow> {
     };
     // Stable: lines of one bin, and those without, keep the order of the bill.
     order::sorted(rows, |a, b| {
-        let (left, right) = (a.line.bin.trim(), b.line.bin.trim());
+        let (left, right) = (a.shelf.bin.as_str(), b.shelf.bin.as_str());
         left.is_empty().cmp(&right.is_empty()).then_with(|| natural_order(left, right))
     })
 }
@@ -150,6 +152,7 @@ fn pick_row(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> PickR
         heavy: each.is_some_and(too_heavy),
         split: split(job, bill, line, manner),
         returns: line.returns,
+        shelf: shelf_of(job, &line.item),
         line: typed,
         taken,
         state,
@@ -177,6 +180,7 @@ fn picked_row(job: &Job, line: PickedLine) -> PickRow {
         lifting: each.and_then(|each| lifting_index_of(job, each)),
         split: line.split,
         returns: line.returns,
+        shelf: Shelf { bin: line.bin.trim().to_owned(), part_number: line.part_number.trim().to_owned() },
         line: PickLine {
             bin: line.bin,
             part_number: line.part_number,
@@ -213,8 +217,8 @@ pub fn picked_lines(job: &Job, bill: &JobBill, manner: Manner) -> Option<Vec<Pic
             asked: row.quantity,
             picked,
             each_kg: row.each.map(|each| each.value),
-            bin: row.line.bin,
-            part_number: row.line.part_number,
+            bin: row.shelf.bin,
+            part_number: row.shelf.part_number,
             lot: row.line.lot,
             date: row.taken.date,
             instead: row.taken.instead,
@@ -314,7 +318,7 @@ pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Pape
     let mut rows: Vec<Row> = Vec::new();
     for line in &lines {
         rows.push(line_row(line, manner));
-        rows.extend(code_row(&line.key, &line.line, manner));
+        rows.extend(code_row(&line.key, &line.shelf.part_number, manner));
     }
     if rows.is_empty() {
         rows.push(Row::remark("empty", manner.label(Label::EmptyBill)));
@@ -386,8 +390,8 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
         RowKind::Item,
         vec![
             Cell::Tick(matches!(row.state, PickState::Picked | PickState::Short { .. })),
-            text_or_empty(row.line.bin.trim()),
-            part_cell(&row.line),
+            text_or_empty(&row.shelf.bin),
+            part_cell(&row.shelf.part_number),
             Cell::Text(row.item.clone()),
             Cell::Large(row.quantity.to_string()),
             Cell::Text(row.unit.clone()),
@@ -400,8 +404,8 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
 }
 
 /// A part number, large, and as bars.
-fn part_cell(line: &PickLine) -> Cell {
-    let text = line.part_number.trim();
+fn part_cell(text: &str) -> Cell {
+    let text = text.trim();
     if text.is_empty() {
         return Cell::Empty;
     }
@@ -421,8 +425,8 @@ fn modules(bars: &[u8]) -> u32 {
 }
 
 /// A code that is too wide for its column, on a row below; or that there is none.
-fn code_row(key: &str, line: &PickLine, manner: Manner) -> Option<Row> {
-    let text = line.part_number.trim();
+fn code_row(key: &str, text: &str, manner: Manner) -> Option<Row> {
+    let text = text.trim();
     if text.is_empty() {
         return None;
     }
@@ -444,7 +448,7 @@ fn back_row(back: &PutBack) -> Row {
         vec![
             Cell::Tick(false),
             text_or_empty(back.line.bin.trim()),
-            part_cell(&back.line),
+            part_cell(&back.line.part_number),
             Cell::Text(back.item.clone()),
             Cell::Large(back.picked.to_string()),
             Cell::Empty,

@@ -1,6 +1,7 @@
 //! Sentences in English.
 
 pub(super) mod loading;
+pub(super) mod prices;
 mod verdict;
 pub(super) mod water;
 
@@ -236,6 +237,8 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::ReadingSpread => "scatter of the readings",
         Term::OutletLimit => "outlet limit",
         Term::Settling => "settling allowance",
+        Term::Bulking => "bulking of spent media",
+        Term::DrumVolume => "what a drum holds",
     }
 }
 

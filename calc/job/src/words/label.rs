@@ -29,11 +29,16 @@ macro_rules! labels {
     };
 }
 
+mod bill;
+mod prices;
+
+pub use bill::BillLabel;
 mod care;
 pub mod loading;
 
 pub use care::CareLabel;
 pub(super) use labels;
+pub use prices::PriceLabel;
 mod quote;
 
 pub use quote::QuoteLabel;
@@ -374,6 +379,8 @@ Label {
     EvidenceDrop = "Clean pressure drop",
     EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
     EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceReadings = "Readings:",
+    EvidenceSince = "since",
     EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
     DropWord = "Pressure lost over the bed",
     LayerWord = "Layer",

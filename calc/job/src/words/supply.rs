@@ -9,7 +9,6 @@ use super::{Fixed, Language, Manner};
 use crate::field::SupplyField;
 use crate::papers::Tool;
 use crate::picked::Step;
-use crate::prices::AmountFault;
 
 labels! {
 /// A text of packs, pick list, staging or labels.
@@ -142,22 +141,6 @@ impl Manner {
         }
     }
 
-    /// Why a text is no amount of money.
-    #[must_use]
-    pub fn amount_fault(&self, fault: AmountFault) -> String {
-        match self.language {
-            Language::English => match fault {
-                AmountFault::NotAnAmount => "This is no amount. Type digits, like 38.50.".to_owned(),
-                AmountFault::Negative => "An amount can't be below nought.".to_owned(),
-                AmountFault::TooLarge => "At most twelve digits before the mark.".to_owned(),
-                AmountFault::TooFine => "At most six digits behind the mark.".to_owned(),
-                AmountFault::Mark { found, decimal } => {
-                    format!("“{found}” could be taken two ways here; the decimal mark is “{decimal}”.")
-                }
-            },
-        }
-    }
-
     /// Why packs were taken, in a sentence.
     #[must_use]
     pub fn chosen(&self, chosen: Chosen) -> String {
@@ -165,6 +148,7 @@ impl Manner {
             Language::English => match chosen {
                 Chosen::NothingToBuy => "Nothing to buy.".to_owned(),
                 Chosen::NoChoice => "No choice: one pack is offered, or every number is set.".to_owned(),
+                Chosen::AsPlanned => "As the layers were planned: no cost is known.".to_owned(),
                 Chosen::LeastCost => {
                     "Costs least of all combinations; of equal costs it leaves least, then is fewest packs.".to_owned()
                 }

@@ -46,9 +46,8 @@ pub(in crate::words) fn hint(field: WaterField) -> &'static str {
         WaterField::FlowControl => "as stamped on it; leave empty to have one chosen",
         WaterField::ValveLoss | WaterField::CollectorLoss => "at the usual flow of one vessel",
         WaterField::AirHead => "no room for the bed",
-        WaterField::FeedFreeChlorine | WaterField::FeedTotalChlorine => {
-            "at the membrane; carbon is spent before it shows"
-        }
+        WaterField::FeedFreeChlorine => "at the membrane",
+        WaterField::FeedTotalChlorine => "at the membrane, free and combined",
         WaterField::FeedHardness => "as calcium carbonate",
         WaterField::SiltDensityIndex => "over 15 minutes",
         WaterField::GrainLow => "the lower sieve",
