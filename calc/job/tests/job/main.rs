@@ -8,6 +8,7 @@
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `as_loaded` | what was signed stays, and is set right by another record |
+//! | `loading` | the sheets a vessel is emptied and loaded by |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
 //! | `kit` | parts by rule, and what a person leaves out |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
@@ -28,6 +29,7 @@ mod edits;
 mod evidence;
 mod jobs;
 mod kit;
+mod loading;
 mod plan;
 mod prices;
 mod saved;
