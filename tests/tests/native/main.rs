@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
 mod acceptance;
+mod chemistry;
 mod extremes;
 mod feed;
 mod house;
@@ -15,4 +16,5 @@ mod practice;
 mod properties;
 mod reference;
 mod search;
+mod supply_packs;
 mod textbook;
