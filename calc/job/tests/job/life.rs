@@ -136,6 +136,8 @@ fn a_softener_counts_on_what_the_rule_lets_it() {
     assert!(water.life.year.salt.is_some() && water.life.year.wash_water.is_some());
 }
 
+// The power of another library than the one that is tried.
+#[allow(clippy::disallowed_methods)]
 #[test]
 fn carbon_says_what_chlorine_leaves_it() {
     let entries = [
