@@ -14,6 +14,8 @@ use bedwright_job::quote::{
 };
 use bedwright_job::sections::quote::{Quote, QuoteLine};
 
+use leptos::prelude::untrack;
+
 use super::{Desk, new_id, today};
 use crate::parts::signal::Worked;
 
@@ -31,6 +33,9 @@ pub struct Quoted {
     /// Rows of the job about which the list of this device says something else now.
     pub outdated: usize,
 }
+
+/// The row of the price list that says what an hour of work sells for.
+const HOUR: &str = "labour:on_site";
 
 fn priced(row: &PriceRow) -> Priced {
     Priced {
@@ -82,7 +87,9 @@ impl Desk {
                     manner: self.manner(),
                 };
                 let answers = quote_answers(&sources);
-                let catalogue = list.catalogue.version();
+                let carried = &job.prices.body;
+                let catalogue = if carried.rows().is_empty() { &list.catalogue } else { &carried.catalogue };
+                let catalogue = catalogue.version();
                 Some(Arc::new(Quoted {
                     draft: draft(&sources, &answers, &catalogue, &today()),
                     may: issuing(&sources, &answers),
@@ -111,21 +118,38 @@ impl Desk {
 
     /// Issues the quote as it stands: a copy that nothing alters. The job carries the rows of the list that it rests on.
     pub fn issue_quote(self) -> Option<Id> {
-        let quoted = with_quote(self, |quoted| quoted.cloned())?;
+        let quoted = untrack(|| with_quote(self, |quoted| quoted.cloned()))?;
         let number = quoted.may.ok()?;
-        self.carry_prices();
+        self.carry_new_prices();
         let id = new_id();
         let copy = QuoteCopy { id: id.clone(), number, ..quoted.draft };
         self.edit(Edit::AddRecord(record(&copy)));
         Some(id)
     }
 
+    /// Takes the rows of this device's list into the job that it hasn't yet. Those it has stay: a total never changes under
+    /// the hand that issues it.
+    fn carry_new_prices(self) {
+        let Some(job) = self.open_now() else { return };
+        let bill = self.bill().with_untracked(Arc::clone);
+        let Some(Edit::All(edits)) = carries(&job, &self.price_list(), &bill, &[HOUR.to_owned()]) else { return };
+        let new: Vec<Edit> = edits
+            .into_iter()
+            .filter(|edit| match edit {
+                Edit::Price { key, .. } => job.prices.body.row(key).is_none(),
+                _ => job.prices.body.rows().is_empty(),
+            })
+            .collect();
+        if new.iter().any(|edit| matches!(edit, Edit::Price { .. })) {
+            self.edit(Edit::All(new));
+        }
+    }
+
     /// Takes the rows of this device's list over into the job.
     pub fn carry_prices(self) {
         let Some(job) = self.open_now() else { return };
         let bill = self.bill().with_untracked(Arc::clone);
-        let more = ["labour:on_site".to_owned()];
-        if let Some(edit) = carries(&job, &self.price_list(), &bill, &more) {
+        if let Some(edit) = carries(&job, &self.price_list(), &bill, &[HOUR.to_owned()]) {
             self.edit(edit);
         }
     }

@@ -71,6 +71,7 @@ pub async fn screens(page: &Page) -> Vec<String> {
         page.script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).filter((to) => to.includes('/vessels/'));").await;
     let vessels: Vec<String> = vessels.as_array().unwrap().iter().map(|to| to.as_str().unwrap().to_owned()).collect();
     assert_eq!(vessels.len(), 2, "{vessels:?}");
-    let papers = ["search", "bill", "picking", "survey-sheet", "calculation"].map(|paper| format!("{job}/{paper}"));
+    let papers =
+        ["search", "bill", "quote", "picking", "survey-sheet", "calculation"].map(|paper| format!("{job}/{paper}"));
     [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), vec!["#/settings".to_owned()]].concat()
 }

@@ -35,6 +35,7 @@ mod paper;
 mod picture;
 mod plan;
 mod print;
+mod quote;
 mod screens;
 mod search;
 mod site;
