@@ -9,12 +9,14 @@ use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
 use crate::labels::labels_page;
+use crate::loading::{loadings_page, sheet_page};
 use crate::notices::notices;
 use crate::packs::packs_page;
 use crate::parts::live::{El, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::prices::prices_page;
 use crate::quote::quote_page;
 use crate::route::Route;
 use crate::search::search_page;
@@ -59,6 +61,7 @@ pub fn mark_root(name: &str, value: &str) {
 fn screen(desk: Desk, route: &Route, found: bool) -> El {
     untrack(|| match route {
         Route::Jobs => jobs_page(desk),
+        Route::Prices => prices_page(desk),
         Route::Settings => settings_page(desk),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),
@@ -73,6 +76,8 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
+        Route::Loadings(_) => loadings_page(desk),
+        Route::Sheet(sheet, _, vessel, tag) => sheet_page(desk, *sheet, vessel, tag),
     })
 }
 

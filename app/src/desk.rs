@@ -3,6 +3,7 @@
 
 mod files;
 mod opened;
+mod prices;
 mod quoting;
 
 use std::cell::{Cell, RefCell};
@@ -12,9 +13,10 @@ use bedwright_edge::store::{Keeper, Status};
 use bedwright_edge::{clock, random, update};
 use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
-use bedwright_job::edit::{Edit, apply};
+use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
+use bedwright_job::job::Record;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Fixed, Label, Manner};
@@ -29,6 +31,7 @@ use crate::route::Route;
 
 pub use opened::Opened;
 use opened::erase_keys;
+use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
 
 /// Keys of everything this page keeps start like this.
@@ -102,6 +105,8 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// The price list of this device.
+    pub prices: ListOnDesk,
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
@@ -120,7 +125,7 @@ struct Counts {
 impl Desk {
     /// Lays the desk out, once.
     pub fn lay(opened: Opened) -> Desk {
-        let Opened { keeper, person, jobs, unread } = opened;
+        let Opened { keeper, person, jobs, list, unread } = opened;
         let person = Held::new(person);
         let status = Held::new(keeper.status());
         let found = Held::new(Vec::new());
@@ -136,6 +141,7 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            prices: ListOnDesk::new(list),
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
@@ -153,6 +159,7 @@ impl Desk {
         keeper.on_aside(move |aside| notices::put(found, Notice::SetAside(aside.copies)));
         desk.listen();
         desk.follow(&desk.route.get_untracked());
+        desk.carry_on_papers();
         desk
     }
 
@@ -161,6 +168,7 @@ impl Desk {
             let route = Route::of(&hash);
             self.follow(&route);
             self.route.set(route);
+            self.carry_on_papers();
         });
         let waiting = update::on_waiting(move || notices::put(self.notices, Notice::UpdateWaiting));
         if update::waiting() {
@@ -200,6 +208,9 @@ impl Desk {
 
     /// Takes over what another tab wrote, where it is newer than what this one has.
     fn changed_elsewhere(self, key: &str) {
+        if key.starts_with(prices::PRICES) {
+            return self.list_changed_elsewhere(key);
+        }
         let Some((id, section)) = key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { return };
         let id = Id::new(id);
         let Ok(Some(text)) = self.keeper.see(key) else { return };
@@ -290,11 +301,43 @@ impl Desk {
                 self.job.set(Some(job));
                 inverse
             }
-            Err(_) => {
-                notices::put(self.notices, Notice::Locked);
+            Err(refused) => {
+                let notice = if refused == Refused::Signed { Notice::Frozen } else { Notice::Locked };
+                notices::put(self.notices, notice);
                 None
             }
         }
+    }
+
+    /// Adds a record to the open job once the browser reports it written through to the disk; tells whether it was. Where
+    /// it wasn't, nothing is added.
+    pub fn sign(self, record: Record, told: impl FnOnce(bool) + 'static) {
+        let Some(before) = self.open_now() else { return told(false) };
+        let mut job = (*before).clone();
+        let device = self.person.with_untracked(|person| person.device.clone());
+        let part = saved::part_of(&record);
+        let edit = Edit::AddRecord(record);
+        if apply(&mut job, edit.clone(), &device).is_err() {
+            return told(false);
+        }
+        let key = format!("{JOBS}{}/{part}", job.id);
+        let keeper = self.keeper.clone();
+        // What was ticked until now goes with it.
+        keeper.flush();
+        wasm_bindgen_futures::spawn_local(async move {
+            let outcome = keeper.commit(&key, &saved::records_text(&job, &part)).await;
+            // The person may have gone to another job meanwhile: then it is found signed when this one is opened.
+            let here = self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id));
+            match outcome {
+                Ok(()) if here => self.edit(edit),
+                Ok(()) => {
+                    self.shelf.update(|shelf| drop(shelf.insert(job.id.clone(), Arc::new(job)))).unwrap_or_default()
+                }
+                // One of the two places may have taken it: what isn't signed must not look signed later.
+                Err(_) => keeper.schedule(&key, &saved::records_text(&before, &part)),
+            }
+            told(outcome.is_ok());
+        });
     }
 
     /// Takes the last change back.
@@ -395,6 +438,7 @@ impl Desk {
         job.head.body.created = today();
         job.head.body.binned = None;
         job.picking = Default::default();
+        job.loading = Default::default();
         job.records.clear();
         let id = self.shelve(job);
         self.go(&Route::Job(id));
@@ -543,16 +587,21 @@ impl Desk {
                 let asked = Worked::new(move || {
                     self.job.with(|job| {
                         job.as_ref().map(|job| {
-                            let ids: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
-                            let supply = (job.supply.revision.clone(), job.prices.revision.clone());
-                            (job.id.clone(), job.head.body.kind, ids, supply)
+                            let vessels = job.survey.body.vessels.iter().map(|vessel| {
+                                let duty = job.site.body.duty_of(&vessel.id);
+                                (vessel.id.clone(), duty.purpose, duty.regime)
+                            });
+                            let vessels: Vec<_> = vessels.collect();
+                            let of_job =
+                                [&job.supply.revision, &job.prices.revision, &job.kit.revision].map(Clone::clone);
+                            (job.id.clone(), job.head.body.kind, of_job, vessels)
                         })
                     })
                 });
                 Worked::new(move || {
                     let answers: Vec<Arc<VesselAnswers>> = asked.with(|asked| {
-                        let ids = asked.as_ref().map(|(_, _, ids, _)| ids.clone()).unwrap_or_default();
-                        ids.iter().filter_map(|id| self.answers(id).get()).collect()
+                        let vessels = asked.as_ref().map(|(.., vessels)| vessels.clone()).unwrap_or_default();
+                        vessels.iter().filter_map(|(id, ..)| self.answers(id).get()).collect()
                     });
                     self.count(|counts| counts.bills += 1);
                     let job = self.open_now();

@@ -1,6 +1,7 @@
 //! The address of every screen, after the `#`.
 
 use bedwright_job::id::Id;
+use bedwright_job::sections::loading::WorkSheet;
 
 /// A screen.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,6 +28,12 @@ pub enum Route {
     SurveySheet(Id),
     /// A job's calculation sheets.
     Calculation(Id),
+    /// Where each vessel of a job stands in being emptied and loaded.
+    Loadings(Id),
+    /// A sheet of a vessel, told by its tag.
+    Sheet(WorkSheet, Id, Id, String),
+    /// The price list of this device.
+    Prices,
     /// The person's ways.
     Settings,
 }
@@ -46,8 +53,19 @@ impl Route {
             ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
+            ["jobs", job, "loading"] => Route::Loadings(Id::new(job)),
+            ["jobs", job, sheet, vessel] => Route::sheet(job, sheet, vessel, ""),
+            ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
+            ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
             _ => Route::Jobs,
+        }
+    }
+
+    fn sheet(job: &str, sheet: &str, vessel: &str, tag: &str) -> Route {
+        match WorkSheet::of(sheet) {
+            Some(sheet) => Route::Sheet(sheet, Id::new(job), Id::new(vessel), decode(tag)),
+            None => Route::Jobs,
         }
     }
 
@@ -65,6 +83,13 @@ impl Route {
             Route::Labels(job) => format!("#/jobs/{job}/labels"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
+            Route::Loadings(job) => format!("#/jobs/{job}/loading"),
+            Route::Sheet(sheet, job, vessel, tag) => {
+                let tag = encode(tag);
+                let end = if tag.is_empty() { String::new() } else { format!("/{tag}") };
+                format!("#/jobs/{job}/{}/{vessel}{end}", sheet.id())
+            }
+            Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
         }
     }
@@ -81,8 +106,20 @@ impl Route {
             | Route::Packs(job)
             | Route::Labels(job)
             | Route::SurveySheet(job)
-            | Route::Calculation(job) => Some(job),
-            Route::Jobs | Route::Settings => None,
+            | Route::Calculation(job)
+            | Route::Loadings(job)
+            | Route::Sheet(_, job, _, _) => Some(job),
+            Route::Jobs | Route::Prices | Route::Settings => None,
         }
     }
+}
+
+/// A tag as part of an address: what an address uses for itself is percent-encoded (RFC 3986, 2.1).
+fn encode(tag: &str) -> String {
+    js_sys::encode_uri_component(tag).into()
+}
+
+/// A tag from an address; as it stands where it makes no sense.
+fn decode(part: &str) -> String {
+    js_sys::decode_uri_component(part).map_or_else(|_| part.to_owned(), Into::into)
 }

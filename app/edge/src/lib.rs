@@ -17,6 +17,7 @@ pub mod intl;
 pub mod journal;
 pub mod listen;
 pub mod persist;
+pub mod photo;
 pub mod print;
 pub mod random;
 pub mod storage;

@@ -120,36 +120,20 @@ impl Desk {
     pub fn issue_quote(self) -> Option<Id> {
         let quoted = untrack(|| with_quote(self, |quoted| quoted.cloned()))?;
         let number = quoted.may.ok()?;
-        self.carry_new_prices();
+        // Rows that the job has stay: a total never changes under the hand that issues it.
+        untrack(|| self.bring_prices());
         let id = new_id();
         let copy = QuoteCopy { id: id.clone(), number, ..quoted.draft };
         self.edit(Edit::AddRecord(record(&copy)));
         Some(id)
     }
 
-    /// Takes the rows of this device's list into the job that it hasn't yet. Those it has stay: a total never changes under
-    /// the hand that issues it.
-    fn carry_new_prices(self) {
-        let Some(job) = self.open_now() else { return };
-        let bill = self.bill().with_untracked(Arc::clone);
-        let Some(Edit::All(edits)) = carries(&job, &self.price_list(), &bill, &[HOUR.to_owned()]) else { return };
-        let new: Vec<Edit> = edits
-            .into_iter()
-            .filter(|edit| match edit {
-                Edit::Price { key, .. } => job.prices.body.row(key).is_none(),
-                _ => job.prices.body.rows().is_empty(),
-            })
-            .collect();
-        if new.iter().any(|edit| matches!(edit, Edit::Price { .. })) {
-            self.edit(Edit::All(new));
-        }
-    }
-
     /// Takes the rows of this device's list over into the job.
     pub fn carry_prices(self) {
         let Some(job) = self.open_now() else { return };
         let bill = self.bill().with_untracked(Arc::clone);
-        if let Some(edit) = carries(&job, &self.price_list(), &bill, &[HOUR.to_owned()]) {
+        let list = self.prices.list.get_untracked();
+        if let Some(edit) = carries(&job, &list, &bill, &[HOUR.to_owned()]) {
             self.edit(edit);
         }
     }
@@ -167,7 +151,7 @@ impl Desk {
     }
 
     fn price_list(self) -> Arc<PriceList> {
-        Arc::new(PriceList::default())
+        self.prices.list.get()
     }
 }
 

@@ -190,6 +190,8 @@ fn kind_class(kind: PaperKind) -> &'static str {
         PaperKind::Survey => "sheet-survey",
         PaperKind::BillOfMaterials => "sheet-bill",
         PaperKind::Calculation => "sheet-calculation",
+        PaperKind::Removal | PaperKind::Loading => "sheet-work",
+        PaperKind::StartUp => "sheet-start-up",
         PaperKind::Quote => "sheet-quote",
         PaperKind::InternalQuote => "sheet-quote sheet-internal",
     }

@@ -1,7 +1,7 @@
 //! Everything there is to go to: the papers of the open job in the order of the work, then what belongs to the device.
 
 use bedwright_job::id::Id;
-use bedwright_job::words::{Label, QuoteLabel, SupplyLabel, TopLabel};
+use bedwright_job::words::{Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel};
 use wasm_bindgen::JsCast;
 
 use super::here;
@@ -32,12 +32,14 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
         goal(Route::Packs, desk.label(SupplyLabel::Packs), TopLabel::PacksAbout),
         goal(Route::Picking, desk.label(Label::PickList), TopLabel::PickListAbout),
         goal(Route::Labels, desk.label(SupplyLabel::Labels), TopLabel::LabelsAbout),
+        goal(Route::Loadings, desk.label(LoadingLabel::Loading), TopLabel::LoadingAbout),
     ]
 }
 
 /// What belongs to the device.
 fn places(desk: Desk) -> Vec<Goal> {
-    vec![Goal { route: Route::Settings, name: desk.label(Label::Settings), about: "" }]
+    let place = |route: Route, name: &'static str| Goal { route, name, about: "" };
+    vec![place(Route::Prices, desk.label(PriceLabel::Title)), place(Route::Settings, desk.label(Label::Settings))]
 }
 
 /// The papers of a job as a list, for the job's own screen.

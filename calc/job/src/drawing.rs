@@ -13,6 +13,7 @@ mod frame;
 mod full;
 mod hatch;
 mod label;
+mod ladder;
 mod shape;
 mod sketch;
 mod spread;
@@ -25,6 +26,7 @@ mod tests;
 
 pub use code_128::code_128;
 pub use cut::cut_drawing;
+pub use ladder::ladder;
 pub use shape::{Anchor, Class, Extent, Geometry, Shape};
 pub use svg::{svg_fragment, svg_text};
 pub use window::{WindowChart, WindowPicture, WindowTable, backwash_window};

@@ -7,11 +7,14 @@ mod bill;
 mod calculation;
 mod labels;
 mod left_out;
+mod loading;
 mod natural;
 mod picking;
 mod quote;
 mod send;
+mod shelf;
 mod staging;
+mod start_up;
 mod survey;
 #[cfg(test)]
 mod tests;
@@ -21,11 +24,14 @@ pub use bill::{bill_of_materials, vessel_name};
 pub use calculation::calculation_sheet;
 pub use labels::{SMALLEST_MM, Sticker, places, stickers};
 pub use left_out::{LeftOut, left_out};
+pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
 pub use quote::{internal_quote_sheet, quote_sheet};
 pub use send::{Tool, cut_text, lifting_texts, picture};
+pub use shelf::{Shelf, shelf_of};
 pub use staging::{Staged, on_pallets, staged, staging_list};
+pub use start_up::start_up_report;
 pub use survey::survey_sheet;
 pub use title::{Field, TitleBlock};
 
@@ -42,6 +48,12 @@ pub enum PaperKind {
     BillOfMaterials,
     /// Every figure of a vessel with its formula and what went in.
     Calculation,
+    /// Taking a vessel's old bed out, step by step.
+    Removal,
+    /// Loading it, step by step.
+    Loading,
+    /// What went into it, as it was signed.
+    StartUp,
     /// What is offered and for how much.
     Quote,
     /// The same with cost and margin.

@@ -140,6 +140,10 @@ impl Asked<'_> {
         };
         let found = inside_diameter(&by, &measures.inside(metres(0.0)), measures.nominal_diameter.as_ref()).ok()?;
         let off = (found.value.value / self.vessel.inside_diameter.value.value - 1.0).abs();
+        // So wrong nobody measures, nor is any vessel sold under such a name.
+        if off > MOST_OFF {
+            return None;
+        }
         Some((off / self.vessel.diameter_tolerance(), Explanation::Diameter(found)))
     }
 
@@ -168,6 +172,9 @@ impl Asked<'_> {
         Some(((lot - density).abs() / sigma, Explanation::BulkDensity(figure)))
     }
 }
+
+/// More than this no inside diameter is off, as a share of it.
+const MOST_OFF: f64 = 0.15;
 
 /// How surprising it is that somebody counted wrong, beside standard deviations: about one in a hundred.
 const MISCOUNT: f64 = 2.5;

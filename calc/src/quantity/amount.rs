@@ -287,6 +287,10 @@ pub enum Term {
     LabelPressure,
     /// The highest temperature on the vessel's label.
     LabelTemperature,
+    /// Free chlorine in the water.
+    FreeChlorine,
+    /// Chlorine in the water, free and combined.
+    TotalChlorine,
     /// Silt density index over 15 minutes.
     SiltDensityIndex,
     /// Mass of the empty vessel.
@@ -441,6 +445,10 @@ pub enum Term {
     OutletLimit,
     /// Share of its depth that a bed settles by.
     Settling,
+    /// Volume of media in a drum over its volume in the bed.
+    Bulking,
+    /// What a drum holds.
+    DrumVolume,
 }
 
 impl Term {
@@ -487,6 +495,8 @@ impl Term {
             Term::RoomExpansion => "E_room",
             Term::EmptyMass => "m_empty",
             Term::FootDiameter => "D_foot",
+            Term::Bulking => "k",
+            Term::DrumVolume => "V_drum",
             Term::Ph => "pH",
             Term::Alkalinity => "Alk",
             Term::CalciumHardness => "Ca",

@@ -3,7 +3,7 @@
 use super::PaperKind;
 use crate::job::Job;
 use crate::picked::{Step, steps_of};
-use crate::words::{Label, Manner, SupplyLabel};
+use crate::words::{Label, LoadingLabel, Manner, SupplyLabel};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -93,6 +93,21 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
         PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
             of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy)
         }
+        PaperKind::Removal => (
+            manner.label(LoadingLabel::RemovalSheet),
+            manner.label(LoadingLabel::RemovalLetters),
+            manner.label(LoadingLabel::DoneBy),
+        ),
+        PaperKind::Loading => (
+            manner.label(LoadingLabel::LoadingSheet),
+            manner.label(LoadingLabel::LoadingLetters),
+            manner.label(LoadingLabel::LoadedBy),
+        ),
+        PaperKind::StartUp => (
+            manner.label(LoadingLabel::StartUpReport),
+            manner.label(LoadingLabel::StartUpLetters),
+            manner.label(LoadingLabel::LoadedBy),
+        ),
     };
     let named = |label: &str, value: &str| Field { label: label.to_owned(), value: value.trim().to_owned() };
     let field = |label: Label, value: &str| named(manner.label(label), value);
@@ -125,6 +140,9 @@ fn signed_by(job: &Job, kind: PaperKind) -> String {
         PaperKind::Survey
         | PaperKind::BillOfMaterials
         | PaperKind::Calculation
+        | PaperKind::Removal
+        | PaperKind::Loading
+        | PaperKind::StartUp
         | PaperKind::Quote
         | PaperKind::InternalQuote => return String::new(),
     };
@@ -139,6 +157,9 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     let planned = surveyed.saturating_add(count(&job.plan.revision));
     match kind {
         PaperKind::Survey => surveyed,
+        PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp => {
+            planned.saturating_add(count(&job.loading.revision)).saturating_add(job.records.len() as u64)
+        }
         PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
             planned.saturating_add(count(&job.site.revision))
         }

@@ -1,6 +1,7 @@
 //! Sentences in English.
 
 pub(super) mod loading;
+pub(super) mod prices;
 mod verdict;
 pub(super) mod water;
 
@@ -157,6 +158,8 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::SitePressure => "pressure on site",
         Term::LabelPressure => "pressure on the label",
         Term::LabelTemperature => "temperature on the label",
+        Term::FreeChlorine => "free chlorine",
+        Term::TotalChlorine => "total chlorine",
         Term::SiltDensityIndex => "silt density index",
         Term::EmptyMass => "weight of the empty vessel",
         Term::FootDiameter => "diameter of the foot",
@@ -234,6 +237,8 @@ pub(super) fn term(term: Term) -> &'static str {
         Term::ReadingSpread => "scatter of the readings",
         Term::OutletLimit => "outlet limit",
         Term::Settling => "settling allowance",
+        Term::Bulking => "bulking of spent media",
+        Term::DrumVolume => "what a drum holds",
     }
 }
 

@@ -29,11 +29,16 @@ macro_rules! labels {
     };
 }
 
+mod bill;
+mod prices;
+
+pub use bill::BillLabel;
 mod care;
 pub mod loading;
 
 pub use care::CareLabel;
 pub(super) use labels;
+pub use prices::PriceLabel;
 mod quote;
 
 pub use quote::QuoteLabel;
@@ -328,6 +333,7 @@ Label {
     FromSurface = "River, lake or rain",
     DutyTitle = "What it must do",
     MoreOfDuty = "Pressures, label, weights",
+    FeedOfDuty = "Where it feeds reverse osmosis",
     PurposeTitle = "Purpose",
     PurposeDechlorination = "Take chlorine out",
     PurposeChloramine = "Take chloramine out",

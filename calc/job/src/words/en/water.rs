@@ -19,6 +19,10 @@ pub(in crate::words) fn field(field: WaterField) -> &'static str {
         WaterField::LabelTemperature => "Highest temperature on the label",
         WaterField::AirHead => "Depth of air kept on top",
         WaterField::UpperSlotWidth => "Slot width of the upper collector",
+        WaterField::FeedFreeChlorine => "Free chlorine after it",
+        WaterField::FeedTotalChlorine => "Total chlorine after it",
+        WaterField::FeedHardness => "Hardness after it",
+        WaterField::FeedIron => "Iron after it",
         WaterField::SiltDensityIndex => "Silt density index after it",
         WaterField::EmptyMass => "Weight of the empty vessel",
         WaterField::FootDiameter => "Diameter of its foot",
@@ -42,7 +46,11 @@ pub(in crate::words) fn hint(field: WaterField) -> &'static str {
         WaterField::FlowControl => "as stamped on it; leave empty to have one chosen",
         WaterField::ValveLoss | WaterField::CollectorLoss => "at the usual flow of one vessel",
         WaterField::AirHead => "no room for the bed",
-        WaterField::SiltDensityIndex => "where it feeds reverse osmosis",
+        WaterField::FeedFreeChlorine | WaterField::FeedTotalChlorine => {
+            "at the membrane; carbon is spent before it shows"
+        }
+        WaterField::FeedHardness => "as calcium carbonate",
+        WaterField::SiltDensityIndex => "over 15 minutes",
         WaterField::GrainLow => "the lower sieve",
         WaterField::GrainHigh => "the upper sieve",
         WaterField::EffectiveSize => "a tenth by weight is finer",

@@ -6,7 +6,7 @@ LoadingLabel {
     RemovalSheet = "Removal sheet",
     LoadingSheet = "Loading sheet",
     StartUpReport = "Start-up report",
-    Loading = "Loading",
+    Loading = "Removal and loading",
     RemovalLetters = "RS",
     LoadingLetters = "LS",
     StartUpLetters = "SR",

@@ -13,5 +13,6 @@ TopLabel {
     PacksAbout = "which packs each material is bought in",
     PickListAbout = "what the warehouse pulls, in the order of the shelf",
     LabelsAbout = "for every vessel and pallet",
+    LoadingAbout = "step by step for each vessel: removal, loading, what was signed",
 }
 }
