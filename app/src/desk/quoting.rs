@@ -121,7 +121,7 @@ impl Desk {
         let quoted = untrack(|| with_quote(self, |quoted| quoted.cloned()))?;
         let number = quoted.may.ok()?;
         // Rows that the job has stay: a total never changes under the hand that issues it.
-        untrack(|| self.bring_prices());
+        self.bring_prices();
         let id = new_id();
         let copy = QuoteCopy { id: id.clone(), number, ..quoted.draft };
         self.edit(Edit::AddRecord(record(&copy)));
