@@ -17,6 +17,7 @@ use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
+use bedwright_job::loading::photos_of;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Fixed, Label, Manner};
@@ -469,6 +470,13 @@ impl Desk {
                 let records = [saved::RECORDS.to_owned()].into_iter().chain(saved::parts_from(job, 0));
                 known.chain(job.locked.keys().cloned()).chain(records).collect::<Vec<_>>()
             })
+        });
+        let photos = self.shelf.with_untracked(|shelf| shelf.get(id).map(|job| photos_of(job)).unwrap_or_default());
+        wasm_bindgen_futures::spawn_local(async move {
+            for photo in photos {
+                // One that can't be taken away now is no part of any job.
+                let _ = bedwright_edge::photo::remove(photo.as_str()).await;
+            }
         });
         let keeper = self.keeper.clone();
         // Marked before anything is taken away: a page that is closed half way doesn't bring half a job back.

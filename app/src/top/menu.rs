@@ -1,7 +1,7 @@
 //! Everything there is to go to: the papers of the open job in the order of the work, then what belongs to the device.
 
 use bedwright_job::id::Id;
-use bedwright_job::words::{Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel};
+use bedwright_job::words::{CareLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel};
 use wasm_bindgen::JsCast;
 
 use super::here;
@@ -39,7 +39,11 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
 /// What belongs to the device.
 fn places(desk: Desk) -> Vec<Goal> {
     let place = |route: Route, name: &'static str| Goal { route, name, about: "" };
-    vec![place(Route::Prices, desk.label(PriceLabel::Title)), place(Route::Settings, desk.label(Label::Settings))]
+    vec![
+        place(Route::Due, desk.label(CareLabel::DueList)),
+        place(Route::Prices, desk.label(PriceLabel::Title)),
+        place(Route::Settings, desk.label(Label::Settings)),
+    ]
 }
 
 /// The papers of a job as a list, for the job's own screen.

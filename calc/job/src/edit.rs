@@ -619,23 +619,16 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
         }
         Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
         Edit::Acknowledge { of, read } => {
-            let all = &mut job.loading.body.acknowledged;
-            let there = all.iter().position(|there| *there == of);
-            match (there, read) {
-                (None, true) => all.push(of.clone()),
-                (Some(at), false) => drop(all.remove(at)),
-                _ => {}
-            }
-            Edit::Acknowledge { of, read: there.is_some() }
+            let read = job.loading.body.acknowledge(&of, read);
+            Edit::Acknowledge { of, read }
         }
         Edit::Load { vessel, tag, change } => {
             vessel_place(job, &vessel)?;
             if is_signed(job, &vessel, &tag) {
                 return Err(Refused::Signed);
             }
-            let change = job.loading.body.of_mut(&vessel, &tag).and_then(|there| there.change(change));
-            job.loading.body.tidy();
-            Edit::Load { vessel, tag, change: change.ok_or(Refused::NoDrum)? }
+            let change = job.loading.body.change(&vessel, &tag, change).ok_or(Refused::NoDrum)?;
+            Edit::Load { vessel, tag, change }
         }
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {

@@ -20,6 +20,7 @@
 mod axe;
 mod browser;
 mod calculated;
+mod care;
 mod crash;
 mod filter;
 mod finds;
@@ -28,6 +29,7 @@ mod keep;
 mod keys;
 mod keystroke;
 mod kill;
+mod life;
 mod load;
 mod mistakes;
 mod offline;

@@ -34,6 +34,7 @@ mod prices;
 
 pub use bill::BillLabel;
 mod care;
+pub mod life;
 pub mod loading;
 
 pub use care::CareLabel;
@@ -379,6 +380,8 @@ Label {
     EvidenceDrop = "Clean pressure drop",
     EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
     EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceReadings = "Readings:",
+    EvidenceSince = "since",
     EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
     DropWord = "Pressure lost over the bed",
     LayerWord = "Layer",
