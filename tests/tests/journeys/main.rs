@@ -46,6 +46,7 @@ mod site;
 mod start;
 mod storage;
 mod stored;
+mod supply;
 mod update;
 mod washing;
 mod water;
