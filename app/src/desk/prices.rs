@@ -136,8 +136,10 @@ impl Desk {
     /// Puts the rows of the list that the open job uses and lacks into the job. Nothing a person did: it isn't undone.
     pub(super) fn bring_prices(self) {
         let Some(job) = self.open_now().filter(|job| !job.is_locked(SectionName::Prices)) else { return };
-        let bill = self.bill().with_untracked(Arc::clone);
-        let lacking = self.prices.list.with_untracked(|list| lacks(&job, list, &bill));
+        let bill = self.bill();
+        let lacking = leptos::prelude::untrack(|| {
+            super::with_bill(bill, |bill| self.prices.list.with_untracked(|list| lacks(&job, list, bill)))
+        });
         if let Some(edit) = lacking {
             self.change(edit);
         }
