@@ -5,6 +5,7 @@ pub mod depth_table;
 pub mod freeboard;
 pub mod layer;
 pub mod plan;
+pub mod steps;
 pub mod tape;
 pub mod weights;
 

@@ -11,8 +11,10 @@ pub mod flow_control;
 pub mod fluidisation;
 pub mod packed_bed;
 pub mod search;
+pub mod seen;
 pub mod sensitivity;
 pub mod service;
+pub mod steps;
 pub mod window;
 
 pub use backwash::{Backwash, End, Setting, backwash};

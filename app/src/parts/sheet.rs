@@ -11,6 +11,7 @@ use wasm_bindgen::closure::Closure;
 use web_sys::Element;
 
 use super::choice::pick;
+use super::equation::equation;
 use super::live::{El, Shared, button, el, follow, svg};
 use super::signal::{Held, Kept, Worked};
 use crate::desk::Desk;
@@ -277,6 +278,9 @@ fn cell_inside(drawn: El, cell: &Cell) -> El {
         Cell::Large(text) => drawn.kid(el("span", "cell-large").text(text)),
         Cell::Lines(lines) => {
             drawn.kid(el("span", "cell-lines").kids(lines.iter().map(|line| el("span", "").text(line)).collect()))
+        }
+        Cell::Equation(lines) => {
+            drawn.kids(lines.iter().map(|line| equation(el("span", "equation-line"), line)).collect())
         }
         Cell::Named { name, hint } => {
             let drawn = drawn.kid(el("span", "cell-name").text(name));

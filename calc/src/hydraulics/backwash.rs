@@ -211,9 +211,9 @@ pub(crate) fn finest_settling(bed: &Bed, fluid: Fluid) -> Option<f64> {
 }
 
 /// The finest grain that must stay: 5 % by mass are finer.
-const FINEST: f64 = 0.05;
+pub(crate) const FINEST: f64 = 0.05;
 /// The grain that must lift: 90 % by mass are finer.
-const COARSEST: f64 = 0.90;
+pub(crate) const COARSEST: f64 = 0.90;
 
 /// Judges the backwash of a planned bed.
 ///

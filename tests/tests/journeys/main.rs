@@ -10,6 +10,7 @@
 //! | [`axe`] | the accessibility rules that a program can check |
 //! | [`filter`] | the steps that plan one vessel, and the way round all screens |
 //! | [`stored`] | jobs that are kept already |
+//! | [`unlike`] | vessels that have as little in common as vessels can |
 //!
 //! The others are journeys, a module for each thing the page must be able to do.
 //!
@@ -19,6 +20,7 @@
 mod axe;
 mod browser;
 mod calculated;
+mod checked;
 mod crash;
 mod filter;
 mod finds;
@@ -37,5 +39,6 @@ mod site;
 mod start;
 mod storage;
 mod stored;
+mod unlike;
 mod update;
 mod water;

@@ -28,8 +28,8 @@ impl Paper {
     }
 }
 
-/// What the page prints, sheet by sheet, laid out as on paper.
-pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
+/// What the page prints, as PDF.
+pub async fn pdf(page: &Page, paper: Paper) -> Vec<u8> {
     let (width, height) = paper.inches();
     // The page says the size where it has one of its own.
     let wanted =
@@ -37,13 +37,18 @@ pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
     let printed = page.session().cdp().send_raw("Page.printToPDF", wanted).await.unwrap();
     let pdf = base64::engine::general_purpose::STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
     assert!(pdf.starts_with(b"%PDF-"), "no PDF came");
-    read(&pdf)
+    pdf
 }
 
-/// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
-fn read(pdf: &[u8]) -> Vec<String> {
-    let mut reader = Command::new("pdftotext")
-        .args(["-layout", "-", "-"])
+/// What the page prints, sheet by sheet, laid out as on paper.
+pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
+    read(&pdf(page, paper).await)
+}
+
+/// What a program of poppler says of a PDF that it is handed.
+pub fn piped(program: &str, arguments: &[&str], pdf: &[u8]) -> Vec<u8> {
+    let mut reader = Command::new(program)
+        .args(arguments)
         .stdin(Stdio::piped())
         .stdout(Stdio::piped())
         .spawn()
@@ -53,8 +58,13 @@ fn read(pdf: &[u8]) -> Vec<String> {
     let writer = std::thread::spawn(move || to_reader.write_all(&pdf));
     let output = reader.wait_with_output().unwrap();
     writer.join().unwrap().unwrap();
-    assert!(output.status.success(), "pdftotext: {}", output.status);
-    let text = String::from_utf8(output.stdout).unwrap();
+    assert!(output.status.success(), "{program}: {}", output.status);
+    output.stdout
+}
+
+/// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
+fn read(pdf: &[u8]) -> Vec<String> {
+    let text = String::from_utf8(piped("pdftotext", &["-layout", "-", "-"], pdf)).unwrap();
     let mut sheets: Vec<String> = text.split('\u{c}').map(str::to_owned).collect();
     if sheets.last().is_some_and(|last| last.trim().is_empty()) {
         sheets.pop();

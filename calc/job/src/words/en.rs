@@ -1,11 +1,14 @@
 //! Sentences in English.
 
+mod term;
 mod verdict;
 pub(super) mod water;
 
 pub(super) use verdict::{mark, verdict};
 
 use bedwright_calc::quantity::{Amount, Assumption, Basis, Caution, Fault, Problem, Source, Standing, Term};
+
+pub(super) use term::term;
 
 use super::Manner;
 use crate::entry::{Dimension, Misread, Unit};
@@ -54,106 +57,6 @@ pub(super) fn hint(field: SurveyField) -> &'static str {
         SurveyField::MeteredVolume => "between the two tape readings",
         SurveyField::BagVolume => "as printed, and the bag was full",
         _ => "",
-    }
-}
-
-pub(super) fn term(term: Term) -> &'static str {
-    match term {
-        Term::NominalDiameter => "nominal diameter",
-        Term::NominalHeight => "nominal height",
-        Term::InsideDiameter => "inside diameter",
-        Term::Circumference => "tape round the bare shell",
-        Term::Wall => "wall",
-        Term::MeteredVolume => "water let in",
-        Term::TapeBefore => "tape before",
-        Term::TapeAfter => "tape after",
-        Term::PackVolume => "volume of a pack",
-        Term::PackMass => "weight of a pack",
-        Term::InsideDepth => "inside depth",
-        Term::DepthUnderNominal => "nominal height less inside depth",
-        Term::NeckHeight => "neck height",
-        Term::ClearBore => "clear bore",
-        Term::BottomHeadDepth => "depth of the bottom head",
-        Term::TopHeadDepth => "depth of the top head",
-        Term::StraightSide => "straight side",
-        Term::RiserOutsideDiameter => "riser outside diameter",
-        Term::RiserSeat => "height the riser stands at",
-        Term::RiserAllowance => "what the valve wants above the rim",
-        Term::CollectorDiameter => "collector diameter",
-        Term::CollectorBottom => "collector lower end",
-        Term::CollectorTop => "collector upper end",
-        Term::LateralCount => "number of laterals",
-        Term::LateralAxis => "laterals' centre",
-        Term::LateralLength => "length of a lateral",
-        Term::TopSlot => "height of the top slot",
-        Term::SlotWidth => "slot width",
-        Term::UpperCollector => "rim to upper collector",
-        Term::Height => "height",
-        Term::FreeVolume => "free volume",
-        Term::Target => "amount of the layer",
-        Term::LayerVolume => "volume of the layer",
-        Term::BulkDensity => "bulk density",
-        Term::GrainLow => "smallest grain",
-        Term::GrainHigh => "largest grain",
-        Term::Bucket => "bucket",
-        Term::Step => "step of the table",
-        Term::Freeboard => "freeboard",
-        Term::MediaDepth => "depth of the media bed",
-        Term::TapeReading => "tape reading",
-        Term::Packs => "packs",
-        Term::Price => "price",
-        Term::WaterTemperature => "water temperature",
-        Term::TemperatureLow => "coldest water",
-        Term::TemperatureHigh => "warmest water",
-        Term::WaterDensity => "density of the water",
-        Term::WaterViscosity => "viscosity of the water",
-        Term::CrossSection => "section of the shell",
-        Term::FlowPerArea => "flow per area",
-        Term::ServiceFlow => "service flow through one vessel",
-        Term::SiteFlow => "service flow of the site",
-        Term::Vessels => "vessels that share it",
-        Term::PeakFlow => "highest service flow",
-        Term::BackwashFlow => "backwash flow",
-        Term::BackwashAvailable => "flow there is for backwash",
-        Term::FlowControl => "drain line flow control",
-        Term::ContactTime => "empty-bed contact time",
-        Term::BedVolumes => "bed volumes an hour",
-        Term::MediaVolume => "volume of the media",
-        Term::ParticleDensity => "particle density, wetted",
-        Term::Voidage => "settled voidage",
-        Term::Sphericity => "sphericity",
-        Term::EffectiveSize => "effective size",
-        Term::Uniformity => "uniformity coefficient",
-        Term::GrainSize => "grain size",
-        Term::LayerDepth => "depth of the layer",
-        Term::PressureLoss => "pressure lost in the layer",
-        Term::ValveLoss => "pressure lost in the valve",
-        Term::CollectorLoss => "pressure lost in the collectors",
-        Term::PressureLossLimit => "most the unit may lose",
-        Term::Expansion => "expansion",
-        Term::MinimumExpansion => "least expansion",
-        Term::RoomExpansion => "expansion there is room for",
-        Term::LineWeight => "place of the line between low (0) and high (1)",
-        Term::MinimumFluidisation => "speed that begins to lift",
-        Term::SettlingSpeed => "settling speed of the finest kept grain",
-        Term::AirHead => "air head",
-        Term::UpperSlotWidth => "slot width of the upper collector",
-        Term::SitePressure => "pressure on site",
-        Term::LabelPressure => "pressure on the label",
-        Term::LabelTemperature => "temperature on the label",
-        Term::SiltDensityIndex => "silt density index",
-        Term::EmptyMass => "weight of the empty vessel",
-        Term::FootDiameter => "diameter of the foot",
-        Term::WaterMass => "weight of the water",
-        Term::SkeletalDensity => "density of the solid",
-        Term::RetainedWater => "water that stays when drained",
-        Term::Minutes => "how long",
-        Term::CeilingClearance => "clear height",
-        Term::LayerMass => "dry weight of the layer",
-        Term::OperatingMass => "weight in operation",
-        Term::RiserWall => "wall of the riser",
-        Term::RiserLength => "length of the riser",
-        Term::VesselCount => "number of vessels",
     }
 }
 

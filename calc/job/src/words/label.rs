@@ -29,6 +29,8 @@ macro_rules! labels {
     };
 }
 
+pub mod calculation;
+
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
 Label {
@@ -378,6 +380,8 @@ Label {
     WashingContactTime = "Contact time while one is washed",
     ExpansionCold = "Likely expansion, coldest water",
     ExpansionWarm = "Likely expansion, warmest water",
+    MemoryCold = "After Dharmarajah and Cleasby, from memory, coldest water",
+    MemoryWarm = "After Dharmarajah and Cleasby, from memory, warmest water",
     BackwashPerArea = "Backwash flow per area",
     LiftsFrom = "Warm water lifts enough from",
     StaysTo = "Cold water keeps it in up to",
