@@ -181,17 +181,26 @@ fn main() {
     let _ = writeln!(out, "static ASSUMPTIONS: &[AssumptionRow] = &[");
     for (line, row) in &table.rows {
         let value = table.number(*line, row, "value").unwrap_or_else(|| table.stop(*line, "value", "is empty"));
-        let unit = table.one_of(*line, row, "unit", &["ratio", "in", "ft", "gal", "pack", "psi", "c", "min"]);
+        let unit = table.one_of(
+            *line,
+            row,
+            "unit",
+            &["ratio", "in", "ft", "gal", "gpm", "pack", "psi", "c", "min", "year", "mm", "lb"],
+        );
         let amount = match unit {
             "in" => format!("Amount::Length({})", length(value * 0.0254)),
             "ft" => format!("Amount::Length({})", length(value * 0.3048)),
+            "mm" => format!("Amount::Length({})", length(value / 1000.0)),
+            "lb" => format!("Amount::Mass({})", quantity("Mass", value * 0.453_592_37)),
             "gal" => format!("Amount::Volume({})", volume(value * 0.003_785_411_784)),
+            "gpm" => format!("Amount::Flow({})", quantity("VolumeRate", value * (0.003_785_411_784 / 60.0))),
             "psi" => format!(
                 "Amount::Pressure({})",
                 quantity("Pressure", value * (0.453_592_37 * 9.806_65 / (0.0254 * 0.0254)))
             ),
             "c" => format!("Amount::Temperature({})", temperature(value + 273.15)),
             "min" => format!("Amount::Time({})", quantity("Time", value * 60.0)),
+            "year" => format!("Amount::Time({})", quantity("Time", value * 365.25 * 86_400.0)),
             _ => format!("Amount::Ratio({value:?})"),
         };
         let _ = writeln!(
@@ -328,6 +337,62 @@ fn main() {
         let _ = writeln!(
             out,
             "    Criterion {{ purpose: Purpose::{}, quantity: CriterionOf::{}, low: {low}, high: {high}, section: {:?}, source: {} }},",
+            variant(purpose),
+            variant(of),
+            table.text(*line, row, "section"),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("lives.csv");
+    table.ids("");
+    let _ = writeln!(out, "static LIVES: &[UsualLife] = &[");
+    for (line, row) in &table.rows {
+        let purpose = table.one_of(*line, row, "purpose", &purposes.iter().map(String::as_str).collect::<Vec<_>>());
+        let months = |column: &str| match table.number(*line, row, column) {
+            Some(months) if months.fract() == 0.0 && months <= 1200.0 => months as u32,
+            _ => table.stop(*line, column, "is no whole number of months"),
+        };
+        let (low, high) = (months("low_months"), months("high_months"));
+        if low > high {
+            table.stop(*line, "low_months", "is above high_months");
+        }
+        let _ = writeln!(
+            out,
+            "    UsualLife {{ purpose: Purpose::{}, low_months: {low}, high_months: {high}, source: {} }},",
+            variant(purpose),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
+    let table = Table::read("water_limits.csv");
+    table.ids("");
+    let _ = writeln!(out, "static WATER_LIMITS: &[WaterLimit] = &[");
+    for (line, row) in &table.rows {
+        let purpose = table.one_of(*line, row, "purpose", &purposes.iter().map(String::as_str).collect::<Vec<_>>());
+        let of = table.one_of(
+            *line,
+            row,
+            "quantity",
+            &["ph", "calcium_hardness", "alkalinity", "iron", "aluminium", "turbidity"],
+        );
+        let unit = table.one_of(*line, row, "unit", &["ph", "mg_l", "ntu"]);
+        let limit = |column: &str| match (table.number(*line, row, column), unit) {
+            (None, _) => "None".to_owned(),
+            (Some(value), "mg_l") => {
+                format!("Some(Amount::Concentration(Concentration::milligrams_per_litre({value:?})))")
+            }
+            (Some(value), _) => format!("Some(Amount::Ratio({value:?}))"),
+        };
+        let (low, high) = (limit("low"), limit("high"));
+        if low == "None" && high == "None" {
+            table.stop(*line, "low", "and high are both empty");
+        }
+        let _ = writeln!(
+            out,
+            "    WaterLimit {{ purpose: Purpose::{}, quantity: Term::{}, low: {low}, high: {high}, section: {:?}, source: {} }},",
             variant(purpose),
             variant(of),
             table.text(*line, row, "section"),
@@ -478,6 +543,17 @@ fn main() {
     }
     let _ = writeln!(out, "];");
 
+    let table = Table::read("currencies.csv");
+    table.ids("");
+    let _ = writeln!(out, "/// Currencies whose smallest unit is no hundredth: a row of `currencies.csv` each.");
+    let _ = writeln!(out, "static CURRENCIES: &[(&str, u32)] = &[");
+    for (line, row) in &table.rows {
+        let places = table.one_of(*line, row, "places", &["0", "3", "4"]);
+        sources.check(&table, *line, row, "source");
+        let _ = writeln!(out, "    ({:?}, {places}),", table.filled(*line, row, "id"));
+    }
+    let _ = writeln!(out, "];");
+
     split(&out);
 }
 
@@ -512,10 +588,13 @@ fn split(out: &str) {
             ("static SIEVES", "sieves"),
             ("static FLOW_CONTROLS", "flow_controls"),
             ("/// What a vessel's bed is there for", "purposes"),
+            ("static LIVES", "lives"),
+            ("static WATER_LIMITS", "water_limits"),
             ("const ASME_FD", "heads"),
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),
             ("/// A part that a job takes", "fittings"),
+            ("/// Currencies whose smallest", "currencies"),
         ];
         if let Some((_, name)) = starts.iter().find(|(start, _)| line.starts_with(start)) {
             current = name;

@@ -8,14 +8,20 @@ use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
 use crate::job::job_page;
 use crate::jobs::jobs_page;
+use crate::labels::labels_page;
+use crate::loading::{loadings_page, sheet_page};
 use crate::notices::notices;
-use crate::parts::live::{El, button, el, follow, page};
+use crate::packs::packs_page;
+use crate::parts::live::{El, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::quote::quote_page;
 use crate::route::Route;
+use crate::search::search_page;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
+use crate::top::top_bar;
 use crate::vessel::vessel_page;
 
 /// The whole page.
@@ -60,57 +66,17 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         ),
         Route::Job(_) => job_page(desk),
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
+        Route::Search(_) => search_page(desk),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
+        Route::Quote(_) => quote_page(desk),
+        Route::Packs(_) => packs_page(desk),
+        Route::Labels(_) => labels_page(desk),
         Route::SurveySheet(_) => survey_sheet_page(desk),
         Route::Calculation(_) => calculation_page(desk),
+        Route::Loadings(_) => loadings_page(desk),
+        Route::Sheet(sheet, _, vessel, tag) => sheet_page(desk, *sheet, vessel, tag),
     })
-}
-
-fn top_bar(desk: Desk) -> El {
-    let link = move |route: Route, label: Label| {
-        el("a", "")
-            .set("href", &route.address())
-            .tells("aria-current", move || (desk.route.get() == route).then(|| "page".to_owned()))
-            .text(desk.label(label))
-    };
-    let jobs = el("nav", "top-jobs").set("aria-label", desk.label(Label::Jobs)).kid(link(Route::Jobs, Label::Jobs));
-    let tools = el("span", "top-tools")
-        .when(
-            move || desk.route.with(|route| route.job().is_some()),
-            move || {
-                let undo = button("quiet", desk.label(Label::Undo), move || desk.undo());
-                let redo = button("quiet", desk.label(Label::Redo), move || desk.redo());
-                vec![undo.holds("disabled", move || !desk.can_undo()), redo.holds("disabled", move || !desk.can_redo())]
-            },
-        )
-        .kid(link(Route::Settings, Label::Settings));
-    // The job the address is about, once it is open.
-    let open = move || {
-        let job = desk.route.with(|route| route.job().cloned()).filter(|_| desk.job.with(Option::is_some));
-        job.map(|job| job.to_string()).into_iter().collect()
-    };
-    let title = move || {
-        let title = desk.of_job(|job| job.head.body.title.clone());
-        if title.is_empty() { desk.label(Label::Untitled).to_owned() } else { title }
-    };
-    let of_job = move |id: &str| {
-        let id = bedwright_job::id::Id::new(id);
-        vec![
-            el("a", "top-title").set("href", &Route::Job(id.clone()).address()).says(title),
-            el("nav", "top-papers")
-                .set("aria-label", desk.label(Label::Paper))
-                .kid(link(Route::Bill(id.clone()), Label::BillOfMaterials))
-                .kid(link(Route::Picking(id.clone()), Label::PickList))
-                .kid(link(Route::SurveySheet(id.clone()), Label::SurveySheet))
-                .kid(link(Route::Calculation(id), Label::CalculationSheet)),
-        ]
-    };
-    let which = Worked::new(move || -> Vec<String> { open() });
-    el("header", "top")
-        .kid(jobs)
-        .live(move || which.with(|open| open.first().map(|id| of_job(id))).unwrap_or_default())
-        .kid(tools)
 }
 
 fn foot(desk: Desk) -> El {

@@ -3,6 +3,7 @@
 
 mod files;
 mod opened;
+mod quoting;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -11,9 +12,10 @@ use bedwright_edge::store::{Keeper, Status};
 use bedwright_edge::{clock, random, update};
 use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
-use bedwright_job::edit::{Edit, apply};
+use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
+use bedwright_job::job::Record;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Fixed, Label, Manner};
@@ -28,6 +30,7 @@ use crate::route::Route;
 
 pub use opened::Opened;
 use opened::erase_keys;
+pub use quoting::{Quoted, with_quote};
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -35,8 +38,6 @@ const PREFIX: &str = "bedwright/";
 const JOBS: &str = "bedwright/job/";
 /// Keys of jobs that are being erased: a job with such a mark is gone, whatever of it is still found.
 const ERASED: &str = "bedwright/erased/";
-/// Where a job's records are kept, beside its sections.
-const RECORDS: &str = "records";
 /// Jobs stay in the bin for this many days.
 pub const BIN_DAYS: i64 = 30;
 
@@ -105,6 +106,7 @@ pub struct Parts {
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
+    quoted: Cell<Option<Worked<Option<Arc<Quoted>>>>>,
     counts: Cell<Counts>,
 }
 
@@ -138,6 +140,7 @@ impl Desk {
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
+            quoted: Cell::default(),
             counts: Cell::default(),
         })));
         if !unread.is_empty() {
@@ -204,7 +207,7 @@ impl Desk {
         let mut job = self
             .shelf
             .with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
-        let taken = if section == RECORDS {
+        let taken = if saved::is_records(section) {
             saved::read_records(&mut job, &text)
         } else {
             saved::read_section(&mut job, section, &text)
@@ -250,6 +253,11 @@ impl Desk {
         self.job.get()
     }
 
+    /// The job that the address is about, once it is open; followed.
+    pub fn job_here(self) -> Option<Id> {
+        self.route.with(|route| route.job().cloned()).filter(|_| self.job.with(Option::is_some))
+    }
+
     /// The open job as it is now, whatever becomes of it.
     #[inline(never)]
     pub fn open_now(self) -> Option<Arc<Job>> {
@@ -283,11 +291,43 @@ impl Desk {
                 self.job.set(Some(job));
                 inverse
             }
-            Err(_) => {
-                notices::put(self.notices, Notice::Locked);
+            Err(refused) => {
+                let notice = if refused == Refused::Signed { Notice::Frozen } else { Notice::Locked };
+                notices::put(self.notices, notice);
                 None
             }
         }
+    }
+
+    /// Adds a record to the open job once the browser reports it written through to the disk; tells whether it was. Where
+    /// it wasn't, nothing is added.
+    pub fn sign(self, record: Record, told: impl FnOnce(bool) + 'static) {
+        let Some(before) = self.open_now() else { return told(false) };
+        let mut job = (*before).clone();
+        let device = self.person.with_untracked(|person| person.device.clone());
+        let part = saved::part_of(&record);
+        let edit = Edit::AddRecord(record);
+        if apply(&mut job, edit.clone(), &device).is_err() {
+            return told(false);
+        }
+        let key = format!("{JOBS}{}/{part}", job.id);
+        let keeper = self.keeper.clone();
+        // What was ticked until now goes with it.
+        keeper.flush();
+        wasm_bindgen_futures::spawn_local(async move {
+            let outcome = keeper.commit(&key, &saved::records_text(&job, &part)).await;
+            // The person may have gone to another job meanwhile: then it is found signed when this one is opened.
+            let here = self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id));
+            match outcome {
+                Ok(()) if here => self.edit(edit),
+                Ok(()) => {
+                    self.shelf.update(|shelf| drop(shelf.insert(job.id.clone(), Arc::new(job)))).unwrap_or_default()
+                }
+                // One of the two places may have taken it: what isn't signed must not look signed later.
+                Err(_) => keeper.schedule(&key, &saved::records_text(&before, &part)),
+            }
+            told(outcome.is_ok());
+        });
     }
 
     /// Takes the last change back.
@@ -335,8 +375,8 @@ impl Desk {
                     keeper.schedule(&format!("{JOBS}{}/{name}", job.id), &locked.value.to_string());
                 }
             }
-            if before.map_or(0, |before| before.records.len()) != job.records.len() {
-                keeper.schedule(&format!("{JOBS}{}/{RECORDS}", job.id), &saved::records_text(job));
+            for part in saved::parts_from(job, before.map_or(0, |before| before.records.len())) {
+                keeper.schedule(&format!("{JOBS}{}/{part}", job.id), &saved::records_text(job, &part));
             }
         }
     }
@@ -388,6 +428,7 @@ impl Desk {
         job.head.body.created = today();
         job.head.body.binned = None;
         job.picking = Default::default();
+        job.loading = Default::default();
         job.records.clear();
         let id = self.shelve(job);
         self.go(&Route::Job(id));
@@ -415,7 +456,8 @@ impl Desk {
         let names = self.shelf.with_untracked(|shelf| {
             shelf.get(id).map(|job| {
                 let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
-                known.chain(job.locked.keys().cloned()).chain([RECORDS.to_owned()]).collect::<Vec<_>>()
+                let records = [saved::RECORDS.to_owned()].into_iter().chain(saved::parts_from(job, 0));
+                known.chain(job.locked.keys().cloned()).chain(records).collect::<Vec<_>>()
             })
         });
         let keeper = self.keeper.clone();
@@ -536,13 +578,14 @@ impl Desk {
                     self.job.with(|job| {
                         job.as_ref().map(|job| {
                             let ids: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
-                            (job.id.clone(), job.head.body.kind, ids)
+                            let supply = (job.supply.revision.clone(), job.prices.revision.clone());
+                            (job.id.clone(), job.head.body.kind, ids, supply)
                         })
                     })
                 });
                 Worked::new(move || {
                     let answers: Vec<Arc<VesselAnswers>> = asked.with(|asked| {
-                        let ids = asked.as_ref().map(|(_, _, ids)| ids.clone()).unwrap_or_default();
+                        let ids = asked.as_ref().map(|(_, _, ids, _)| ids.clone()).unwrap_or_default();
                         ids.iter().filter_map(|id| self.answers(id).get()).collect()
                     });
                     self.count(|counts| counts.bills += 1);

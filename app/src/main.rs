@@ -6,13 +6,19 @@ mod calculation;
 mod desk;
 mod job;
 mod jobs;
+mod labels;
+mod loading;
 mod notices;
+mod packs;
 mod parts;
 mod person;
 mod picking;
+mod quote;
 mod route;
+mod search;
 mod settings;
 mod survey_sheet;
+mod top;
 mod vessel;
 
 fn main() {

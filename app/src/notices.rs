@@ -1,7 +1,7 @@
 //! What must be seen until it is settled: at the top of every screen, one of a kind.
 
 use bedwright_edge::fault::Fault;
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, LoadingLabel};
 
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el};
@@ -22,6 +22,8 @@ pub enum Notice {
     FileNotRead(Label),
     /// A part of the open job is of a later version.
     Locked,
+    /// What was to be changed was signed.
+    Frozen,
 }
 
 impl Notice {
@@ -114,6 +116,7 @@ fn line(desk: Desk, about: &Notice) -> El {
         Notice::FileNotRead(why) => {
             caution().kid(text(Label::FileNotRead).text(" ").text(desk.label(*why))).kid(dismiss(Label::Dismiss))
         }
+        Notice::Frozen => caution().kid(said(desk.label(LoadingLabel::Frozen))).kid(dismiss(Label::Dismiss)),
         Notice::Locked => caution().kid(text(Label::LockedSection)).kid(dismiss(Label::Dismiss)),
     }
 }

@@ -39,6 +39,8 @@ pub struct Person {
     pub theme: Theme,
     /// This device's name in revisions.
     pub device: Id,
+    /// What the person is called, beside what they tick and under what they sign; empty until typed.
+    pub name: String,
 }
 
 impl Person {
@@ -54,6 +56,7 @@ impl Person {
             paper: if american { PaperSize::Letter } else { PaperSize::A4 },
             theme: Theme::System,
             device,
+            name: String::new(),
         }
     }
 
@@ -74,16 +77,26 @@ impl Person {
             Theme::Dark => "dark",
         };
         let units = if self.metric { "metric" } else { "us" };
-        format!("1 {} {units} {} {paper} {theme}", self.device, if self.decimal == ',' { "comma" } else { "point" })
+        let mark = if self.decimal == ',' { "comma" } else { "point" };
+        let mut text = format!("1 {} {units} {mark} {paper} {theme}", self.device);
+        // On a line of its own, since a name may hold any of the words.
+        let name = self.name.trim();
+        if !name.is_empty() {
+            text.push('\n');
+            text.push_str(name);
+        }
+        text
     }
 
     /// From what was kept; words that aren't known are left at what the browser suggests.
     pub fn read(text: &str) -> Option<Person> {
-        let mut words = text.split_whitespace();
+        let (words, name) = text.split_once('\n').unwrap_or((text, ""));
+        let mut words = words.split_whitespace();
         if words.next()? != "1" {
             return None;
         }
         let mut person = Person::new(Id::new(words.next()?));
+        name.lines().next().unwrap_or_default().trim().clone_into(&mut person.name);
         for word in words {
             match word {
                 "metric" => person.metric = true,

@@ -2,5 +2,6 @@
 
 mod line;
 mod page;
+mod steps;
 
 pub use page::picking_page;

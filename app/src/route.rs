@@ -1,6 +1,7 @@
 //! The address of every screen, after the `#`.
 
 use bedwright_job::id::Id;
+use bedwright_job::sections::loading::WorkSheet;
 
 /// A screen.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -11,14 +12,26 @@ pub enum Route {
     Job(Id),
     /// One vessel of a job.
     Vessel(Id, Id),
+    /// Vessels for a flow of a job.
+    Search(Id),
     /// A job's bill of materials.
     Bill(Id),
+    /// A job's quote.
+    Quote(Id),
     /// A job's pick list.
     Picking(Id),
+    /// Which packs a job's material comes in, and how it is handled.
+    Packs(Id),
+    /// A job's labels.
+    Labels(Id),
     /// A job's survey sheet.
     SurveySheet(Id),
     /// A job's calculation sheets.
     Calculation(Id),
+    /// Where each vessel of a job stands in being emptied and loaded.
+    Loadings(Id),
+    /// A sheet of a vessel, told by its tag.
+    Sheet(WorkSheet, Id, Id, String),
     /// The person's ways.
     Settings,
 }
@@ -30,12 +43,26 @@ impl Route {
         match parts.as_slice() {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
+            ["jobs", job, "search"] => Route::Search(Id::new(job)),
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
+            ["jobs", job, "quote"] => Route::Quote(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
+            ["jobs", job, "packs"] => Route::Packs(Id::new(job)),
+            ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
+            ["jobs", job, "loading"] => Route::Loadings(Id::new(job)),
+            ["jobs", job, sheet, vessel] => Route::sheet(job, sheet, vessel, ""),
+            ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
             ["settings"] => Route::Settings,
             _ => Route::Jobs,
+        }
+    }
+
+    fn sheet(job: &str, sheet: &str, vessel: &str, tag: &str) -> Route {
+        match WorkSheet::of(sheet) {
+            Some(sheet) => Route::Sheet(sheet, Id::new(job), Id::new(vessel), decode(tag)),
+            None => Route::Jobs,
         }
     }
 
@@ -45,10 +72,20 @@ impl Route {
             Route::Jobs => "#/jobs".to_owned(),
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
+            Route::Search(job) => format!("#/jobs/{job}/search"),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
+            Route::Quote(job) => format!("#/jobs/{job}/quote"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
+            Route::Packs(job) => format!("#/jobs/{job}/packs"),
+            Route::Labels(job) => format!("#/jobs/{job}/labels"),
             Route::SurveySheet(job) => format!("#/jobs/{job}/survey-sheet"),
             Route::Calculation(job) => format!("#/jobs/{job}/calculation"),
+            Route::Loadings(job) => format!("#/jobs/{job}/loading"),
+            Route::Sheet(sheet, job, vessel, tag) => {
+                let tag = encode(tag);
+                let end = if tag.is_empty() { String::new() } else { format!("/{tag}") };
+                format!("#/jobs/{job}/{}/{vessel}{end}", sheet.id())
+            }
             Route::Settings => "#/settings".to_owned(),
         }
     }
@@ -58,11 +95,27 @@ impl Route {
         match self {
             Route::Job(job)
             | Route::Vessel(job, _)
+            | Route::Search(job)
             | Route::Bill(job)
+            | Route::Quote(job)
             | Route::Picking(job)
+            | Route::Packs(job)
+            | Route::Labels(job)
             | Route::SurveySheet(job)
-            | Route::Calculation(job) => Some(job),
+            | Route::Calculation(job)
+            | Route::Loadings(job)
+            | Route::Sheet(_, job, _, _) => Some(job),
             Route::Jobs | Route::Settings => None,
         }
     }
+}
+
+/// A tag as part of an address: what an address uses for itself is percent-encoded (RFC 3986, 2.1).
+fn encode(tag: &str) -> String {
+    js_sys::encode_uri_component(tag).into()
+}
+
+/// A tag from an address; as it stands where it makes no sense.
+fn decode(part: &str) -> String {
+    js_sys::decode_uri_component(part).map_or_else(|_| part.to_owned(), Into::into)
 }

@@ -4,7 +4,7 @@ mod backwash;
 mod doubt;
 mod evidence;
 mod layers;
-mod number_line;
+pub mod number_line;
 mod page;
 mod results;
 mod service;
@@ -16,6 +16,7 @@ use bedwright_job::id::Id;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
 
+pub use number_line::NumberLine;
 pub use page::vessel_page;
 
 use crate::desk::Desk;

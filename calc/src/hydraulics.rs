@@ -10,6 +10,7 @@ pub mod expansion;
 pub mod flow_control;
 pub mod fluidisation;
 pub mod packed_bed;
+pub mod packing;
 pub mod search;
 pub mod seen;
 pub mod sensitivity;
@@ -23,7 +24,8 @@ pub use duty::{Arrangement, Criterion, CriterionOf, Duty, Purpose, Regime, Site}
 pub use evidence::{DrainCheck, Lines, PaperPoint, lines};
 pub use expansion::Expansion;
 pub use flow_control::FlowControl;
-pub use search::{Candidate, Margin, Stuff, Wanted, search};
+pub use packing::{CleanDrop, Packing, packing};
+pub use search::{Candidate, Found, Margin, Stuff, Wanted, search};
 pub use sensitivity::Sensitivity;
 pub use service::{Service, service};
 pub use window::{WindowRow, window};

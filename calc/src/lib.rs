@@ -9,6 +9,7 @@
 
 pub mod fill;
 pub mod hydraulics;
+pub mod life;
 pub mod material;
 pub mod order;
 pub mod quantity;

@@ -2,6 +2,7 @@
 
 pub mod amount;
 pub mod assumption;
+pub mod concentration;
 pub mod figure;
 pub mod problem;
 pub mod root;
@@ -12,6 +13,7 @@ pub mod verdict;
 
 pub use amount::Amount;
 pub use assumption::Assumption;
+pub use concentration::Concentration;
 pub use figure::{Basis, Figure, Formula, Input, Known};
 pub use problem::{Caution, Fault, Problem};
 pub use source::{Source, Standing};

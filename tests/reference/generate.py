@@ -13,14 +13,26 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import bed_depth
+import calibration
+import carbonate
+import contactor
+import cutting
 import expansion
 import fluidised
 import grading
 import head_shape
+import magnesia
+import media_loss
 import minimum_fluidisation
 import packed_bed
+import packs
+import quote
 import sieve
+import spent
+import student_t
 import table
+import tape_spread
 import terminal_speed
 import textbook
 import vessel_height
@@ -28,7 +40,8 @@ import vessel_volume
 import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
-          terminal_speed, grading, expansion]
+          terminal_speed, grading, expansion, quote, tape_spread, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
+          spent, media_loss, packs, cutting]
 
 
 def in_sample(key, percent):

@@ -1,6 +1,9 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
-use crate::{beds, expansions, fills, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use crate::{
+    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings,
+    packs, quotes, sieves, tape_spreads, vessels, water,
+};
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
 #[must_use]
@@ -27,11 +30,24 @@ pub fn all() -> String {
         ("sieve", sieves::openings().values),
         ("water", water::properties().values),
         ("packed_bed", packed_beds::gradients().values),
+        ("packing", packings::voidages().values),
         ("minimum_fluidisation", fluidisation::minima().values),
         ("fluidised", fluidisation::voidages().values),
         ("terminal_speed", fluidisation::settling().values),
         ("grading", gradings::gradings().values),
         ("expansion", expansions::expansions().values),
+        ("tape_spread", tape_spreads::spreads().values),
+        ("carbonate", carbonates::waters().values),
+        ("contactor", contactors::beds().values),
+        ("magnesia", contactors::magnesia().values),
+        ("bed_depth", contactors::depth_lines().values),
+        ("packs", packs::packings().values),
+        ("cutting", packs::cuts().values),
+        ("student_t", lives::quantiles().values),
+        ("calibration", lives::places().values),
+        ("spent", lives::curves().values),
+        ("media_loss", lives::losses().values),
+        ("quote", quotes::sums().values),
         ("fills", fills::values()),
         ("beds", beds::values()),
     ]

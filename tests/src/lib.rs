@@ -12,24 +12,38 @@
 //! | [`sieves`] | openings of test sieves |
 //! | [`water`] | density and viscosity of water |
 //! | [`packed_beds`] | pressure lost in a bed at rest |
+//! | [`packings`] | how closely a bed lies, back from the pressure lost |
 //! | [`fluidisation`] | when grains lift, how far they stand apart, how fast they fall |
 //! | [`gradings`] | gradings cut at the mesh |
 //! | [`expansions`] | expansion of graded beds |
+//! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
+//! | [`carbonates`] | waters and what calcite does to them |
+//! | [`contactors`] | beds of calcite and their waters |
+//! | [`lives`] | readings of a bed that is being spent, and media lost |
+//! | [`quotes`] | what quotes come to |
 //! | [`fills`] | whole fills, for the digests |
 //! | [`beds`] | whole beds in backwash and service, for the digests |
+//! | [`packs`] | packs at least cost, pieces from stock lengths |
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
 pub mod beds;
+pub mod carbonates;
+pub mod contactors;
 pub mod digest;
 pub mod expansions;
 pub mod fills;
 pub mod fluidisation;
 pub mod gradings;
 pub mod heads;
+pub mod lives;
 pub mod packed_beds;
+pub mod packings;
+pub mod packs;
+pub mod quotes;
 pub mod sieves;
 pub mod table;
+pub mod tape_spreads;
 pub mod vessels;
 pub mod water;
 

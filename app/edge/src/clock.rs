@@ -25,3 +25,20 @@ pub fn now_iso() -> String {
 pub fn now_ms() -> f64 {
     Date::now()
 }
+
+/// The instant as ISO 8601 writes it in the time of the place: `2026-11-24T10:30:05+01:00`.
+#[must_use]
+pub fn now_local() -> String {
+    let now = Date::new_0();
+    let ahead = -(now.get_timezone_offset() as i32);
+    let (sign, minutes) = if ahead < 0 { ('-', -ahead) } else { ('+', ahead) };
+    let (year, month, day) = today();
+    format!(
+        "{year:04}-{month:02}-{day:02}T{:02}:{:02}:{:02}{sign}{:02}:{:02}",
+        now.get_hours(),
+        now.get_minutes(),
+        now.get_seconds(),
+        minutes / 60,
+        minutes % 60
+    )
+}

@@ -48,3 +48,10 @@ const DARK: &str = "(prefers-color-scheme: dark)";
 fn list(query: &str) -> Option<MediaQueryList> {
     web_sys::window()?.match_media(query).ok().flatten().map(|list| list.unchecked_into())
 }
+
+/// Scrolls until an element stands in the middle of the screen.
+pub fn bring_to_middle(element: &web_sys::Element) {
+    let options = web_sys::ScrollIntoViewOptions::new();
+    options.set_block(web_sys::ScrollLogicalPosition::Center);
+    element.scroll_into_view_with_scroll_into_view_options(&options);
+}

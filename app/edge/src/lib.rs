@@ -7,6 +7,7 @@
 //! A listener is removed when its guard is dropped; [`listen::Listener::forget`] keeps it for the life of the page.
 
 pub mod address;
+pub mod clipboard;
 pub mod clock;
 pub mod crash;
 pub mod display;
@@ -16,6 +17,7 @@ pub mod intl;
 pub mod journal;
 pub mod listen;
 pub mod persist;
+pub mod photo;
 pub mod print;
 pub mod random;
 pub mod storage;

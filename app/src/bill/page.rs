@@ -4,7 +4,7 @@ use bedwright_calc::supply::BillLine;
 use bedwright_job::Job;
 use bedwright_job::answers::JobBill;
 use bedwright_job::papers::{LeftOut, bill_of_materials, left_out, vessel_name};
-use bedwright_job::words::{Label, Manner};
+use bedwright_job::words::{Label, Manner, SupplyLabel};
 
 use crate::desk::{Desk, today, with_bill};
 use crate::parts::live::{El, el};
@@ -72,6 +72,7 @@ pub fn bill_page(desk: Desk) -> El {
     };
     el("main", "page bill")
         .kid(el("h1", "page-title").text(say(Label::BillOfMaterials)))
+        .kid(el("p", "").kid(to_packs(desk)))
         .when(
             move || !out().is_empty(),
             move || {
@@ -87,6 +88,12 @@ pub fn bill_page(desk: Desk) -> El {
         .kid(printing(desk, move || {
             desk.of_job(|job| vec![with_bill(bill, |bill| bill_of_materials(job, bill, manner, &today()))])
         }))
+}
+
+/// The way to the packs.
+fn to_packs(desk: Desk) -> El {
+    let address = desk.open_now().map(|job| Route::Packs(job.id.clone()).address()).unwrap_or_default();
+    el("a", "action").set("href", &address).text(desk.label(SupplyLabel::Packs))
 }
 
 /// A vessel that is left out, and why.

@@ -8,7 +8,7 @@ use bedwright_job::id::Id;
 use bedwright_job::saved;
 use litemap::LiteMap;
 
-use super::{ERASED, JOBS, PREFIX, RECORDS, new_id};
+use super::{ERASED, JOBS, PREFIX, new_id};
 use crate::person::{self, Person};
 
 /// What was found at the start.
@@ -50,7 +50,7 @@ impl Opened {
             };
             let id = Id::new(id);
             let job = Arc::make_mut(jobs.entry(id.clone()).or_insert_with(|| Arc::new(Job::new(id, ""))));
-            let taken = if section == RECORDS {
+            let taken = if saved::is_records(section) {
                 saved::read_records(job, &entry.text)
             } else {
                 saved::read_section(job, section, &entry.text)
@@ -58,7 +58,7 @@ impl Opened {
             // Where one place holds a damaged text the other may hold it whole; the damaged one is kept aside all the same.
             let mended = taken.is_err()
                 && entry.other.as_deref().is_some_and(|other| {
-                    let taken = if section == RECORDS {
+                    let taken = if saved::is_records(section) {
                         saved::read_records(job, other)
                     } else {
                         saved::read_section(job, section, other)

@@ -9,12 +9,14 @@ use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::plan::VesselPlan;
 use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
+use bedwright_job::words::label::SearchLabel;
 
 use crate::desk::{Desk, new_id, with_answers};
 use crate::parts::choice::pick;
 use crate::parts::live::{El, button, el};
 use crate::parts::typing::{text_line, typing};
 use crate::route::Route;
+use crate::top::papers;
 
 const KINDS: [(JobKind, Label); 4] = [
     (JobKind::New, Label::KindNew),
@@ -50,11 +52,11 @@ pub fn job_page(desk: Desk) -> El {
         .kid(line(desk, TextField::Owner, Label::Owner))
         .kid(pick(say(Label::KindOfJob), "kind", &KINDS.map(|(_, label)| say(label)), kind, take_kind))
         .kid(line(desk, TextField::Notes, Label::Notes));
-    let actions = el("div", "actions").kid(button("primary", say(Label::AddVessel), add)).kid(button(
-        "",
-        say(Label::SaveFile),
-        move || desk.save_file(),
-    ));
+    let search = desk.open_now().map(|job| Route::Search(job.id.clone()).address()).unwrap_or_default();
+    let actions = el("div", "actions")
+        .kid(button("primary", say(Label::AddVessel), add))
+        .kid(el("a", "action").set("href", &search).text(desk.label(SearchLabel::Find)))
+        .kid(button("", say(Label::SaveFile), move || desk.save_file()));
     let title = move || {
         let title = desk.of_job(|job| job.head.body.title.clone());
         if title.is_empty() { say(Label::Untitled).to_owned() } else { title }
@@ -74,6 +76,7 @@ pub fn job_page(desk: Desk) -> El {
                 .kid(el("ul", "job-list").each(vessels, move |id| vessel_line(desk, Id::new(id))))
                 .kid(actions),
         )
+        .kids(desk.job_here().map(|job| papers(desk, &job)).into_iter().collect())
 }
 
 fn line(desk: Desk, field: TextField, label: Label) -> El {

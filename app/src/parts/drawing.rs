@@ -43,6 +43,18 @@ pub fn section_drawing(drawing: impl Fn() -> Option<Arc<Drawing>> + 'static, sel
         })
 }
 
+/// A picture that stays as it is.
+pub fn still_drawing(drawing: &Drawing) -> El {
+    let none = Held::new(None);
+    svg("svg", "section-drawing")
+        .set("role", "img")
+        .set("aria-label", &[&drawing.title, ": ", &drawing.description].concat())
+        .set("width", &plain(drawing.width))
+        .set("height", &plain(drawing.height))
+        .set("viewBox", &drawing.view_box)
+        .kids(drawing.shapes.iter().map(|shape| mark(shape, none)).collect())
+}
+
 /// One mark; a layer's can be touched.
 fn mark(shape: &Shape, selected: Held<Option<usize>>) -> El {
     let name = shape.class.name();

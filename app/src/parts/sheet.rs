@@ -2,6 +2,7 @@
 
 use bedwright_edge::listen::Listener;
 use bedwright_job::decimal::to_places;
+use bedwright_job::drawing::code_128::QUIET;
 use bedwright_job::papers::{Align, Cell, Column, Field, Paper, PaperKind, Row, RowKind};
 use bedwright_job::sheets::{PageSize, Room, RowHeight, Sheet, fill};
 use bedwright_job::words::Label;
@@ -11,6 +12,7 @@ use wasm_bindgen::closure::Closure;
 use web_sys::Element;
 
 use super::choice::pick;
+use super::drawing::still_drawing;
 use super::equation::equation;
 use super::live::{El, Shared, button, el, follow, svg};
 use super::signal::{Held, Kept, Worked};
@@ -30,6 +32,48 @@ pub fn page_size(paper: PaperSize) -> PageSize {
 
 /// Choice of paper, the button that prints, and the sheets as they will come out.
 pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
+    let paper = Worked::new(move || desk.person.with(|person| person.paper));
+    printing_around(desk, paper, sheets(std::rc::Rc::new(papers), paper))
+}
+
+/// The same of sheets that are drawn as they are, not filled with rows.
+pub fn printing_of(desk: Desk, drawn: impl Fn() -> Vec<El> + 'static) -> El {
+    let paper = Worked::new(move || desk.person.with(|person| person.paper));
+    let scale = Held::new("1.0000".to_owned());
+    let shown = el("div", "sheets-shown");
+    let room = shown.node().clone();
+    let fitted: std::rc::Rc<dyn Fn()> = std::rc::Rc::new(move || fit(&room, page_size(untrack(|| paper.get())), scale));
+    let (first, resized) = (fitted.clone(), fitted);
+    follow(move || {
+        paper.track();
+        after_drawing(first.clone());
+    });
+    // It goes with the screen.
+    Kept::new(Listener::on_window("resize", move |_| resized()));
+    let shown = shown.kid(el("div", "sheets-scale").styles("zoom", move || scale.get()).live(drawn));
+    printing_around(desk, paper, el("div", "sheets").kid(shown))
+}
+
+/// Calls after the browser has put in place what was changed.
+fn after_drawing(call: std::rc::Rc<dyn Fn()>) {
+    let call = Closure::once_into_js(move || call());
+    // A page that draws no frames shows no sheets either.
+    let _ = window().request_animation_frame(call.unchecked_ref());
+}
+
+/// Shows sheets as large as there is room for, never larger than they are.
+fn fit(room: &Element, size: PageSize, scale: Held<String>) {
+    let wide = size.width_mm() / 25.4 * 96.0;
+    let room = f64::from(room.client_width());
+    if room > 0.0 {
+        let zoom = to_places((room / wide).min(1.0), 4);
+        if scale.with_untracked(|there| *there != zoom) {
+            scale.set(zoom);
+        }
+    }
+}
+
+fn printing_around(desk: Desk, paper: Worked<PaperSize>, sheets: El) -> El {
     let silent = Held::new(false);
     let sizes = [(PaperSize::Letter, Label::PaperLetter), (PaperSize::A4, Label::PaperA4)];
     let print = move || {
@@ -39,7 +83,6 @@ pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
             silent.set(!begun);
         });
     };
-    let paper = Worked::new(move || desk.person.with(|person| person.paper));
     let tools = el("div", "printing-tools")
         .kid(pick(
             desk.label(Label::Paper),
@@ -63,7 +106,7 @@ pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
         .set("aria-labelledby", "on-paper")
         .kid(el("h2", "rule").set("id", "on-paper").text(desk.label(Label::OnPaper)))
         .kid(tools)
-        .kid(sheets(std::rc::Rc::new(papers), paper))
+        .kid(sheets)
 }
 
 /// The sheets of some papers.
@@ -106,24 +149,13 @@ fn sheets(papers: Shared<Vec<Paper>>, paper: Worked<PaperSize>) -> El {
         if laid.with_untracked(|there| *there != all) {
             laid.set(all);
         }
-        let wide = size.width_mm() / 25.4 * 96.0;
-        let room = f64::from(room.client_width());
-        if room > 0.0 {
-            let zoom = to_places((room / wide).min(1.0), 4);
-            if scale.with_untracked(|there| *there != zoom) {
-                scale.set(zoom);
-            }
-        }
+        fit(&room, size, scale);
     });
     let (asked, resized) = (lay_out.clone(), lay_out);
     follow(move || {
         watched();
         paper.track();
-        // After the browser has put the measured column in place.
-        let asked = asked.clone();
-        let call = Closure::once_into_js(move || asked());
-        // A page that draws no frames shows no sheets either.
-        let _ = window().request_animation_frame(call.unchecked_ref());
+        after_drawing(asked.clone());
     });
     // It goes with the screen.
     Kept::new(Listener::on_window("resize", move |_| resized()));
@@ -155,9 +187,14 @@ fn fill_measured(paper: &Paper, element: &Element) -> Vec<Sheet> {
 fn kind_class(kind: PaperKind) -> &'static str {
     match kind {
         PaperKind::PickList => "sheet-pick-list",
+        PaperKind::Staging => "sheet-staging",
         PaperKind::Survey => "sheet-survey",
         PaperKind::BillOfMaterials => "sheet-bill",
         PaperKind::Calculation => "sheet-calculation",
+        PaperKind::Removal | PaperKind::Loading => "sheet-work",
+        PaperKind::StartUp => "sheet-start-up",
+        PaperKind::Quote => "sheet-quote",
+        PaperKind::InternalQuote => "sheet-quote sheet-internal",
     }
 }
 
@@ -241,6 +278,8 @@ fn sheet_row(row: &Row, columns: &[Column], count: usize) -> El {
         RowKind::Heading => "sheet-row row-heading",
         RowKind::Item => "sheet-row",
         RowKind::Remark => "sheet-row row-remark",
+        RowKind::Sum => "sheet-row row-sum",
+        RowKind::Total => "sheet-row row-sum row-total",
         RowKind::Writing => "sheet-row row-writing",
         RowKind::Sketch => "sheet-row row-sketch",
     };
@@ -252,7 +291,18 @@ fn sheet_row(row: &Row, columns: &[Column], count: usize) -> El {
         }
         return drawn.kid(wide);
     }
+    if matches!(row.kind, RowKind::Sum | RowKind::Total) {
+        return drawn.kids(sum_cells(&row.cells, count));
+    }
     drawn.kids(cells(&row.cells, columns))
+}
+
+/// The name of a sum over all columns but two, and its amount over those.
+fn sum_cells(cells: &[Cell], count: usize) -> Vec<El> {
+    let spans = [count.saturating_sub(2).max(1), 2];
+    let classes = ["cell cell-sum", "cell cell-sum cell-sum-amount"];
+    let drawn = cells.iter().zip(spans).zip(classes);
+    drawn.map(|((cell, span), class)| cell_inside(el("td", class).set("colspan", &span.to_string()), cell)).collect()
 }
 
 /// The cells of a row; where they are fewer than the columns the last one reaches to the right edge.
@@ -294,7 +344,39 @@ fn cell_inside(drawn: El, cell: &Cell) -> El {
                 .kid(el("span", "cell-choices").kids(choices.iter().map(|(ticked, name)| one(*ticked, name)).collect()))
         }
         Cell::Pen(text) => drawn.kid(el("span", "cell-pen").text(text)),
+        Cell::Code { text, bars } => {
+            let drawn = drawn.kid(el("span", "cell-large").text(text));
+            match bars {
+                Some(bars) => drawn.kid(bar_code(bars)),
+                None => drawn,
+            }
+        }
+        Cell::Picture(drawing) => drawn.kid(still_drawing(drawing)),
     }
+}
+
+/// The widest module, and the widest code, mm.
+const MODULE_MM: f64 = 0.25;
+const CODE_MM: f64 = 62.0;
+
+/// Bars as wide as a scanner likes, white on either side.
+fn bar_code(bars: &[u8]) -> El {
+    let modules = bars.iter().map(|width| u32::from(*width)).sum::<u32>() + 2 * QUIET;
+    let mut path = String::new();
+    let mut at = QUIET;
+    for (place, width) in bars.iter().enumerate() {
+        if place % 2 == 0 {
+            path.push_str(&["M", &at.to_string(), " 0h", &width.to_string(), "v1h-", &width.to_string(), "z"].concat());
+        }
+        at += u32::from(*width);
+    }
+    let wide = (f64::from(modules) * MODULE_MM).min(CODE_MM);
+    svg("svg", "cell-bars")
+        .set("viewBox", &["0 0 ", &modules.to_string(), " 1"].concat())
+        .set("preserveAspectRatio", "none")
+        .set("aria-hidden", "true")
+        .styled("width", &(to_places(wide, 2) + "mm"))
+        .kid(svg("path", "").set("d", &path).set("fill", "#000"))
 }
 
 /// A box, drawn, so that it prints where backgrounds don't.

@@ -14,11 +14,29 @@ pub fn typing(
     write: impl Fn(String) + 'static,
     leave: impl Fn() + 'static,
 ) -> El {
-    boxed(turned, Box::new(text), Box::new(write), Box::new(leave))
+    let field = el("input", "").set("type", "text").set("autocomplete", "off");
+    boxed(field, turned, Box::new(text), Box::new(write), Box::new(leave))
 }
 
-fn boxed(turned: Held<u32>, text: Box<dyn Fn() -> String>, write: Box<dyn Fn(String)>, leave: Box<dyn Fn()>) -> El {
-    let field = el("input", "").set("type", "text").set("autocomplete", "off");
+/// The same for a text of several lines.
+pub fn paragraph(
+    turned: Held<u32>,
+    text: impl Fn() -> String + 'static,
+    write: impl Fn(String) + 'static,
+    leave: impl Fn() + 'static,
+) -> El {
+    let field = el("textarea", "").set("rows", "4");
+    boxed(field, turned, Box::new(text), Box::new(write), Box::new(leave))
+}
+
+fn boxed(
+    field: El,
+    turned: Held<u32>,
+    text: Box<dyn Fn() -> String>,
+    write: Box<dyn Fn(String)>,
+    leave: Box<dyn Fn()>,
+) -> El {
+    // A field of several lines has the same value; nothing else of it is asked.
     let input = field.node().clone().unchecked_into::<HtmlInputElement>();
     follow(move || {
         turned.track();

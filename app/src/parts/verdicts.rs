@@ -55,13 +55,19 @@ pub fn verdicts(into: El, verdicts: Shared<Vec<(Sign, VerdictWords)>>, fine: &'s
     )
 }
 
-fn sign(sign: Sign) -> El {
+/// The mark alone.
+pub fn sign(sign: Sign) -> El {
     let mut marks = Vec::new();
     if sign == Sign::SetOnSite {
         marks.push(svg("circle", "verdict-ring").set("cx", "12").set("cy", "12").set("r", "8.5"));
     }
     marks.push(svg("path", "").set("d", sign.path()));
     svg("svg", "verdict-sign").set("viewBox", "0 0 24 24").set("aria-hidden", "true").kids(marks)
+}
+
+/// A list of verdicts as they are, none folded.
+pub fn verdict_lines(verdicts: &[(Sign, VerdictWords)]) -> El {
+    el("ul", "verdicts").kids(verdicts.iter().map(line).collect())
 }
 
 fn line((mark, words): &(Sign, VerdictWords)) -> El {

@@ -2,13 +2,15 @@
 
 use bedwright_job::Edit;
 use bedwright_job::papers::{PickRow, PickState};
+use bedwright_job::picked::steps_of;
 use bedwright_job::sections::picking::PickField;
-use bedwright_job::words::Label;
+use bedwright_job::sections::supply::{SupplyEdit, TakenField};
+use bedwright_job::words::{Fixed, Label, SupplyLabel};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::parts::live::{El, el, ticked};
-use crate::parts::signal::{Kept, Worked};
+use crate::parts::signal::{Held, Kept, Worked};
 use crate::parts::typing::typing;
 
 /// One line among all of them.
@@ -40,33 +42,49 @@ impl Line {
         let manner = self.desk.manner();
         self.read(|row| {
             let mark = if row.heavy { "▲ " } else { "" };
-            Some(format!("{mark}{} {}", manner.mass(row.each?), manner.label(Label::Each)))
+            let index = row.lifting.filter(|index| *index > 1.0);
+            let times = index.map(|index| {
+                let (by, words) = (manner.decimal(index, 1), manner.label(SupplyLabel::TimesLimit));
+                [", ", &by, " ", words].concat()
+            });
+            let each = manner.label(Label::Each);
+            Some(format!("{mark}{} {each}{}", manner.mass(row.each?), times.unwrap_or_default()))
         })
     }
 
     /// The line on the page.
     pub fn show(self) -> El {
         let desk = self.desk;
-        let picked = move || self.read(|row| Some(row.state == PickState::Picked)).unwrap_or(false);
+        let picked = move || {
+            self.read(|row| Some(matches!(row.state, PickState::Picked | PickState::Short { .. }))).unwrap_or(false)
+        };
         let changed = move || {
             let picked = self.read(|row| match row.state {
                 PickState::Changed { picked } => Some(picked),
-                PickState::Open | PickState::Picked => None,
+                _ => None,
             });
-            picked.map(|picked| format!("▲ {} {picked}", desk.label(Label::PickedThenChanged))).unwrap_or_default()
+            let changed = picked.map(|picked| format!("▲ {} {picked}", desk.label(Label::PickedThenChanged)));
+            let short = self.read(|row| match row.state {
+                PickState::Short { picked } => Some(row.quantity.saturating_sub(picked)),
+                _ => None,
+            });
+            let short = short.map(|short| format!("▲ {} {short}", desk.label(SupplyLabel::ShortBy)));
+            changed.or(short).unwrap_or_default()
         };
         let name = move || {
             let label = desk.label(Label::Picked);
             self.read(|row| Some(format!("{label}: {} {} {}", row.quantity, row.unit, row.item)))
         };
-        let tick = el("input", "").set("type", "checkbox").tells("aria-label", name).holds("checked", picked).on(
-            "change",
-            move |event| {
+        let tick = el("input", "")
+            .set("type", "checkbox")
+            .tells("aria-label", name)
+            .holds("disabled", move || self.frozen())
+            .holds("checked", picked)
+            .on("change", move |event| {
                 let quantity = untrack(|| self.read(|row| Some(row.quantity)));
                 let picked = if ticked(&event) { quantity } else { None };
-                desk.edit(Edit::Pick { key: self.key.get(), picked });
-            },
-        );
+                self.pick(picked, quantity.filter(|_| picked.is_some()));
+            });
         let about = self.says(el("span", ""), |row| row.split.join(" · "));
         let about = el("p", "pick-about")
             .kid(about)
@@ -81,7 +99,7 @@ impl Line {
         let quantity = el("p", "pick-quantity")
             .kid(self.says(el("span", "pick-count figure"), |row| row.quantity.to_string()))
             .text(" ")
-            .kid(self.says(el("span", ""), |row| row.unit.to_owned()));
+            .kid(self.says(el("span", ""), |row| row.unit.clone()));
         let what = el("div", "pick-what")
             .kid(self.says(el("p", "pick-item"), |row| row.item.clone()))
             .kid(about)
@@ -89,7 +107,8 @@ impl Line {
         let texts = el("div", "pick-texts")
             .kid(self.text("pick-text pick-bin", PickField::Bin, Label::BinPlace))
             .kid(self.text("pick-text pick-part", PickField::PartNumber, Label::PartNumber))
-            .kid(self.text("pick-text", PickField::Lot, Label::LotAndDate))
+            .kid(self.text("pick-text", PickField::Lot, SupplyLabel::Lot))
+            .kid(self.taken(TakenField::Date, SupplyLabel::Date))
             .kid(self.text("pick-text", PickField::Note, Label::Note));
         el("li", "pick-line")
             .marks("pick-done", picked)
@@ -97,21 +116,78 @@ impl Line {
             .kid(quantity)
             .kid(what)
             .kid(texts)
+            .kid(self.short())
+    }
+
+    /// Whether it was picked and stands as it was.
+    fn frozen(self) -> bool {
+        self.desk.of_job(|job| !steps_of(job).is_empty())
+    }
+
+    fn pick(self, picked: Option<u32>, asked: Option<u32>) {
+        let key = self.key.get();
+        let asked = Edit::Supply(SupplyEdit::Asked { key: key.clone(), asked });
+        self.desk.edit(Edit::All(vec![Edit::Pick { key, picked }, asked]));
+    }
+
+    /// Fewer than asked, or something else: folded away until it is needed.
+    fn short(self) -> El {
+        let desk = self.desk;
+        let said = desk.label(SupplyLabel::PickedCount);
+        let wrong = Held::new(false);
+        let count = typing(
+            desk.turned,
+            move || self.read(|row| row.line.picked).map(|picked| picked.to_string()).unwrap_or_default(),
+            move |text| {
+                let (text, quantity) = (text.trim(), untrack(|| self.read(|row| Some(row.quantity))));
+                let picked = text.parse::<u32>().ok();
+                wrong.set(picked.is_none() && !text.is_empty() || picked > quantity);
+                if !wrong.get_untracked() {
+                    self.pick(picked, quantity.filter(|_| picked.is_some()));
+                }
+            },
+            move || desk.pause(),
+        )
+        .set("inputmode", "numeric")
+        .holds("disabled", move || self.frozen())
+        .tells("aria-invalid", move || wrong.get().then(|| "true".to_owned()))
+        .tells("aria-label", move || self.read(|row| Some([said, ": ", &row.item].concat())));
+        let count = el("label", "pick-text").kid(el("span", "pick-text-label").text(said)).kid(count);
+        let told = move || if wrong.get() { desk.label(SupplyLabel::CountWrong).to_owned() } else { String::new() };
+        el("details", "pick-short")
+            .kid(el("summary", "").text(desk.label(SupplyLabel::ShortOrInstead)))
+            .kid(el("div", "pick-short-texts").kid(count).kid(self.taken(TakenField::Instead, SupplyLabel::Instead)))
+            .kid(el("p", "entry-message").set("role", "alert").says(told))
+    }
+
+    /// A text of what the shelf gave.
+    fn taken(self, field: TakenField, label: SupplyLabel) -> El {
+        let read = move || self.read(|row| Some(row.taken.text(field).to_owned())).unwrap_or_default();
+        self.written("pick-text", self.desk.label(label), read, move |key, text| {
+            Edit::Supply(SupplyEdit::Line { key, field, text })
+        })
     }
 
     /// A text typed on the line.
-    fn text(self, class: &str, field: PickField, label: Label) -> El {
+    fn text(self, class: &str, field: PickField, label: impl Fixed) -> El {
+        let read = move || self.read(|row| Some(row.line.text(field).to_owned())).unwrap_or_default();
+        self.written(class, self.desk.label(label), read, move |key, text| Edit::PickText { key, field, text })
+    }
+
+    /// A field of text with its name; the item is part of what a screen reader is told.
+    fn written(
+        self,
+        class: &str,
+        label: &'static str,
+        read: impl Fn() -> String + 'static,
+        edit: impl Fn(String, String) -> Edit + 'static,
+    ) -> El {
         let desk = self.desk;
-        let label = desk.label(label);
-        let input = typing(
-            desk.turned,
-            move || self.read(|row| Some(row.line.text(field).to_owned())).unwrap_or_default(),
-            move |text| desk.edit(Edit::PickText { key: self.key.get(), field, text }),
-            move || desk.pause(),
-        )
-        .set("autocapitalize", "characters")
-        .set("spellcheck", "false")
-        .tells("aria-label", move || self.read(|row| Some(format!("{label}: {}", row.item))));
+        let input = typing(desk.turned, read, move |text| desk.edit(edit(self.key.get(), text)), move || desk.pause())
+            .set("autocapitalize", "characters")
+            .set("spellcheck", "false")
+            .holds("disabled", move || self.frozen())
+            .tells("aria-label", move || self.read(|row| Some([label, ": ", &row.item].concat())));
         el("label", class).kid(el("span", "pick-text-label").text(label)).kid(input)
     }
 }

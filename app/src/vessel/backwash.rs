@@ -4,12 +4,12 @@ use std::sync::Arc;
 
 use bedwright_calc::hydraulics::backwash::End;
 use bedwright_calc::hydraulics::{Expansion, FlowControl, Setting};
-use bedwright_calc::quantity::{Assumption, Mark};
+use bedwright_calc::quantity::{Assumption, Mark, VolumeRate};
 use bedwright_job::Edit;
+use bedwright_job::answers::search::flow_control_entry;
 use bedwright_job::answers::water::{WaterAnswers, window_rows};
 use bedwright_job::drawing::{Form, WindowChart, backwash_window};
 use bedwright_job::edit::WaterOf;
-use bedwright_job::entry::Entry;
 use bedwright_job::field::WaterField;
 use bedwright_job::id::Id;
 use bedwright_job::sections::survey::{Standing, SurveyEntry};
@@ -106,17 +106,14 @@ fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
     let say = move |label: Label| desk.label(label);
     let head = move |label: Label| el("th", "").set("scope", "col").text(say(label));
     let heads = [Label::SettingFlow, Label::SettingCold, Label::SettingWarm, Label::SettingMark];
-    let fit = move |flow: f64| {
+    let fit = move |flow: VolumeRate| {
         let field = WaterField::FlowControl;
-        let unit = field.usual_unit(manner.metric);
-        // In the words of a file: a point, and no marks between thousands.
-        let text = bedwright_job::words::Manner { decimal: '.', ..manner }.decimal(unit.from_si(flow), 3);
-        let entry = SurveyEntry { entry: Entry { text, unit, meaning: None }, standing: Standing::Assumed };
+        let entry = SurveyEntry { entry: flow_control_entry(flow), standing: Standing::Assumed };
         desk.edit(Edit::Water { of: WaterOf::Vessel(vessel.get()), field, entry: Some(entry) });
         desk.turned.update(|n| *n = n.wrapping_add(1));
     };
     let row = move |setting: &Setting, taken: bool| {
-        let flow = setting.flow.value.value;
+        let flow = setting.flow.value;
         let leave = say(Label::GrainsLeave);
         let class = if taken { "setting setting-taken" } else { "setting" };
         el("tr", class)

@@ -13,40 +13,40 @@ use crate::parts::live::{El, Shared, el};
 use crate::parts::signal::Held;
 
 /// A number with its unit, its echo and its mistake.
-pub(super) struct NumberLine {
+pub struct NumberLine {
     /// An id no other field on the screen has.
-    pub(super) id: String,
+    pub id: String,
     /// What is asked for.
-    pub(super) label: &'static str,
+    pub label: &'static str,
     /// How to take it, in a few words.
-    pub(super) hint: &'static str,
+    pub hint: &'static str,
     /// The units it may be typed in.
-    pub(super) units: &'static [Unit],
+    pub units: &'static [Unit],
     /// The one it starts in.
-    pub(super) usual: Unit,
+    pub usual: Unit,
     /// What stands in it.
-    pub(super) entry: Shared<Option<Entry>>,
+    pub entry: Shared<Option<Entry>>,
     /// Why that makes no sense.
-    pub(super) misread: Shared<Option<Misread>>,
+    pub misread: Shared<Option<Misread>>,
     /// Why it can't be.
-    pub(super) problem: Shared<Option<String>>,
+    pub problem: Shared<Option<String>>,
     /// Told at every change.
-    pub(super) put: Rc<dyn Fn(Option<Entry>)>,
+    pub put: Rc<dyn Fn(Option<Entry>)>,
     /// What is assumed while it is empty, in SI.
-    pub(super) assumed: Shared<Option<f64>>,
+    pub assumed: Shared<Option<f64>>,
     /// Whether it was measured, and what turns that over; none where that isn't asked.
-    pub(super) standing: Option<StandingMark>,
+    pub standing: Option<StandingMark>,
 }
 
 /// Whether an entry was measured, and what turns that over.
-pub(super) struct StandingMark {
-    pub(super) measured: Shared<bool>,
-    pub(super) turn: Rc<dyn Fn()>,
+pub struct StandingMark {
+    pub measured: Shared<bool>,
+    pub turn: Rc<dyn Fn()>,
 }
 
 impl NumberLine {
     /// The line on the page.
-    pub(super) fn show(self, desk: Desk) -> El {
+    pub fn show(self, desk: Desk) -> El {
         let NumberLine { id, label, hint, units, usual, entry, misread, problem, put, assumed, standing } = self;
         let manner = desk.manner();
         let taken = Held::new(None::<Unit>);
@@ -134,7 +134,7 @@ impl NumberLine {
 }
 
 /// The button that says measured or assumed.
-pub(super) fn standing_mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
+pub fn standing_mark(desk: Desk, measured: Shared<bool>, turn: Rc<dyn Fn()>) -> El {
     let (pressed, said) = (measured.clone(), measured.clone());
     el("button", "standing")
         .set("type", "button")

@@ -4,12 +4,14 @@ use std::rc::Rc;
 use std::sync::Arc;
 
 use bedwright_calc::hydraulics::Purpose;
+use bedwright_calc::quantity::{Basis, Source};
 use bedwright_job::Edit;
+use bedwright_job::answers::water::WaterAnswers;
 use bedwright_job::edit::{DutyChoice, WaterOf};
 use bedwright_job::entry::{Entry, Misread, Unit};
 use bedwright_job::field::WaterField;
 use bedwright_job::id::Id;
-use bedwright_job::reading::site::{asked_of_duty, water_field_of};
+use bedwright_job::reading::site::{WaterReading, asked_of_duty, water_field_of};
 use bedwright_job::sections::site::{ARRANGEMENTS, Entries, REGIMES, SiteConditions, VesselDuty, WaterSource};
 use bedwright_job::sections::survey::{Standing, SurveyEntry};
 use bedwright_job::words::{Label, choices};
@@ -49,6 +51,7 @@ impl There {
             WaterOf::Site => self.site(|site| from(&site.entries)),
             WaterOf::Vessel(_) => from(&self.duty().entries),
             WaterOf::Layer(_, layer) => self.duty().grains_of(layer).and_then(from),
+            WaterOf::Search => None,
         }
     }
 
@@ -92,10 +95,41 @@ impl There {
     }
 }
 
-/// Water on site, and what the vessel must do.
+/// Water on site, and what the vessel must do. Folded where all that is usually asked was said before the screen was
+/// opened; what was said stands in the fold's line.
 pub fn water(desk: Desk, vessel: &Id, water: Water) -> El {
     let there = There { desk, vessel: Kept::new(vessel.clone()), water };
-    el("div", "water").kid(site(there)).kid(duty(there)).kid(grains(there))
+    let said = move || with_water(water, |water| water.map(|water| in_short(desk, water))).unwrap_or_default();
+    let head = el("summary", "")
+        .kid(el("span", "how-name").text(desk.label(Label::WaterFold)))
+        .text(" ")
+        .kid(el("span", "water-short").says(said));
+    let fold = el("details", "how water-fold").kid(head);
+    let fold =
+        if untrack(|| with_water(water, |water| water.is_some_and(is_complete))) { fold } else { fold.set("open", "") };
+    fold.kid(el("div", "water").kid(site(there)).kid(duty(there)).kid(grains(there)))
+}
+
+/// Whether all that is usually asked of the water was said, and makes sense.
+fn is_complete(water: &WaterAnswers) -> bool {
+    let WaterReading { site, duty, .. } = &water.reading;
+    let typed = |basis: Basis, source: Source| basis == Basis::Measured || source == Source::Typed;
+    let ends = [&site.temperature_low, &site.temperature_high].iter().all(|end| typed(end.basis, end.source));
+    let fed = site.backwash_available.is_some() || !duty.regime.is_backwashed();
+    ends && fed && duty.service_flow.is_some() && water.reading.is_whole() && water.problems.is_empty()
+}
+
+/// What was said of the water, in a line.
+fn in_short(desk: Desk, water: &WaterAnswers) -> String {
+    let manner = desk.manner();
+    let WaterReading { site, duty, purpose, .. } = &water.reading;
+    let mut parts = vec![desk.label(choices::purpose(*purpose)).to_owned()];
+    parts.extend(duty.service_flow.map(|flow| manner.flow(flow.value)));
+    let ends = [site.temperature_low, site.temperature_high].map(|end| manner.temperature(end.value));
+    parts.push(ends.join(" – "));
+    let fed = site.backwash_available.map(|flow| [desk.label(Label::WaterFed), " ", &manner.flow(flow.value)].concat());
+    parts.extend(fed);
+    parts.join(" · ")
 }
 
 fn site(there: There) -> El {
@@ -211,7 +245,7 @@ fn line(there: There, of: WaterOf, field: WaterField) -> El {
     let manner = desk.manner();
     let of = Rc::new(of);
     let id = match &*of {
-        WaterOf::Site => format!("site-{}", field.id()),
+        WaterOf::Site | WaterOf::Search => format!("site-{}", field.id()),
         WaterOf::Vessel(_) => format!("duty-{}", field.id()),
         WaterOf::Layer(_, layer) => format!("grain-{layer}-{}", field.id()),
     };

@@ -1,12 +1,15 @@
 //! What a job says in figures: each vessel on its own, and the bill over all of them. Pure, and compared by value, so
 //! that a page works out again only what changed.
 
+pub mod search;
+pub mod supply;
 pub mod water;
 
 use std::sync::Arc;
 
 use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, depth_table, plan};
 use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, Term, metres};
+use bedwright_calc::supply::buying::{Bought, buy};
 use bedwright_calc::supply::{Bill, BillPart, bill};
 use bedwright_calc::vessel::{Vessel, riser::riser_cut};
 use litemap::LiteMap;
@@ -189,11 +192,13 @@ pub struct JobBill {
     pub vessels: Vec<Id>,
     /// The bill.
     pub bill: Bill,
+    /// Which packs each material is bought in, and why.
+    pub bought: Vec<Bought>,
     /// Vessels that are left out because their inside or a layer isn't known.
     pub left_out: Vec<Id>,
 }
 
-/// The bill of a job from what its vessels say.
+/// The bill of a job from what its vessels say, and from what packs cost where the job carries that.
 #[must_use]
 pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
     let mut ids = Vec::new();
@@ -209,7 +214,9 @@ pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
             parts.push(BillPart { tags: answer.count, vessel, layers: &answer.planned, plan: filled });
         }
     }
-    JobBill { vessels: ids, bill: bill(job.head.body.kind, &parts), left_out }
+    let mut bill = bill(job.head.body.kind, &parts);
+    let bought = buy(&mut bill, &parts, &supply::ways(job, &parts));
+    JobBill { vessels: ids, bill, bought, left_out }
 }
 
 /// Every answer of a job at once: what a script or a paper needs.

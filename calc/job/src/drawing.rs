@@ -4,13 +4,16 @@
 //! Lengths are CSS pixels (96 to the inch), on a screen as on paper, so that a line is as thin on both. Texts that
 //! would meet are spread apart and led back to what they belong to; no two of them overlap.
 
+pub mod code_128;
 mod compose;
+mod cut;
 mod dimension;
 mod fittings;
 mod frame;
 mod full;
 mod hatch;
 mod label;
+mod ladder;
 mod shape;
 mod sketch;
 mod spread;
@@ -21,6 +24,9 @@ mod window;
 #[cfg(test)]
 mod tests;
 
+pub use code_128::code_128;
+pub use cut::cut_drawing;
+pub use ladder::ladder;
 pub use shape::{Anchor, Class, Extent, Geometry, Shape};
 pub use svg::{svg_fragment, svg_text};
 pub use window::{WindowChart, WindowPicture, WindowTable, backwash_window};

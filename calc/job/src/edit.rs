@@ -1,5 +1,7 @@
 //! The one door through which a job changes.
 
+pub mod quote;
+
 use std::sync::Arc;
 
 use bedwright_calc::fill::Role;
@@ -7,16 +9,21 @@ use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
+use crate::as_loaded::is_signed;
 use crate::entry::Entry;
 use crate::field::{LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
 use crate::job::{Job, Record};
+use crate::prices::{Catalogue, PriceRow};
 use crate::sections::SectionName;
 use crate::sections::head::TextField;
+use crate::sections::loading::{Acknowledgement, TagChange};
 use crate::sections::picking::{PickField, PickLine};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::site::WaterSource;
+use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
+use quote::QuoteEdit;
 
 /// One change.
 #[derive(Clone, Debug, PartialEq)]
@@ -134,6 +141,8 @@ pub enum Edit {
         /// What it is now.
         entry: Option<Entry>,
     },
+    /// Something chosen of what vessels are looked for.
+    Search(SearchChoice),
     /// Where the site's water comes from.
     Source(WaterSource),
     /// Something chosen of what a vessel is asked to do.
@@ -152,6 +161,15 @@ pub enum Edit {
         /// What it is now.
         entry: Option<SurveyEntry>,
     },
+    /// A row of the price list that the job carries, put under its key or taken away.
+    Price {
+        /// Its key.
+        key: String,
+        /// The row; none when it is taken away.
+        row: Option<Arc<PriceRow>>,
+    },
+    /// The list that rows were taken from.
+    Catalogue(Catalogue),
     /// A text on a line of the pick list.
     PickText {
         /// The item's key.
@@ -168,6 +186,26 @@ pub enum Edit {
         /// How many were picked; none when the tick was taken off.
         picked: Option<u32>,
     },
+    /// A change of the quote.
+    Quote(QuoteEdit),
+    /// That somebody read the cautions of a sheet, or not.
+    Acknowledge {
+        /// Who read which, and when.
+        of: Acknowledgement,
+        /// Whether they did.
+        read: bool,
+    },
+    /// Something of a vessel's removal or loading.
+    Load {
+        /// Which vessel.
+        vessel: Id,
+        /// Its tag.
+        tag: String,
+        /// What changed.
+        change: TagChange,
+    },
+    /// How material is bought, cut, lifted or stacked, or what the shelf gave.
+    Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
     /// Several at once, done and undone together.
@@ -206,6 +244,21 @@ pub enum DutyChoice {
     Arrangement(Arrangement),
 }
 
+/// A choice of what vessels are looked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum SearchChoice {
+    /// What the bed is to be there for.
+    Purpose(Purpose),
+    /// How several vessels would share the flow.
+    Arrangement(Arrangement),
+    /// What treats the water, by its id; empty for what is usual.
+    Media(String),
+    /// The gravel in the bottom head, by its id; empty for none.
+    Underbed(String),
+    /// Whether the riser comes in parts.
+    RiserInParts(bool),
+}
+
 /// What a typed value of the water side belongs to.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum WaterOf {
@@ -215,6 +268,8 @@ pub enum WaterOf {
     Vessel(Id),
     /// A layer of a vessel.
     Layer(Id, Id),
+    /// What vessels are looked for.
+    Search,
 }
 
 /// A choice of a layer.
@@ -257,6 +312,12 @@ pub enum Refused {
     Locked(SectionName),
     /// A record with this id is there already.
     SameRecord(Id),
+    /// The vessel's loading was signed; from there on corrections are added.
+    Signed,
+    /// There is no such drum, or no such place for one.
+    NoDrum,
+    /// A row of the price list has another key than it is put under, or an amount that can't be kept.
+    PriceRow(String),
 }
 
 /// Changes a job, and says how to take it back. Applying the inverse gives the same content as before; the
@@ -326,7 +387,12 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         | Edit::Layer { .. }
         | Edit::LayerEntry { .. } => &[SectionName::Plan],
         Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
+        Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
         Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
+        Edit::Quote(_) => &[SectionName::Quote],
+        Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
+        Edit::Supply(_) => &[SectionName::Supply],
+        Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -339,6 +405,11 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Plan => &mut job.plan.revision,
         SectionName::Picking => &mut job.picking.revision,
         SectionName::Site => &mut job.site.revision,
+        SectionName::Quote => &mut job.quote.revision,
+        SectionName::Loading => &mut job.loading.revision,
+        SectionName::Supply => &mut job.supply.revision,
+        SectionName::Prices => &mut job.prices.revision,
+        SectionName::Search => &mut job.search.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
     *revision = Some(Revision { device: device.clone(), counter });
@@ -444,6 +515,20 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let entry = std::mem::replace(place, entry);
             Edit::LayerEntry { vessel, layer, field, entry }
         }
+        Edit::Search(choice) => {
+            let search = &mut job.search.body;
+            Edit::Search(match choice {
+                SearchChoice::Purpose(to) => SearchChoice::Purpose(std::mem::replace(&mut search.purpose, to)),
+                SearchChoice::Arrangement(to) => {
+                    SearchChoice::Arrangement(std::mem::replace(&mut search.arrangement, to))
+                }
+                SearchChoice::Media(to) => SearchChoice::Media(std::mem::replace(&mut search.media, to)),
+                SearchChoice::Underbed(to) => SearchChoice::Underbed(std::mem::replace(&mut search.underbed, to)),
+                SearchChoice::RiserInParts(to) => {
+                    SearchChoice::RiserInParts(std::mem::replace(&mut search.riser_in_parts, to))
+                }
+            })
+        }
         Edit::Source(source) => Edit::Source(std::mem::replace(&mut job.site.body.source, source)),
         Edit::Duty { vessel, choice } => {
             vessel_place(job, &vessel)?;
@@ -458,7 +543,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
         }
         Edit::Water { of, field, entry } => {
             let site = match &of {
-                WaterOf::Site => &mut job.site.body,
+                WaterOf::Site | WaterOf::Search => &mut job.site.body,
                 WaterOf::Vessel(vessel) => {
                     vessel_place(job, vessel)?;
                     &mut job.site.body
@@ -470,14 +555,24 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             };
             let entry = match &of {
                 WaterOf::Site => site.entries.set(field, entry),
+                WaterOf::Search => job.search.body.entries.set(field, entry),
                 WaterOf::Vessel(vessel) => site.duty_mut(vessel).and_then(|duty| duty.entries.set(field, entry)),
                 WaterOf::Layer(vessel, layer) => {
                     site.duty_mut(vessel).and_then(|duty| duty.set_grains(layer, field, entry))
                 }
             };
-            site.tidy();
+            job.site.body.tidy();
             Edit::Water { of, field, entry }
         }
+        Edit::Supply(edit) => Edit::Supply(job.supply.body.change(edit)),
+        Edit::Price { key, row } => {
+            if row.as_ref().is_some_and(|row| row.key != key || !row.is_sound()) {
+                return Err(Refused::PriceRow(key));
+            }
+            let row = job.prices.body.set(&key, row);
+            Edit::Price { key, row }
+        }
+        Edit::Catalogue(catalogue) => Edit::Catalogue(std::mem::replace(&mut job.prices.body.catalogue, catalogue)),
         Edit::PickText { key, field, text } => {
             let line = job.picking.body.lines.entry(key.clone()).or_default();
             let text = std::mem::replace(line.text_mut(field), text);
@@ -489,6 +584,26 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let picked = std::mem::replace(&mut line.picked, picked);
             tidy_line(job, &key);
             Edit::Pick { key, picked }
+        }
+        Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
+        Edit::Acknowledge { of, read } => {
+            let all = &mut job.loading.body.acknowledged;
+            let there = all.iter().position(|there| *there == of);
+            match (there, read) {
+                (None, true) => all.push(of.clone()),
+                (Some(at), false) => drop(all.remove(at)),
+                _ => {}
+            }
+            Edit::Acknowledge { of, read: there.is_some() }
+        }
+        Edit::Load { vessel, tag, change } => {
+            vessel_place(job, &vessel)?;
+            if is_signed(job, &vessel, &tag) {
+                return Err(Refused::Signed);
+            }
+            let change = job.loading.body.of_mut(&vessel, &tag).and_then(|there| there.change(change));
+            job.loading.body.tidy();
+            Edit::Load { vessel, tag, change: change.ok_or(Refused::NoDrum)? }
         }
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {

@@ -1,10 +1,14 @@
-//! What somebody saw of a bed, as records: drain checks, points read off a paper, clear-tube tests. Only ever added to;
-//! one that was wrong is withdrawn by another.
+//! What somebody saw of a bed, as records: drain checks, points read off a paper, clear-tube tests, clean pressure drops.
+//! Only ever added to; one that was wrong is withdrawn by another.
 
-use bedwright_calc::hydraulics::{DrainCheck, PaperPoint};
-use bedwright_calc::quantity::{Basis, Known, Source, cubic_metres_per_second, kelvins, metres_per_second, seconds};
+use bedwright_calc::hydraulics::{CleanDrop, DrainCheck, PaperPoint};
+use bedwright_calc::quantity::{
+    Basis, Known, Source, cubic_metres_per_second, kelvins, metres_per_second, pascals, seconds,
+};
+use litemap::LiteMap;
 use serde_json::{Map, Value};
 
+use crate::care::visit::{VISIT, Visit};
 use crate::entry::{Dimension, Entry, Understood, Unit};
 use crate::id::Id;
 use crate::job::{Job, Record};
@@ -18,12 +22,14 @@ pub enum EvidenceKind {
     PaperPoint,
     /// A test in a clear tube, or through a sight glass.
     TubeTest,
+    /// Pressure lost over the clean bed, read in service.
+    CleanDrop,
 }
 
 impl EvidenceKind {
     /// All of them.
     pub const ALL: &'static [EvidenceKind] =
-        &[EvidenceKind::DrainCheck, EvidenceKind::PaperPoint, EvidenceKind::TubeTest];
+        &[EvidenceKind::DrainCheck, EvidenceKind::PaperPoint, EvidenceKind::TubeTest, EvidenceKind::CleanDrop];
 
     /// The permanent id.
     #[must_use]
@@ -32,7 +38,14 @@ impl EvidenceKind {
             EvidenceKind::DrainCheck => "drain_check",
             EvidenceKind::PaperPoint => "paper_point",
             EvidenceKind::TubeTest => "tube_test",
+            EvidenceKind::CleanDrop => "clean_drop",
         }
+    }
+
+    /// Whether it is of one layer: a point or a test.
+    #[must_use]
+    pub const fn is_of_layer(self) -> bool {
+        matches!(self, EvidenceKind::PaperPoint | EvidenceKind::TubeTest)
     }
 }
 
@@ -59,6 +72,10 @@ pub struct Evidence {
     pub grains: bool,
     /// The expansion that was read.
     pub expansion: Option<Entry>,
+    /// The pressure lost over the bed that was read.
+    pub drop: Option<Entry>,
+    /// Whether it is what a visit says of the drain; then it goes with the visit.
+    pub of_visit: bool,
 }
 
 /// The key under which a record says what it is.
@@ -90,6 +107,9 @@ impl Evidence {
         if let Some(expansion) = &self.expansion {
             map.insert("expansion".to_owned(), of_entry(expansion));
         }
+        if let Some(drop) = &self.drop {
+            map.insert("drop".to_owned(), of_entry(drop));
+        }
         Record { id: self.id.clone(), value: Value::Object(map) }
     }
 }
@@ -104,17 +124,35 @@ pub fn withdrawal(id: Id, of: &Id, day: &str) -> Record {
     Record { id, value: Value::Object(map) }
 }
 
+/// The records that other records took back, by their ids.
+#[must_use]
+pub fn withdrawn(job: &Job) -> LiteMap<String, ()> {
+    let mut gone = LiteMap::new();
+    for record in &job.records {
+        if record.value.get(KIND).and_then(Value::as_str) == Some(WITHDRAWN)
+            && let Some(of) = record.value.get("of").and_then(Value::as_str)
+        {
+            gone.insert(of.to_owned(), ());
+        }
+    }
+    gone
+}
+
 /// The evidence of a vessel that still stands, in the order it was added. Records of other kinds are passed over.
 #[must_use]
 pub fn evidence_of(job: &Job, vessel: &Id) -> Vec<Evidence> {
     let text = |value: &Value, key: &str| value.get(key).and_then(Value::as_str).unwrap_or_default().to_owned();
+    let taken_back = withdrawn(job);
     let mut found: Vec<Evidence> = Vec::new();
     for record in &job.records {
         let value = &record.value;
         let kind = text(value, KIND);
-        if kind == WITHDRAWN {
-            let of = text(value, "of");
-            found.retain(|there| there.id.as_str() != of);
+        if taken_back.get(record.id.as_str()).is_some() {
+            continue;
+        }
+        if kind == VISIT {
+            let check = Visit::of(record).filter(|visit| visit.vessel == *vessel).and_then(|visit| visit.drain_check());
+            found.extend(check);
             continue;
         }
         let Some(kind) = EvidenceKind::ALL.iter().copied().find(|known| known.id() == kind) else { continue };
@@ -134,17 +172,29 @@ pub fn evidence_of(job: &Job, vessel: &Id) -> Vec<Evidence> {
             minutes: entry(value, "minutes"),
             grains: value.get("grains").and_then(Value::as_bool).unwrap_or(false),
             expansion: entry(value, "expansion"),
+            drop: entry(value, "drop"),
+            of_visit: false,
         });
     }
     found
 }
 
+/// Evidence in figures.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct EvidenceRead {
+    /// Backwashes watched at the drain.
+    pub checks: Vec<DrainCheck>,
+    /// Points off papers and clear tubes.
+    pub points: Vec<PaperPoint>,
+    /// Clean pressure drops, each with its record's id.
+    pub drops: Vec<(Id, CleanDrop)>,
+}
+
 /// What the evidence says in figures; `layers` are the ids of the plan's layers, bottom first. What makes no sense, or
 /// is of a layer that is gone, is left out.
 #[must_use]
-pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, Vec<PaperPoint>) {
-    let mut checks = Vec::new();
-    let mut points = Vec::new();
+pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> EvidenceRead {
+    let mut read = EvidenceRead::default();
     for piece in evidence {
         let Some(temperature) = measured(&piece.temperature, Dimension::Temperature) else { continue };
         let temperature = known(kelvins(temperature));
@@ -152,7 +202,7 @@ pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, 
             EvidenceKind::DrainCheck => {
                 let minutes = piece.minutes.as_ref().and_then(|entry| measured(entry, Dimension::Time));
                 if let (Some(flow), Some(minutes)) = (measured(&piece.flow, Dimension::VolumeFlow), minutes) {
-                    checks.push(DrainCheck {
+                    read.checks.push(DrainCheck {
                         flow: known(cubic_metres_per_second(flow)),
                         temperature,
                         minutes: known(seconds(minutes)),
@@ -166,7 +216,7 @@ pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, 
                 if let (Some(flow), Some(expansion), Some(layer)) =
                     (measured(&piece.flow, Dimension::FlowPerArea), expansion, layer)
                 {
-                    points.push(PaperPoint {
+                    read.points.push(PaperPoint {
                         layer,
                         flow_per_area: known(metres_per_second(flow)),
                         temperature,
@@ -174,9 +224,20 @@ pub fn read_evidence(evidence: &[Evidence], layers: &[Id]) -> (Vec<DrainCheck>, 
                     });
                 }
             }
+            EvidenceKind::CleanDrop => {
+                let drop = piece.drop.as_ref().and_then(|entry| measured(entry, Dimension::Pressure));
+                if let (Some(flow), Some(drop)) = (measured(&piece.flow, Dimension::VolumeFlow), drop) {
+                    let reading = CleanDrop {
+                        flow: known(cubic_metres_per_second(flow)),
+                        temperature,
+                        drop: known(pascals(drop)),
+                    };
+                    read.drops.push((piece.id.clone(), reading));
+                }
+            }
         }
     }
-    (checks, points)
+    read
 }
 
 fn known<Q>(value: Q) -> Known<Q> {

@@ -153,6 +153,116 @@ fields! {
     }
 }
 
+fields! {
+    /// An entry of a quote as a whole.
+    QuoteField {
+        /// The share of the cost that is put on it, or the share of the price that is kept.
+        Share = "share": Ratio,
+        /// What is taken off the whole.
+        Discount = "discount": Ratio,
+        /// Freight for each unit of weight, in the quote's currency.
+        FreightRate = "freight_rate": Ratio,
+        /// The least that freight comes to, in the quote's currency.
+        FreightLeast = "freight_least": Ratio,
+        /// The weight that freight is charged by, where it isn't that of the lines.
+        FreightWeight = "freight_weight": Mass,
+        /// An hour of work sells for, in the quote's currency.
+        LabourPrice = "labour_price": Ratio,
+        /// An hour of work costs, in the quote's currency.
+        LabourCost = "labour_cost": Ratio,
+        /// How long one backwash takes.
+        WashTime = "wash_time": Time,
+        /// How often a vessel is backwashed in a year.
+        WashesPerYear = "washes_per_year": Ratio,
+        /// Salt the job takes in a year.
+        SaltPerYear = "salt_per_year": Mass,
+    }
+}
+
+fields! {
+    /// An entry of a line of a quote.
+    LineField {
+        /// How many, or how much.
+        Quantity = "quantity": Ratio,
+        /// One sells for, in the quote's currency.
+        Price = "price": Ratio,
+        /// One costs, in the quote's currency.
+        Cost = "cost": Ratio,
+        /// What is taken off.
+        Discount = "discount": Ratio,
+    }
+}
+
+impl QuoteField {
+    /// The unit it starts in, for a person who measures in pounds or in kilograms.
+    #[must_use]
+    pub const fn usual_unit(self, metric: bool) -> Unit {
+        match (self, metric) {
+            (QuoteField::Share | QuoteField::Discount, _) => Unit::Percent,
+            (QuoteField::WashTime, _) => Unit::Minute,
+            (QuoteField::FreightWeight | QuoteField::SaltPerYear, false) => Unit::Pound,
+            (QuoteField::FreightWeight | QuoteField::SaltPerYear, true) => Unit::Kilogram,
+            _ => Unit::One,
+        }
+    }
+}
+
+impl LineField {
+    /// The unit it starts in.
+    #[must_use]
+    pub const fn usual_unit(self) -> Unit {
+        match self {
+            LineField::Discount => Unit::Percent,
+            _ => Unit::One,
+        }
+    }
+}
+
+fields! {
+    /// An entry of how material is cut, lifted and stacked.
+    SupplyField {
+        /// The length pipe is sold in.
+        StockLength = "stock_length": Length,
+        /// What one cut of the saw takes.
+        Kerf = "kerf": Length,
+        /// The most a pallet may bear.
+        PalletMass = "pallet_mass": Mass,
+        /// The most packs on a pallet.
+        PalletPacks = "pallet_packs": Count,
+        /// From between the ankles out to the middle of the hands.
+        LiftReach = "lift_reach": Length,
+        /// Height of the hands where a lift begins.
+        LiftHeight = "lift_height": Length,
+        /// How far up or down the hands travel.
+        LiftTravel = "lift_travel": Length,
+        /// How far the load lies to the side, degrees.
+        LiftTwist = "lift_twist": Ratio,
+        /// Width of a label.
+        LabelWidth = "label_width": Length,
+        /// Height of a label.
+        LabelHeight = "label_height": Length,
+    }
+}
+
+impl SupplyField {
+    /// The unit it starts in, for a person who measures in feet and pounds or in metres.
+    #[must_use]
+    pub const fn usual_unit(self, metric: bool) -> Unit {
+        match (self, self.dimension(), metric) {
+            (SupplyField::LabelWidth | SupplyField::LabelHeight, ..) => Unit::Millimetre,
+            (SupplyField::StockLength, _, false) => Unit::Foot,
+            (SupplyField::StockLength, _, true) => Unit::Metre,
+            (_, Dimension::Length, false) => Unit::Inch,
+            (SupplyField::Kerf, Dimension::Length, true) => Unit::Millimetre,
+            (_, Dimension::Length, true) => Unit::Centimetre,
+            (_, Dimension::Mass, false) => Unit::Pound,
+            (_, Dimension::Mass, true) => Unit::Kilogram,
+            (_, Dimension::Count, _) => Unit::Each,
+            _ => Unit::One,
+        }
+    }
+}
+
 impl WaterField {
     /// Those of the site.
     pub const OF_SITE: &'static [WaterField] = &[

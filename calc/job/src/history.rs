@@ -1,6 +1,7 @@
 //! The changes that can be taken back, latest first.
 
 use crate::edit::Edit;
+use crate::sections::loading::TagChange;
 
 /// How many can be taken back.
 pub const DEPTH: usize = 50;
@@ -78,9 +79,28 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::Survey { vessel: v, field: a, .. }, Edit::Survey { vessel: w, field: b, .. }) => v == w && a == b,
         (Edit::Plan { vessel: v, field: a, .. }, Edit::Plan { vessel: w, field: b, .. }) => v == w && a == b,
         (Edit::LayerEntry { layer: l, field: a, .. }, Edit::LayerEntry { layer: m, field: b, .. }) => l == m && a == b,
+        (Edit::Water { of: a, field: f, .. }, Edit::Water { of: b, field: g, .. }) => a == b && f == g,
         (Edit::PickText { key: k, field: a, .. }, Edit::PickText { key: l, field: b, .. }) => k == l && a == b,
+        (Edit::Load { vessel: v, tag: s, change: a }, Edit::Load { vessel: w, tag: t, change: b }) => {
+            v == w && s == t && same_text(a, b)
+        }
+        (Edit::Supply(a), Edit::Supply(b)) => a.same_place(b),
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
+        (Edit::Quote(a), Edit::Quote(b)) => a.same_place(b),
+        _ => false,
+    }
+}
+
+/// Whether two changes of a vessel's loading are of the same typed field.
+fn same_text(a: &TagChange, b: &TagChange) -> bool {
+    match (a, b) {
+        (TagChange::Reading(a, _), TagChange::Reading(b, _)) => a == b,
+        (TagChange::Poured(a, _), TagChange::Poured(b, _)) | (TagChange::Lot(a, _), TagChange::Lot(b, _)) => a == b,
+        (TagChange::Text(a, _), TagChange::Text(b, _)) => a == b,
+        (TagChange::DrumLabel(a, _), TagChange::DrumLabel(b, _))
+        | (TagChange::DrumContents(a, _), TagChange::DrumContents(b, _))
+        | (TagChange::DrumWeight(a, _), TagChange::DrumWeight(b, _)) => a == b,
         _ => false,
     }
 }

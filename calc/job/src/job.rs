@@ -6,10 +6,15 @@ use litemap::LiteMap;
 use serde_json::Value;
 
 use crate::id::{Id, Revision};
+use crate::prices::JobPrices;
 use crate::sections::head::Head;
+use crate::sections::loading::Loading;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
+use crate::sections::quote::Quote;
+use crate::sections::search::VesselSearch;
 use crate::sections::site::SiteConditions;
+use crate::sections::supply::Supply;
 use crate::sections::survey::{Survey, VesselSurvey};
 use crate::sections::{Section, SectionName, Unknown};
 
@@ -28,6 +33,16 @@ pub struct Job {
     pub picking: Section<Picking>,
     /// What the site gives, and what each vessel is asked to do.
     pub site: Section<SiteConditions>,
+    /// What is offered and for how much.
+    pub quote: Section<Quote>,
+    /// What was done and read when beds were taken out and loaded.
+    pub loading: Section<Loading>,
+    /// How its material is bought, cut, lifted and stacked.
+    pub supply: Section<Supply>,
+    /// The rows of the price list it carries.
+    pub prices: Section<JobPrices>,
+    /// What vessels are looked for.
+    pub search: Section<VesselSearch>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
     pub locked: LiteMap<String, LockedSection>,
     /// Records: only ever added to.
@@ -84,6 +99,11 @@ impl Job {
             plan: Section::default(),
             picking: Section::default(),
             site: Section::default(),
+            quote: Section::default(),
+            loading: Section::default(),
+            supply: Section::default(),
+            prices: Section::default(),
+            search: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
             unknown: Unknown::new(),
@@ -111,6 +131,11 @@ impl Job {
             SectionName::Plan => self.plan.revision.as_ref(),
             SectionName::Picking => self.picking.revision.as_ref(),
             SectionName::Site => self.site.revision.as_ref(),
+            SectionName::Quote => self.quote.revision.as_ref(),
+            SectionName::Loading => self.loading.revision.as_ref(),
+            SectionName::Supply => self.supply.revision.as_ref(),
+            SectionName::Prices => self.prices.revision.as_ref(),
+            SectionName::Search => self.search.revision.as_ref(),
         }
     }
 

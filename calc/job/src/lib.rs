@@ -5,6 +5,9 @@
 //! reads comes from [`words`].
 
 pub mod answers;
+pub mod as_loaded;
+pub mod care;
+pub mod day;
 pub mod decimal;
 pub mod drawing;
 pub mod edit;
@@ -14,7 +17,11 @@ pub mod field;
 pub mod history;
 pub mod id;
 pub mod job;
+pub mod loading;
 pub mod papers;
+pub mod picked;
+pub mod prices;
+pub mod quote;
 pub mod reading;
 pub mod sample;
 pub mod saved;

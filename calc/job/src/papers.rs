@@ -5,9 +5,15 @@
 
 mod bill;
 mod calculation;
+mod labels;
 mod left_out;
+mod loading;
 mod natural;
 mod picking;
+mod quote;
+mod send;
+mod staging;
+mod start_up;
 mod survey;
 #[cfg(test)]
 mod tests;
@@ -15,9 +21,15 @@ mod title;
 
 pub use bill::{bill_of_materials, vessel_name};
 pub use calculation::calculation_sheet;
+pub use labels::{SMALLEST_MM, Sticker, places, stickers};
 pub use left_out::{LeftOut, left_out};
+pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
-pub use picking::{PickRow, PickState, PutBack, pick_list, pick_rows, put_back};
+pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
+pub use quote::{internal_quote_sheet, quote_sheet};
+pub use send::{Tool, cut_text, lifting_texts, picture};
+pub use staging::{Staged, on_pallets, staged, staging_list};
+pub use start_up::start_up_report;
 pub use survey::survey_sheet;
 pub use title::{Field, TitleBlock};
 
@@ -26,12 +38,24 @@ pub use title::{Field, TitleBlock};
 pub enum PaperKind {
     /// What a warehouse pulls.
     PickList,
+    /// What stands where, in loading order.
+    Staging,
     /// What was found, or what is to be found, of a vessel.
     Survey,
     /// What the job takes.
     BillOfMaterials,
     /// Every figure of a vessel with its formula and what went in.
     Calculation,
+    /// Taking a vessel's old bed out, step by step.
+    Removal,
+    /// Loading it, step by step.
+    Loading,
+    /// What went into it, as it was signed.
+    StartUp,
+    /// What is offered and for how much.
+    Quote,
+    /// The same with cost and margin.
+    InternalQuote,
 }
 
 /// Everything that stands on a paper.
@@ -97,6 +121,10 @@ pub enum RowKind {
     Item,
     /// A remark.
     Remark,
+    /// A part of a sum: its name, and the amount at the right edge.
+    Sum,
+    /// What a sum comes to.
+    Total,
     /// A ruled line to write on.
     Writing,
     /// Room for a sketch.
@@ -129,6 +157,15 @@ pub enum Cell {
     Choice(Vec<(bool, String)>),
     /// A line to write on, with what stands there already.
     Pen(String),
+    /// A text that is read at arm's length, and under it the same as bars; none where it can't be.
+    Code {
+        /// The text.
+        text: String,
+        /// Widths in modules, bar and space in turn.
+        bars: Option<Vec<u8>>,
+    },
+    /// A picture, as wide as the sheet.
+    Picture(std::sync::Arc<crate::drawing::Drawing>),
 }
 
 impl Row {

@@ -4,21 +4,31 @@
 //! version is a module here that never changes once shipped: old files open for ever. What this version doesn't know
 //! is kept to the letter; a section of a later version stays closed and is written back as it came.
 
-mod fields;
+pub(crate) mod fields;
 mod head_1;
+mod issued_1;
+mod list_1;
+pub(crate) mod loading_1;
 mod picking_1;
 mod plan_1;
+mod prices_1;
+mod quote_1;
+mod search_1;
 mod site_1;
+mod supply_1;
 mod survey_1;
 
 use std::cmp::Ordering;
 
 use serde_json::{Map, Value};
 
+use crate::care::visit::VISIT;
 use crate::id::Id;
 use crate::job::{Job, Locked, LockedSection, Record};
+use crate::quote::QuoteCopy;
 use crate::sections::{Section, SectionName};
 use fields::{Taken, Written};
+pub use list_1::{list_part, list_parts, list_text, read_list_part};
 
 /// The name of the format.
 pub const FORMAT: &str = "bedwright-job";
@@ -60,7 +70,16 @@ pub enum Unreadable {
 #[must_use]
 pub const fn version_of(name: SectionName) -> u64 {
     match name {
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking | SectionName::Site => 1,
+        SectionName::Head
+        | SectionName::Survey
+        | SectionName::Plan
+        | SectionName::Picking
+        | SectionName::Site
+        | SectionName::Loading
+        | SectionName::Supply
+        | SectionName::Prices
+        | SectionName::Search
+        | SectionName::Quote => 1,
     }
 }
 
@@ -74,7 +93,7 @@ pub fn job_text(job: &Job) -> String {
     let mut sections = Map::new();
     for &name in SectionName::ALL {
         // A section that says nothing yet and that files of before didn't have stays out of them.
-        if name == SectionName::Site && job.site == Section::default() && !job.is_locked(name) {
+        if says_nothing_new(job, name) {
             continue;
         }
         sections.insert(name.id().to_owned(), section_value(job, name));
@@ -88,6 +107,20 @@ pub fn job_text(job: &Job) -> String {
         file.insert(key.clone(), value.clone());
     }
     Value::Object(file).to_string()
+}
+
+/// Whether a section that came after the first files says nothing.
+fn says_nothing_new(job: &Job, name: SectionName) -> bool {
+    let nothing = match name {
+        SectionName::Site => job.site == Section::default(),
+        SectionName::Loading => job.loading == Section::default(),
+        SectionName::Supply => job.supply == Section::default(),
+        SectionName::Prices => job.prices == Section::default(),
+        SectionName::Quote => job.quote == Section::default(),
+        SectionName::Search => job.search == Section::default(),
+        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
+    };
+    nothing && !job.is_locked(name)
 }
 
 /// Reads a whole job.
@@ -139,10 +172,58 @@ pub fn read_section(job: &mut Job, name: &str, text: &str) -> Result<(), Unreada
     Ok(())
 }
 
-/// The records as they are kept in storage.
+/// An issued quote as the record it is.
 #[must_use]
-pub fn records_text(job: &Job) -> String {
-    records_value(job).to_string()
+pub fn issued_value(copy: &QuoteCopy) -> Value {
+    issued_1::write(copy)
+}
+
+/// The issued quote that a record holds; none for a record of another kind, or of a later version.
+#[must_use]
+pub fn read_issued(record: &Value) -> Option<QuoteCopy> {
+    if record.get("kind").and_then(Value::as_str) != Some(issued_1::KIND) {
+        return None;
+    }
+    issued_1::read(record.clone()).ok()
+}
+
+/// The names of the parts that a job's records are kept in begin like this.
+pub const RECORDS: &str = "records";
+
+/// The part of the records that one is kept in: visits, of which there are many, by their year; everything else together.
+#[must_use]
+pub fn part_of(record: &Record) -> String {
+    let text = |key: &str| record.value.get(key).and_then(Value::as_str);
+    let year = text("day").filter(|_| text("kind") == Some(VISIT)).and_then(|day| day.get(..4));
+    match year.filter(|year| year.bytes().all(|letter| letter.is_ascii_digit())) {
+        Some(year) => [RECORDS, "-", year].concat(),
+        None => RECORDS.to_owned(),
+    }
+}
+
+/// The parts that the records from a place on are kept in, each once.
+#[must_use]
+pub fn parts_from(job: &Job, first: usize) -> Vec<String> {
+    let mut parts: Vec<String> = Vec::new();
+    for part in job.records.iter().skip(first).map(part_of) {
+        if !parts.contains(&part) {
+            parts.push(part);
+        }
+    }
+    parts
+}
+
+/// Whether a job keeps records under this name.
+#[must_use]
+pub fn is_records(name: &str) -> bool {
+    name.strip_prefix(RECORDS).is_some_and(|rest| rest.is_empty() || rest.starts_with('-'))
+}
+
+/// The records of a part as they are kept in storage.
+#[must_use]
+pub fn records_text(job: &Job, part: &str) -> String {
+    let records = job.records.iter().filter(|record| part_of(record) == part);
+    Value::Array(records.map(|record| record.value.clone()).collect()).to_string()
 }
 
 /// Takes records from storage into a job.
@@ -190,6 +271,11 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Plan => written(name, &job.plan, plan_1::write),
         SectionName::Picking => written(name, &job.picking, picking_1::write),
         SectionName::Site => written(name, &job.site, site_1::write),
+        SectionName::Quote => written(name, &job.quote, quote_1::write),
+        SectionName::Loading => written(name, &job.loading, loading_1::write),
+        SectionName::Supply => written(name, &job.supply, supply_1::write),
+        SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Search => written(name, &job.search, search_1::write),
     }
 }
 
@@ -225,6 +311,11 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Plan => read(value, plan_1::read).map(|section| job.plan = section),
         SectionName::Picking => read(value, picking_1::read).map(|section| job.picking = section),
         SectionName::Site => read(value, site_1::read).map(|section| job.site = section),
+        SectionName::Quote => read(value, quote_1::read).map(|section| job.quote = section),
+        SectionName::Loading => read(value, loading_1::read).map(|section| job.loading = section),
+        SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
+        SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Search => read(value, search_1::read).map(|section| job.search = section),
     };
     match taken {
         // A later text of the section that can be read takes the place of one that couldn't.

@@ -1,9 +1,14 @@
 //! The parts of a job that are kept, sent and joined on their own.
 
+pub mod by_field;
 pub mod head;
+pub mod loading;
 pub mod picking;
 pub mod plan;
+pub mod quote;
+pub mod search;
 pub mod site;
+pub mod supply;
 pub mod survey;
 
 use serde_json::{Map, Value};
@@ -47,12 +52,32 @@ pub enum SectionName {
     Picking,
     /// What the site gives, and what each vessel is asked to do.
     Site,
+    /// What is offered and for how much.
+    Quote,
+    /// What was done and read when beds were taken out and loaded.
+    Loading,
+    /// How material is bought, cut, lifted and stacked, and what the shelf gave.
+    Supply,
+    /// The rows of the price list that the job carries.
+    Prices,
+    /// What vessels are looked for.
+    Search,
 }
 
 impl SectionName {
     /// All this version knows.
-    pub const ALL: &'static [SectionName] =
-        &[SectionName::Head, SectionName::Survey, SectionName::Plan, SectionName::Picking, SectionName::Site];
+    pub const ALL: &'static [SectionName] = &[
+        SectionName::Head,
+        SectionName::Survey,
+        SectionName::Plan,
+        SectionName::Picking,
+        SectionName::Site,
+        SectionName::Quote,
+        SectionName::Loading,
+        SectionName::Supply,
+        SectionName::Prices,
+        SectionName::Search,
+    ];
 
     /// The permanent id.
     #[must_use]
@@ -63,6 +88,11 @@ impl SectionName {
             SectionName::Plan => "plan",
             SectionName::Picking => "picking",
             SectionName::Site => "site",
+            SectionName::Quote => "quote",
+            SectionName::Loading => "loading",
+            SectionName::Supply => "supply",
+            SectionName::Prices => "prices",
+            SectionName::Search => "search",
         }
     }
 

@@ -3,20 +3,27 @@
 //! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
 //! reads, and puts it into words.
 
+mod care;
 pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+pub mod loading;
 pub mod names;
 mod number;
+mod quote;
+mod search;
+pub mod supply;
 mod window;
 
-pub use label::{Fixed, Label};
+pub use label::loading::LoadingLabel;
+pub use label::{CareLabel, Fixed, Label, QuoteLabel, TopLabel};
+pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{
-    Amount, Basis, Caution, Input, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict, Volume,
-    VolumeRate,
+    Amount, Basis, Caution, Concentration, Input, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict,
+    Volume, VolumeRate,
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
@@ -345,6 +352,7 @@ impl Manner {
             Amount::Time(x) if x.value >= 3600.0 * 2.0 => format!("{} h", self.decimal(x.value / 3600.0, 1)),
             Amount::Time(x) => format!("{} min", self.decimal(x.value / 60.0, 1)),
             Amount::Rate(x) => format!("{} BV/h", self.decimal(x.value * 3600.0, 1)),
+            Amount::Concentration(x) => self.concentration(x),
             Amount::Ratio(x) => self.decimal(x, 2),
             Amount::Count(n) => n.to_string(),
         }
@@ -385,6 +393,22 @@ impl Manner {
         } else {
             format!("{} gpm", self.decimal(Unit::UsGallonPerMinute.from_si(flow.value), 1))
         }
+    }
+
+    /// A concentration in milligrams per litre, to about three digits.
+    #[must_use]
+    pub fn concentration(&self, concentration: Concentration) -> String {
+        let value = concentration.to_milligrams_per_litre();
+        let places = if value.abs() >= 100.0 {
+            0
+        } else if value.abs() >= 10.0 {
+            1
+        } else if value.abs() >= 1.0 {
+            2
+        } else {
+            3
+        };
+        format!("{} mg/L", self.decimal(value, places))
     }
 
     /// A flow per area, or a speed of water.

@@ -310,7 +310,7 @@ fn uncovers(vessel: &Vessel, layer: &Layer, volume: f64) -> bool {
 }
 
 /// Half the width of the bulk density's range over its middle, taken as covering nine lots of ten.
-fn relative_half_width(layer: &Layer) -> f64 {
+pub(super) fn relative_half_width(layer: &Layer) -> f64 {
     if layer.bulk_density.basis <= crate::quantity::Basis::Typed {
         return Assumption::SpreadPack.ratio();
     }

@@ -1,7 +1,7 @@
 //! Tape readings and how far the real one may be off.
 
 use crate::quantity::{Assumption, Basis, Figure, Formula, Length, Term, metres};
-use crate::vessel::Vessel;
+use crate::vessel::{Cavity, Vessel};
 
 /// A tape reading to expect.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,14 +29,7 @@ pub(crate) fn tape_after(
     let mut inputs = inputs.to_vec();
     inputs.push(depth.input(Term::InsideDepth));
     let reading = Figure::new(metres(depth.value.value - height), Formula::TapeReading, inputs);
-    let sigma = vessel.diameter_tolerance();
-    let at = |scale: f64| vessel.cavity_scaled(scale).and_then(|cavity| cavity.height_of(volume));
-    let by_diameter = match (at(1.0 - sigma), at(1.0 + sigma)) {
-        (Some(narrow), Some(wide)) => (narrow - wide) / 2.0,
-        (None, Some(wide)) => height - wide,
-        (Some(narrow), None) => narrow - height,
-        (None, None) => 0.0,
-    };
+    let by_diameter = moved_by_diameter(vessel, height, &|cavity| cavity.height_of(volume));
     let area = vessel.cavity.free_area(height);
     let by_packs = if area > 0.0 { variance / (area * area) } else { 0.0 };
     let tape = Assumption::SpreadTape.ratio();
@@ -46,4 +39,17 @@ pub(crate) fn tape_after(
     let spread = Assumption::Spread595.ratio() * variance.sqrt();
     let moved_by = [by_diameter.abs(), by_packs.sqrt(), tape, by_depth].map(metres);
     Tape { reading, spread: metres(spread), moved_by }
+}
+
+/// How far one standard deviation of the inside diameter moves a surface that stands at `height`; `again` says where it
+/// stands in a vessel of another diameter, if it fits.
+pub(super) fn moved_by_diameter(vessel: &Vessel, height: f64, again: &dyn Fn(&Cavity) -> Option<f64>) -> f64 {
+    let sigma = vessel.diameter_tolerance();
+    let at = |scale: f64| vessel.cavity_scaled(scale).and_then(|cavity| again(&cavity));
+    match (at(1.0 - sigma), at(1.0 + sigma)) {
+        (Some(narrow), Some(wide)) => (narrow - wide) / 2.0,
+        (None, Some(wide)) => height - wide,
+        (Some(narrow), None) => narrow - height,
+        (None, None) => 0.0,
+    }
 }

@@ -2,7 +2,7 @@
 
 use super::expansion::{DRAG_POWER, LiftedLayer};
 use super::fluidisation::{Solid, sinks, solid_density};
-use super::packed_bed::shape;
+use super::packed_bed::{gradient, shape};
 use crate::fill::{Layer, LayerFill, Plan, Role};
 use crate::material::Grains;
 use crate::material::grading::{Grading, GradingBy};
@@ -12,7 +12,7 @@ use crate::quantity::{
     square_metres,
 };
 use crate::vessel::Vessel;
-use crate::water::Water;
+use crate::water::{Fluid, Water};
 
 /// One layer of a planned bed.
 #[derive(Clone, Debug, PartialEq)]
@@ -189,6 +189,19 @@ impl Bed {
         Some(Figure::new(metres(height), Formula::ExpandedSurface, inputs))
     }
 
+    /// The same bed with its media lying as a reading says, by their places in the plan.
+    pub(crate) fn lying(&self, voidages: &[(usize, Figure<f64>)]) -> Bed {
+        let mut bed = self.clone();
+        let media = bed.layers.iter_mut().filter(|layer| layer.role == Role::Media);
+        for (layer, lifted) in media.zip(&mut bed.lifted) {
+            if let Some((_, voidage)) = voidages.iter().find(|(index, _)| *index == layer.index) {
+                layer.voidage = voidage.known();
+                lifted.voidage = voidage.value;
+            }
+        }
+        bed
+    }
+
     /// What every expansion of it rests on.
     #[must_use]
     pub fn inputs(&self) -> Vec<Input> {
@@ -231,6 +244,12 @@ impl BedLayer {
             sphericity: self.sphericity.value,
             voidage: self.voidage.value,
         })
+    }
+
+    /// Pressure that water loses in it, Pa, if it lay at this voidage: fraction by fraction.
+    pub(crate) fn loss(&self, voidage: f64, fluid: Fluid, v: f64) -> f64 {
+        let sum: f64 = self.sizes.iter().map(|size| gradient(self.sphericity.value * size, voidage, fluid, v)).sum();
+        self.depth.value.value * sum / self.sizes.len() as f64
     }
 
     /// Whether the spread of its sizes is a guess.

@@ -184,6 +184,12 @@ impl Purpose {
             .unwrap_or(Purpose::Other)
     }
 
+    /// The id of what treats the water most often.
+    #[must_use]
+    pub fn usual_media(self) -> &'static str {
+        PURPOSES.get(self as usize).and_then(|row| row.usual_media.first()).copied().unwrap_or_default()
+    }
+
     /// The least expansion that cleans such a bed, until one is typed.
     #[must_use]
     pub fn minimum_expansion(self) -> Known<f64> {

@@ -3,7 +3,7 @@
 use super::bed::{Bed, BedLayer};
 use super::duty::{Arrangement, CriterionOf, Duty, Regime, Site};
 use super::fluidisation::{ergun_start, wen_yu_start};
-use super::packed_bed::{flow, gradient};
+use super::packed_bed::flow;
 use crate::quantity::problem::between;
 use crate::quantity::{
     Amount, Assumption, Basis, Figure, Formula, Frequency, Input, Known, Mark, Pressure, Problem, Reason, Remedy,
@@ -195,11 +195,7 @@ fn rates(bed: &Bed, water: &Water, duty: &Duty, site_flow: &Known<VolumeRate>, s
 
 /// Pressure lost in a clean layer, fraction by fraction.
 fn layer_loss(layer: &BedLayer, water: &Water, flow_per_area: &Figure<Velocity>) -> Figure<Pressure> {
-    let sizes = &layer.sizes;
-    let v = flow_per_area.value.value;
-    let sum: f64 =
-        sizes.iter().map(|size| gradient(layer.sphericity.value * size, layer.voidage.value, water.fluid(), v)).sum();
-    let value = layer.depth.value.value * sum / sizes.len() as f64;
+    let value = layer.loss(layer.voidage.value, water.fluid(), flow_per_area.value.value);
     let mut inputs = layer.inputs();
     inputs.push(layer.depth.input(Term::LayerDepth));
     inputs.push(flow_per_area.input(Term::FlowPerArea));
@@ -210,7 +206,7 @@ fn layer_loss(layer: &BedLayer, water: &Water, flow_per_area: &Figure<Velocity>)
 }
 
 /// A figure against the least and the most it should be.
-fn limited(
+pub(crate) fn limited(
     subject: Subject,
     value: Amount,
     (low, high): (Option<Amount>, Option<Amount>),

@@ -160,7 +160,7 @@ impl BedLayer {
             }
         }
         steps.push(self.size_step(Term::CoarsestSize, super::backwash::COARSEST));
-        steps.push(self.size_step(Term::FinestSize, super::backwash::FINEST));
+        steps.push(self.size_step(Term::FinestSize, super::backwash::bench::FINEST));
         let mean = |power: f64| {
             let sum: f64 =
                 self.sizes.iter().map(|size| if power > 1.0 { 1.0 / (size * size) } else { 1.0 / size }).sum();
@@ -238,7 +238,7 @@ impl Bed {
     pub fn settling_steps(&self, water: &Water) -> Vec<OfLayer> {
         let fluid = water.fluid();
         let falls = self.media_layers().filter_map(|layer| {
-            let solid = layer.solid(super::backwash::FINEST)?;
+            let solid = layer.solid(super::backwash::bench::FINEST)?;
             Some((layer, settling(&solid, fluid)))
         });
         let slowest = falls.fold(None, |least: Option<(&BedLayer, f64)>, (layer, v)| match least {
@@ -246,7 +246,7 @@ impl Bed {
             _ => Some((layer, v)),
         });
         let Some((layer, fall)) = slowest else { return Vec::new() };
-        let size = layer.size_step(Term::FinestSize, super::backwash::FINEST);
+        let size = layer.size_step(Term::FinestSize, super::backwash::bench::FINEST);
         let mut inputs = layer.lifted_inputs(water, &Known::typed(metres_per_second(0.0)));
         inputs.retain(|input| input.term != Term::FlowPerArea);
         inputs.push(size.input(Term::GrainSize));

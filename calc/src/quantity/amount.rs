@@ -1,8 +1,8 @@
 //! A value of any quantity.
 
 use super::{
-    Area, DynamicViscosity, Frequency, Length, Mass, MassDensity, Pressure, Temperature, Time, Velocity, Volume,
-    VolumeRate,
+    Area, Concentration, DynamicViscosity, Frequency, Length, Mass, MassDensity, Pressure, Temperature, Time, Velocity,
+    Volume, VolumeRate,
 };
 
 /// A value together with the kind of quantity it is; what problems, inputs and verdicts carry.
@@ -32,6 +32,8 @@ pub enum Amount {
     Time(Time),
     /// So many times in a time: bed volumes an hour.
     Rate(Frequency),
+    /// A mass in a volume of water.
+    Concentration(Concentration),
     /// A plain ratio (0.1 is ten per cent).
     Ratio(f64),
     /// A number of things.
@@ -55,6 +57,7 @@ impl Amount {
             Amount::Viscosity(x) => x.value,
             Amount::Time(x) => x.value,
             Amount::Rate(x) => x.value,
+            Amount::Concentration(x) => x.to_kilograms_per_cubic_metre(),
             Amount::Ratio(x) => x,
             Amount::Count(n) => f64::from(n),
         }

@@ -2,7 +2,7 @@
 
 use std::marker::PhantomData;
 
-use super::{Amount, Basis, Known, Length, Pressure, Source, Temperature, Time, Volume};
+use super::{Amount, Basis, Known, Length, Mass, Pressure, Source, Temperature, Time, Volume, VolumeRate};
 
 struct AssumptionRow {
     amount: Amount,
@@ -44,6 +44,12 @@ impl Assumption {
     #[must_use]
     pub fn volume(self) -> Known<Volume> {
         Known { value: super::cubic_metres(self.ratio()), basis: Basis::Assumed, source: self.source() }
+    }
+
+    /// It as a mass that is assumed.
+    #[must_use]
+    pub fn mass(self) -> Known<Mass> {
+        Known { value: super::kilograms(self.ratio()), basis: Basis::Assumed, source: self.source() }
     }
 
     /// It as a bare ratio that is assumed.

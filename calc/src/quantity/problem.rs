@@ -71,6 +71,13 @@ pub enum Fault {
     },
     /// Nothing in the search range gives this.
     NoSolution,
+    /// It has more decimal places than can be reckoned with exactly.
+    TooFine {
+        /// The most it may have.
+        places: u32,
+    },
+    /// There are more ways than can be gone through to be sure which is best.
+    TooManyWays,
     /// So much that no bed is left: the grains leave.
     CarriesAway {
         /// What was given.
@@ -165,4 +172,26 @@ pub enum Caution {
     FromMemory,
     /// The mass of the empty vessel isn't known and is left out.
     WithoutVessel,
+    /// Cations and anions of the analysis miss each other: something was measured wrong or left out.
+    ChargesMiss {
+        /// By what share of all charge.
+        share: Amount,
+    },
+    /// Water that stands in it goes above this pH.
+    Overshoot {
+        /// The pH.
+        limit: Amount,
+    },
+    /// More than a published rule counts on.
+    AboveRule {
+        /// What was typed.
+        value: Amount,
+        /// What the rule counts on.
+        limit: Amount,
+    },
+    /// The water holds more calcite than it can keep: it takes up none, and may lay some down.
+    Supersaturated {
+        /// The saturation index.
+        index: Amount,
+    },
 }

@@ -87,7 +87,7 @@ pub enum Term {
     TapeReading,
     /// Number of packs.
     Packs,
-    /// What something costs.
+    /// What something sells for.
     Price,
     /// Temperature of the water.
     WaterTemperature,
@@ -369,6 +369,164 @@ pub enum Term {
     WallVolume,
     /// What presses on the floor.
     FloorLoad,
+    /// What something costs.
+    Cost,
+    /// How many or how much of something is quoted.
+    Quantity,
+    /// The share that is taken off.
+    Discount,
+    /// The share of the cost that is put on it.
+    Markup,
+    /// The share of the price that is kept.
+    Margin,
+    /// The rate of a tax.
+    TaxRate,
+    /// What freight comes to.
+    Freight,
+    /// What freight costs for each unit of weight.
+    FreightRate,
+    /// The weight that freight is charged by.
+    FreightWeight,
+    /// Hours of work.
+    LabourHours,
+    /// How many lines a quote has.
+    QuoteLines,
+    /// What a quote comes to.
+    QuoteTotal,
+    /// How long one backwash takes.
+    WashTime,
+    /// How often a vessel is backwashed in a year.
+    WashesPerYear,
+    /// Pressure lost over the clean bed alone, as read.
+    CleanDrop,
+    /// How acid the water is.
+    Ph,
+    /// Acid that the water takes up, as calcium carbonate.
+    Alkalinity,
+    /// Dissolved carbon dioxide.
+    CarbonDioxide,
+    /// Calcium in the water, as calcium carbonate.
+    CalciumHardness,
+    /// Magnesium in the water, as calcium carbonate.
+    MagnesiumHardness,
+    /// Calcium and magnesium, as calcium carbonate.
+    Hardness,
+    /// Sodium in the water.
+    Sodium,
+    /// Sulfate in the water.
+    Sulfate,
+    /// Chloride in the water.
+    Chloride,
+    /// Everything dissolved in the water.
+    DissolvedSolids,
+    /// By what share of all charge cations and anions miss each other.
+    ChargeBalance,
+    /// How far from saturation with calcite.
+    SaturationIndex,
+    /// Calcite that a volume of water takes up.
+    CalciteDissolved,
+    /// Magnesia that a volume of water takes up.
+    MagnesiaDissolved,
+    /// Surface of all grains that the water passes.
+    GrainSurface,
+    /// Mass of the calcite.
+    CalciteMass,
+    /// Mass of the magnesia.
+    MagnesiaMass,
+    /// Water treated on average.
+    AverageUse,
+    /// Share of a bed that may go before it is filled up.
+    RefillShare,
+    /// What comes in.
+    InletConcentration,
+    /// What may leave.
+    OutletConcentration,
+    /// What media hold when full.
+    MediaCapacity,
+    /// Share of a capacity that is used.
+    UsableShare,
+    /// How long a bed served.
+    ServiceTime,
+    /// Service time that a metre of bed adds.
+    ServiceTimePerMetre,
+    /// Depth of bed that brings no service time.
+    CriticalDepth,
+    /// Depth of carbon that halves chlorine in a test.
+    HalfLength,
+    /// Flow per area of that test.
+    TestVelocity,
+    /// Contact time that halves chlorine.
+    HalfTime,
+    /// What a gram of carbon holds at 1 mg/L.
+    FreundlichFactor,
+    /// Exponent of Freundlich's isotherm.
+    FreundlichExponent,
+    /// Iron in the water.
+    Iron,
+    /// Manganese in the water.
+    Manganese,
+    /// Aluminium in the water.
+    Aluminium,
+    /// How cloudy the water is.
+    Turbidity,
+    /// Salt for a regeneration on a volume of resin.
+    SaltDose,
+    /// Hardness that a volume of resin takes up.
+    ResinCapacity,
+    /// Hardness that iron counts for.
+    IronFactor,
+    /// Hardness with what iron counts for.
+    CompensatedHardness,
+    /// Share of the capacity kept in reserve.
+    Reserve,
+    /// Water between regenerations.
+    WaterBetween,
+    /// Time between regenerations.
+    RegenerationInterval,
+    /// Suspended solids in the water.
+    Solids,
+    /// How long a filter runs between washes.
+    RunLength,
+    /// Water for one wash.
+    WashWater,
+    /// How long a bed lasts.
+    Life,
+    /// The length pipe is sold in.
+    StockLength,
+    /// What one cut of the saw takes.
+    Kerf,
+    /// From between the ankles out to the middle of the hands.
+    LiftReach,
+    /// Height of the hands above the floor where a lift begins.
+    LiftHeight,
+    /// How far up or down a lift goes.
+    LiftTravel,
+    /// How far a load lies to the side, degrees.
+    LiftTwist,
+    /// The factor for how well the hands hold.
+    LiftGrip,
+    /// What one person may lift.
+    LiftLimit,
+    /// The most a pallet may bear.
+    PalletMass,
+    /// The most packs on a pallet.
+    PalletPacks,
+    /// In how many of all cases an interval holds the truth.
+    Confidence,
+    /// Degrees of freedom.
+    Freedom,
+    /// How many readings there are.
+    Readings,
+    /// When readings were taken, or after how much water.
+    ReadingPlace,
+    /// How readings rise.
+    Trend,
+    /// How far readings scatter about their curve.
+    ReadingSpread,
+    /// The share of its inlet, or the concentration, that an outlet may reach.
+    OutletLimit,
+    /// Share of its depth that a bed settles by.
+    Settling,
 }
 
 impl Term {
@@ -537,6 +695,29 @@ impl Term {
             Term::SolidDensity => "ρ_solid",
             Term::WallVolume => "V_wall",
             Term::FloorLoad => "p_floor",
+            Term::CleanDrop => "Δp",
+            Term::Ph => "pH",
+            Term::Alkalinity => "Alk",
+            Term::CalciumHardness => "Ca",
+            Term::MagnesiumHardness => "Mg",
+            Term::CarbonDioxide => "CO₂",
+            Term::GrainSurface => "S",
+            Term::HalfLength => "h½",
+            Term::TestVelocity => "v_test",
+            Term::HalfTime => "t½",
+            Term::InletConcentration => "C₀",
+            Term::OutletConcentration => "C",
+            Term::FreundlichFactor => "K",
+            Term::FreundlichExponent => "1/n",
+            Term::UsableShare => "usable",
+            Term::CalciteDissolved => "x",
+            Term::AverageUse => "Q_mean",
+            Term::LiftReach => "H",
+            Term::LiftHeight => "V",
+            Term::LiftTravel => "D",
+            Term::LiftTwist => "A",
+            Term::LiftGrip => "CM",
+            Term::LiftLimit => "RWL",
             _ => "",
         }
     }

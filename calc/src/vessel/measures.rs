@@ -48,7 +48,7 @@ pub struct Vessel {
 
 impl Measures {
     /// Everything about the inside but the diameter.
-    fn inside(&self, diameter: Length) -> Inside<'_> {
+    pub(crate) fn inside(&self, diameter: Length) -> Inside<'_> {
         Inside {
             diameter,
             depth: self.inside_depth.value,

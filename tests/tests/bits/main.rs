@@ -3,7 +3,10 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
+    quotes, sieves, tape_spreads, vessels, water,
+};
 use wasm_bindgen_test::wasm_bindgen_test;
 
 /// What the native build computed; `tests/run` hands it in.
@@ -54,6 +57,11 @@ fn pressure_lost_at_rest_matches_the_reference() {
 }
 
 #[wasm_bindgen_test]
+fn voidages_come_back_from_pressures() {
+    packings::voidages().settle("packed_bed.csv, from pressure to voidage", 288);
+}
+
+#[wasm_bindgen_test]
 fn speeds_that_begin_to_lift_match_the_reference() {
     fluidisation::minima().settle("minimum_fluidisation.csv", 168);
 }
@@ -76,4 +84,64 @@ fn gradings_match_the_reference() {
 #[wasm_bindgen_test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[wasm_bindgen_test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[wasm_bindgen_test]
+fn waters_and_what_calcite_does_to_them_match_phreeqc() {
+    carbonates::waters().settle("carbonate.csv", 2676);
+}
+
+#[wasm_bindgen_test]
+fn calcite_taken_up_in_contact_matches_phreeqc_s_kinetics() {
+    contactors::beds().settle("contactor.csv", 60);
+}
+
+#[wasm_bindgen_test]
+fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
+    contactors::magnesia().settle("magnesia.csv", 160);
+}
+
+#[wasm_bindgen_test]
+fn lines_of_service_time_by_depth_match_numpy() {
+    contactors::depth_lines().settle("bed_depth.csv", 48);
+}
+
+#[wasm_bindgen_test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
+}
+
+#[wasm_bindgen_test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[wasm_bindgen_test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[wasm_bindgen_test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[wasm_bindgen_test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
+}
+
+#[wasm_bindgen_test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }

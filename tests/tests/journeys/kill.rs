@@ -70,14 +70,20 @@ fn victims(profile: &Path, victim: Victim) -> Vec<u32> {
     }
 }
 
-fn kill(ids: &[u32]) {
+/// The browser that was started for this profile.
+pub fn browser_of(profile: &Path) -> Vec<u32> {
+    victims(profile, Victim::Browser)
+}
+
+/// Ends processes with no time to take leave.
+pub fn kill(ids: &[u32]) {
     let ids: Vec<String> = ids.iter().map(u32::to_string).collect();
     assert!(!ids.is_empty(), "nobody to kill");
     assert!(Command::new("kill").arg("-KILL").args(&ids).status().unwrap().success());
 }
 
 /// Waits until nothing of this profile runs any more.
-async fn gone(profile: &Path) {
+pub async fn gone(profile: &Path) {
     let ours = format!("{PROFILE}{}", profile.display());
     let begun = Instant::now();
     while processes().iter().any(|process| process.command.contains(&ours)) {

@@ -8,6 +8,7 @@
 //! | [`page`] | the page's controls, found as a screen reader finds them: by role and name |
 //! | [`paper`] | what would be printed, read back |
 //! | [`axe`] | the accessibility rules that a program can check |
+//! | [`keys`] | the page by keyboard alone |
 //! | [`filter`] | the steps that plan one vessel, and the way round all screens |
 //! | [`stored`] | jobs that are kept already |
 //! | [`unlike`] | vessels that have as little in common as vessels can |
@@ -26,7 +27,10 @@ mod filter;
 mod finds;
 mod folder;
 mod keep;
+mod keys;
+mod keystroke;
 mod kill;
+mod load;
 mod mistakes;
 mod offline;
 mod page;
@@ -35,10 +39,12 @@ mod picture;
 mod plan;
 mod print;
 mod screens;
+mod search;
 mod site;
 mod start;
 mod storage;
 mod stored;
 mod unlike;
 mod update;
+mod washing;
 mod water;

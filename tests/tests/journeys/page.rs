@@ -213,8 +213,11 @@ impl Page {
         self.click(Role::Button, name).await;
     }
 
-    /// Follows a link.
+    /// Follows a link: one on the screen, else one in the menu.
     pub async fn follow(&self, name: &str) {
+        if !self.has(Role::Link, name).await {
+            self.press("Menu").await;
+        }
         self.click(Role::Link, name).await;
     }
 

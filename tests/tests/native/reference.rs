@@ -1,6 +1,9 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
-use bedwright_tests::{digest, expansions, fluidisation, gradings, heads, packed_beds, sieves, vessels, water};
+use bedwright_tests::{
+    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, quotes,
+    sieves, tape_spreads, vessels, water,
+};
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
@@ -60,6 +63,66 @@ fn gradings_match_the_reference() {
 #[test]
 fn expansions_match_the_reference() {
     expansions::expansions().settle("expansion.csv", 585);
+}
+
+#[test]
+fn tape_readings_spread_as_random_vessels_and_bags_do() {
+    tape_spreads::spreads().settle("tape_spread.csv", 102);
+}
+
+#[test]
+fn waters_and_what_calcite_does_to_them_match_phreeqc() {
+    carbonates::waters().settle("carbonate.csv", 2676);
+}
+
+#[test]
+fn calcite_taken_up_in_contact_matches_phreeqc_s_kinetics() {
+    contactors::beds().settle("contactor.csv", 60);
+}
+
+#[test]
+fn magnesia_in_passing_and_in_standing_matches_phreeqc() {
+    contactors::magnesia().settle("magnesia.csv", 160);
+}
+
+#[test]
+fn lines_of_service_time_by_depth_match_numpy() {
+    contactors::depth_lines().settle("bed_depth.csv", 48);
+}
+
+#[test]
+fn packs_cost_what_the_general_solver_says() {
+    packs::packings().settle("packs.csv", 500);
+}
+
+#[test]
+fn pieces_take_as_few_lengths_as_the_general_solver_says() {
+    packs::cuts().settle("cutting.csv", 500);
+}
+
+#[test]
+fn quantiles_of_student_s_t_match_the_reference() {
+    lives::quantiles().settle("student_t.csv", 171);
+}
+
+#[test]
+fn places_of_readings_match_the_reference() {
+    lives::places().settle("calibration.csv", 607);
+}
+
+#[test]
+fn curves_of_spent_beds_match_the_reference() {
+    lives::curves().settle("spent.csv", 755);
+}
+
+#[test]
+fn media_lost_matches_the_reference() {
+    lives::losses().settle("media_loss.csv", 80);
+}
+
+#[test]
+fn quotes_come_to_the_same_in_every_digit() {
+    quotes::sums().settle("quote.csv", 14_228);
 }
 
 /// Test vectors of FNV-1a 64 from RFC 9923, appendix C: the empty text, "a" and "foobar".

@@ -1,11 +1,11 @@
 //! Vessels for a flow: sizes worked out on paper, and what must hold for any wish.
 
-use bedwright_calc::hydraulics::search::{Candidate, Stuff, Wanted, search};
+use bedwright_calc::hydraulics::search::{Candidate, Found, Stuff, Wanted, search};
 use bedwright_calc::hydraulics::service::backwash_rules;
 use bedwright_calc::hydraulics::{Arrangement, Bed, Duty, Lines, Purpose, Site, backwash, service};
 use bedwright_calc::material::Grains;
 use bedwright_calc::quantity::{
-    Caution, Fault, Known, Mark, Problem, Reason, Remedy, Subject, Term, VolumeRate, cubic_metres,
+    Basis, Caution, Fault, Known, Mark, Problem, Reason, Remedy, Source, Subject, Term, VolumeRate, cubic_metres,
     cubic_metres_per_second, kelvins, kilograms, kilograms_per_cubic_metre, metres,
 };
 use bedwright_tests::fills::{CUBIC_FOOT_M3, INCH_M, inch};
@@ -33,8 +33,14 @@ fn wish(purpose: Purpose, material: &str, flow: f64) -> Wanted {
         temperature_low: Known::typed(kelvins(283.15)),
         temperature_high: Known::typed(kelvins(293.15)),
         backwash_available: None,
+        flow_control: None,
         minimum_expansion: purpose.minimum_expansion(),
     }
+}
+
+/// What will do.
+fn suiting(wanted: &Wanted) -> Vec<Candidate> {
+    search(wanted).unwrap().suit
 }
 
 fn dechlorination(flow: f64) -> Wanted {
@@ -68,7 +74,7 @@ fn near(found: f64, wanted: f64, within: f64) {
 /// 9 in 0.424 ft² (7.86: too fast).
 #[test]
 fn dechlorination_is_sized_by_flow_per_area() {
-    let found = search(&dechlorination(10.0)).unwrap();
+    let found = suiting(&dechlorination(10.0));
     let sizes = sizes(&found);
     for will_do in [(18, 1), (12, 2), (10, 3)] {
         assert!(sizes.contains(&will_do), "{will_do:?} of {sizes:?}");
@@ -96,29 +102,59 @@ fn dechlorination_is_sized_by_flow_per_area() {
 /// 10 min of 5 gpm are 50 gal = 6.684 ft³ of carbon: 7 bags of 1 ft³ at least, over all vessels.
 #[test]
 fn chloramine_takes_ten_minutes_of_carbon() {
-    let found = search(&wish(Purpose::Chloramine, "carbon_coconut_12x40", 5.0)).unwrap();
+    let found = suiting(&wish(Purpose::Chloramine, "carbon_coconut_12x40", 5.0));
     assert!(found.iter().all(|candidate| candidate.packs_total.value >= 7.0));
     assert!(found.iter().any(|candidate| candidate.packs_total.value == 7.0));
 }
 
 /// Resin of 0.91 m and a backwash of 12 to 20 m/h: 24 in have 3.017 ft², so 15 gpm are 4.972 gpm/ft² or 12.15 m/h. 36 in
-/// have 6.787 ft² and want 33.3 gpm, more than the largest flow control known; 21 in lie under 36 in at their usual height.
+/// have 6.789 ft² and want 33.3 gpm, more than the largest size that is sold: 35 gpm must be asked for, 12.60 m/h. 21 in lie
+/// under 36 in at their usual height.
 #[test]
 fn softening_keeps_to_depth_and_backwash_rate() {
-    let found = search(&wish(Purpose::Softening, "resin_cation", 10.0)).unwrap();
+    let found = suiting(&wish(Purpose::Softening, "resin_cation", 10.0));
     assert!(found.iter().all(|candidate| candidate.freeboard.media_depth.value >= inch(36.0).value));
     let single = only(&found, (24, 1));
     near(single.flow_control.as_ref().unwrap().flow_per_area.value.value * 3600.0, 12.15, 0.01);
-    assert!(!sizes(&found).iter().any(|(diameter, _)| [21, 36, 42, 48, 63].contains(diameter)));
+    assert!(!sizes(&found).iter().any(|(diameter, _)| *diameter == 21));
     // 9 ft³ in 10 gpm: 67.3 gal, 6.73 min, 8.91 bed volumes an hour.
     assert_eq!(single.packs.value, 9.0);
     near(single.usual.bed_volumes.value.value * 3600.0, 8.91, 0.01);
+    // 9.240, 12.069 and 20.79 ft² want 45.3, 59.2 and 102.0 gpm.
+    for (diameter, asked) in [(36, 35.0), (42, 50.0), (48, 60.0), (63, 105.0)] {
+        let large = only(&found, (diameter, 1)).flow_control.as_ref().unwrap();
+        near(large.flow.value.value / gpm(1.0).value.value, asked, 1e-9);
+        assert_eq!((large.flow.basis, large.flow.source), (Basis::Assumed, Source::OwnRule), "{diameter}");
+    }
+    let metres_an_hour = only(&found, (36, 1)).flow_control.as_ref().unwrap().flow_per_area.value.value * 3600.0;
+    near(metres_an_hour, 12.60, 0.01);
+}
+
+/// 36 in of resin want 33.3 gpm: 35 in whole steps of 5, or whatever somebody can have from there on.
+#[test]
+fn a_flow_control_that_can_be_had_goes_before_one_that_must_be_asked_for() {
+    let resin = wish(Purpose::Softening, "resin_cation", 10.0);
+    let washed = |wanted: &Wanted| {
+        let found = suiting(wanted);
+        only(&found, (36, 1)).flow_control.as_ref().unwrap().flow
+    };
+    near(washed(&resin).value.value / gpm(1.0).value.value, 35.0, 1e-9);
+    let typed = Wanted { flow_control: Some(gpm(34.0)), ..resin.clone() };
+    assert_eq!(washed(&typed), gpm(34.0));
+    // One that is too slow for the rule changes nothing.
+    assert_eq!(washed(&Wanted { flow_control: Some(gpm(30.0)), ..resin.clone() }), washed(&resin));
+    // Of 34 gpm nobody can feed 35.
+    let short = search(&Wanted { backwash_available: Some(gpm(34.0)), ..resin.clone() }).unwrap();
+    assert!(!sizes(&short.suit).iter().any(|(diameter, _)| *diameter == 36));
+    assert!(sizes(&short.miss).iter().any(|(diameter, _)| *diameter == 36));
+    let fed = Wanted { backwash_available: Some(gpm(30.0)), flow_control: Some(gpm(31.0)), ..resin };
+    refused(&fed, Term::FlowControl, 31.0);
 }
 
 #[test]
 fn little_water_for_backwash_leaves_only_narrow_vessels() {
     let wanted = Wanted { backwash_available: Some(gpm(8.0)), ..dechlorination(10.0) };
-    let found = search(&wanted).unwrap();
+    let found = suiting(&wanted);
     // 18 in have 1.697 ft²: 8 gpm are 4.7 gpm/ft², and 12×40 takes about 8 to lift.
     assert!(found.iter().all(|candidate| candidate.vessels >= 2 && candidate.mark <= Mark::SetOnSite));
     assert!(sizes(&found).iter().all(|(diameter, _)| *diameter <= 14), "{:?}", sizes(&found));
@@ -128,11 +164,13 @@ fn little_water_for_backwash_leaves_only_narrow_vessels() {
 }
 
 #[test]
-fn where_nothing_will_do_the_nearest_say_what_they_miss() {
+fn what_will_not_do_says_what_it_misses() {
     let wanted = Wanted { backwash_available: Some(gpm(1.3)), ..dechlorination(40.0) };
-    let found = search(&wanted).unwrap();
-    assert!((1..=5).contains(&found.len()));
-    for candidate in &found {
+    let Found { suit, miss, too_small } = search(&wanted).unwrap();
+    assert!(suit.is_empty());
+    // Every size is there once.
+    assert_eq!(miss.len() + too_small.len(), 17);
+    for candidate in &miss {
         assert!(candidate.mark > Mark::SetOnSite && candidate.misses().count() > 0);
         let washed = candidate.verdicts.iter().find(|v| matches!(v.subject, Subject::Backwash { .. })).unwrap();
         assert!(matches!(washed.reason, Reason::LiftsTooLittle { .. }), "{washed:?}");
@@ -140,52 +178,74 @@ fn where_nothing_will_do_the_nearest_say_what_they_miss() {
     }
     // Not even the smallest flow control can be fed.
     let found = search(&Wanted { backwash_available: Some(gpm(0.5)), ..dechlorination(10.0) }).unwrap();
-    assert!(found.iter().all(|candidate| candidate.flow_control.is_none() && candidate.mark == Mark::Stop));
+    assert!(found.suit.is_empty());
+    assert!(found.miss.iter().all(|candidate| candidate.flow_control.is_none() && candidate.mark == Mark::Stop));
+    // Beside what will do stands what won't: 16 in are too fast for 10 gpm, at 7.46 gpm/ft².
+    let found = search(&Wanted { arrangement: Arrangement::Single, ..dechlorination(10.0) }).unwrap();
+    let sixteen = only(&found.miss, (16, 1));
+    let missed: Vec<_> = sixteen.misses().map(|verdict| verdict.subject).collect();
+    assert_eq!(missed, [Subject::Rule { quantity: Term::FlowPerArea, section: "pressure filters" }]);
+}
+
+/// 6 × 35 holds 0.44 ft³ below its upper tangent line: no bag of 1 ft³.
+#[test]
+fn a_vessel_too_small_for_one_pack_says_so() {
+    let found = search(&dechlorination(10.0)).unwrap();
+    let (six, problem) = found.too_small.first().unwrap();
+    near(six.diameter.value / INCH_M, 6.0, 1e-9);
+    assert_eq!(problem.term, Term::PackVolume);
+    let Fault::DoesNotFit { needs, room } = problem.fault else { panic!("{problem:?}") };
+    near(needs.si(), CUBIC_FOOT_M3, 1e-12);
+    assert!(room.si() < needs.si() && room.si() > 0.4 * CUBIC_FOOT_M3, "{room:?}");
 }
 
 /// Vessel and riser over it: 54 in of nominal height and 53 of riser want 107 in; 65 in want 129.
 #[test]
 fn a_low_ceiling_leaves_only_short_vessels() {
     let under = |height: f64, straight_riser: bool| {
-        let wanted = Wanted { clearance: Some(inch(height)), straight_riser, ..dechlorination(10.0) };
-        search(&wanted).unwrap()
+        search(&Wanted { clearance: Some(inch(height)), straight_riser, ..dechlorination(10.0) }).unwrap()
     };
-    let found = under(107.0, true);
+    let found = under(107.0, true).suit;
     assert!(found.iter().all(|candidate| candidate.nominal.usual_height <= inch(54.1).value));
     assert!(sizes(&found).contains(&(13, 2)));
     near(only(&found, (13, 2)).height_needed.value.value / INCH_M, 107.0, 1e-9);
-    assert!(!sizes(&under(106.9, true)).contains(&(13, 2)));
+    assert!(!sizes(&under(106.9, true).suit).contains(&(13, 2)));
     // A riser in parts needs no room over the vessel.
-    assert_eq!(sizes(&under(106.9, false)), sizes(&search(&dechlorination(10.0)).unwrap()));
-    // Under 5 ft nothing stands: the nearest say so.
+    assert_eq!(sizes(&under(106.9, false).suit), sizes(&suiting(&dechlorination(10.0))));
+    // Under 40 in nothing stands, and every size says so.
     let none = under(40.0, true);
-    assert!(none.iter().all(|candidate| {
-        candidate.misses().any(|v| v.subject == Subject::Rule { quantity: Term::CeilingClearance, section: "" })
-    }));
+    assert!(
+        none.suit.is_empty()
+            && none.miss.iter().all(|candidate| {
+                candidate.misses().any(|v| v.subject == Subject::Rule { quantity: Term::CeilingClearance, section: "" })
+            })
+    );
 }
 
 #[test]
 fn twins_and_lead_and_lag_are_two_that_each_take_it_all() {
     for arrangement in [Arrangement::TwinAlternating, Arrangement::LeadLag] {
-        let found = search(&Wanted { arrangement, ..dechlorination(10.0) }).unwrap();
+        let found = suiting(&Wanted { arrangement, ..dechlorination(10.0) });
         assert!(found.iter().all(|candidate| candidate.vessels == 2));
         let eighteen = only(&found, (18, 2));
         near(eighteen.usual.flow_per_area.value.value / gpm(1.0).value.value * 0.3048 * 0.3048, 5.892, 1e-3);
         assert_eq!(eighteen.packs_total.value, 2.0 * eighteen.packs.value);
         assert_eq!(eighteen.usual.contact_time_pair.is_some(), arrangement == Arrangement::LeadLag);
     }
-    let found = search(&Wanted { arrangement: Arrangement::Single, ..dechlorination(10.0) }).unwrap();
+    let found = suiting(&Wanted { arrangement: Arrangement::Single, ..dechlorination(10.0) });
     assert!(found.iter().all(|candidate| candidate.vessels == 1));
 }
 
 #[test]
 fn gravel_fills_the_bottom_head_and_takes_its_room() {
     let wanted = Wanted { underbed: Some(stuff("gravel_1_8x1_4")), ..dechlorination(10.0) };
-    let found = search(&wanted).unwrap();
+    let found = suiting(&wanted);
     let pair = only(&found, (12, 2));
     let gravel = pair.plan.layers[0].as_ref().unwrap();
-    near(gravel.top.value.value, pair.vessel.cavity.bottom_tangent().value, 1e-12);
-    let bare = search(&dechlorination(10.0)).unwrap();
+    // The tangent line of 0.98 · 12 in stands a quarter of that high, 2.94 in: levelled at 3 in.
+    near(pair.vessel.cavity.bottom_tangent().value / INCH_M, 2.94, 1e-9);
+    near(gravel.top.value.value / INCH_M, 3.0, 1e-9);
+    let bare = suiting(&dechlorination(10.0));
     assert!(pair.freeboard.length.value < only(&bare, (12, 2)).freeboard.length.value);
     // Gravel of a quarter inch beside a riser of 1.05 in pours slowly: said to the loader, no reason for another size.
     assert!(pair.loading.iter().any(|verdict| verdict.mark == Mark::Caution));
@@ -224,7 +284,7 @@ fn judged_again(wanted: &Wanted, candidate: &Candidate) -> Result<(), TestCaseEr
         service_flow: Some(wanted.service_flow),
         peak_flow: wanted.peak_flow,
         minimum_expansion: wanted.minimum_expansion,
-        flow_control: fitted,
+        flow_control: fitted.or(wanted.flow_control),
         ..Duty::new(wanted.purpose)
     };
     let bed = Bed::new(&candidate.vessel, &candidate.layers, &candidate.plan, &grains_of(wanted), None).unwrap();
@@ -305,8 +365,7 @@ fn wishes() -> impl Strategy<Value = Wanted> {
 
 /// Section of all vessels together, the least of what will do.
 fn least_area(found: &[Candidate]) -> Option<f64> {
-    let kept = found.iter().filter(|candidate| candidate.mark <= Mark::SetOnSite);
-    kept.map(|one| one.vessel.inside_diameter.value.value.powi(2) * f64::from(one.vessels)).reduce(f64::min)
+    found.iter().map(|one| one.vessel.inside_diameter.value.value.powi(2) * f64::from(one.vessels)).reduce(f64::min)
 }
 
 proptest! {
@@ -319,24 +378,31 @@ proptest! {
     /// What is kept meets its rules when service and backwash are asked again; the order is what it is said to be.
     #[test]
     fn what_is_kept_holds_when_asked_again(wanted in wishes()) {
-        let found = search(&wanted).unwrap();
-        prop_assert!(!found.is_empty());
-        let kept = found.iter().filter(|candidate| candidate.mark <= Mark::SetOnSite).count();
-        prop_assert!(kept == found.len() || kept == 0 && found.len() <= 5);
-        for candidate in &found {
+        let Found { suit, miss, too_small } = search(&wanted).unwrap();
+        prop_assert!(suit.iter().all(|candidate| candidate.mark <= Mark::SetOnSite));
+        prop_assert!(miss.iter().all(|candidate| candidate.mark > Mark::SetOnSite && candidate.misses().count() > 0));
+        let mut there: Vec<u32> = suit.iter().chain(&miss).map(|candidate| size(candidate).0).collect();
+        there.sort_unstable();
+        there.dedup();
+        prop_assert_eq!(there.len() + too_small.len(), 17);
+        for candidate in suit.iter().chain(&miss) {
             judged_again(&wanted, candidate)?;
             let (diameter, _) = size(candidate);
-            prop_assert!(found.iter().filter(|other| size(other).0 == diameter).count() <= 2);
-            if let (Some(clearance), true) = (&wanted.clearance, kept > 0) {
+            prop_assert!(suit.iter().filter(|other| size(other).0 == diameter).count() <= 2);
+        }
+        for candidate in &suit {
+            if let Some(clearance) = &wanted.clearance {
                 prop_assert!(candidate.height_needed.value <= clearance.value);
             }
-        }
-        for pair in found.windows(2) {
-            prop_assert!(pair[0].mark <= pair[1].mark);
-            if kept > 0 {
-                let key = |one: &Candidate| (one.mark, one.vessels);
-                prop_assert!(key(&pair[0]) <= key(&pair[1]));
+            if let (Some(washed), Some(most)) = (&candidate.flow_control, &wanted.backwash_available) {
+                prop_assert!(washed.flow.value.value <= most.value.value * (1.0 + 1e-9));
             }
+        }
+        for pair in suit.windows(2) {
+            prop_assert!((pair[0].mark, pair[0].vessels) <= (pair[1].mark, pair[1].vessels));
+        }
+        for pair in miss.windows(2) {
+            prop_assert!(pair[0].mark <= pair[1].mark);
         }
     }
 
@@ -348,8 +414,8 @@ proptest! {
             peak_flow: wanted.peak_flow.map(|peak| Known::typed(peak.value * times)),
             ..wanted.clone()
         };
-        if let Some(larger) = least_area(&search(&more).unwrap()) {
-            let smaller = least_area(&search(&wanted).unwrap());
+        if let Some(larger) = least_area(&suiting(&more)) {
+            let smaller = least_area(&suiting(&wanted));
             prop_assert!(smaller.is_some_and(|smaller| smaller <= larger * (1.0 + 1e-12)), "{smaller:?} {larger}");
         }
     }
@@ -362,7 +428,7 @@ const STRANGE: &[f64] =
 fn refused(wanted: &Wanted, term: Term, case: f64) {
     match search(wanted) {
         Err(Problem { term: found, .. }) => assert_eq!(found, term, "{case}"),
-        Ok(found) => panic!("{case} is taken: {:?}", sizes(&found)),
+        Ok(found) => panic!("{case} is taken: {:?}", sizes(&found.suit)),
     }
 }
 
@@ -389,6 +455,7 @@ fn strange_wishes_are_refused_by_name() {
             refused(&Wanted { backwash_available: Some(flow), ..dechlorination(10.0) }, Term::BackwashAvailable, x);
             let clearance = Some(Known::typed(metres(x)));
             refused(&Wanted { clearance, ..dechlorination(10.0) }, Term::CeilingClearance, x);
+            refused(&Wanted { flow_control: Some(flow), ..dechlorination(10.0) }, Term::FlowControl, x);
         }
     }
     let swapped = Wanted {
@@ -424,7 +491,7 @@ fn strange_grains_and_packs_bring_nothing_down() {
         cases[7].media.pack.mass = Some(Known::typed(kilograms(x)));
         for (case, wanted) in cases.iter().enumerate() {
             let Ok(found) = search(wanted) else { continue };
-            for candidate in found {
+            for candidate in found.suit.into_iter().chain(found.miss) {
                 let loss = candidate.usual.loss.value.value;
                 let margins = candidate.margins.iter().all(|margin| margin.ratio.value.is_finite());
                 assert!(!loss.is_nan() && margins, "{x} in case {case}: {candidate:?}");

@@ -55,6 +55,10 @@ pub fn caution(manner: &Manner, caution: &Caution) -> Value {
         Caution::NotLifted => ("not_lifted", json!({})),
         Caution::SizesGuessed => ("sizes_guessed", json!({})),
         Caution::FromMemory => ("from_memory", json!({})),
+        Caution::ChargesMiss { share } => ("charges_miss", amounts(&[("share", share)])),
+        Caution::Overshoot { limit } => ("overshoot", amounts(&[("limit", limit)])),
+        Caution::AboveRule { value, limit } => ("above_rule", amounts(&[("value", value), ("limit", limit)])),
+        Caution::Supersaturated { index } => ("supersaturated", amounts(&[("index", index)])),
         Caution::WithoutVessel => ("without_vessel", json!({})),
         Caution::DensityVaries { low, high } => ("density_varies", amounts(&[("low", low), ("high", high)])),
     };
@@ -82,6 +86,8 @@ pub fn problem(manner: &Manner, problem: &Problem, field: Option<&str>) -> Value
         Fault::AlreadyReached { value, there } => ("already_reached", amounts(&[("value", value), ("there", there)])),
         Fault::WaitsFor { other } => ("waits_for", json!({ "other": term(other) })),
         Fault::NoSolution => ("no_solution", json!({})),
+        Fault::TooFine { places } => ("too_fine", json!({ "places": places })),
+        Fault::TooManyWays => ("too_many_ways", json!({})),
         Fault::CarriesAway { value } => ("carries_away", amounts(&[("value", value)])),
     };
     json!({

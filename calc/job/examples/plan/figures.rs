@@ -21,6 +21,7 @@ pub fn put_amount(into: &mut Map<String, Value>, name: &str, amount: Amount) {
         Amount::Viscosity(_) => "_pa_s",
         Amount::Time(_) => "_s",
         Amount::Rate(_) => "_per_s",
+        Amount::Concentration(_) => "_kg_m3",
         Amount::Ratio(_) => "_ratio",
         Amount::Count(_) => "",
     };

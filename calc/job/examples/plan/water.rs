@@ -6,7 +6,7 @@ use bedwright_calc::hydraulics::{End, Expansion, Sensitivity, Setting};
 use bedwright_calc::quantity::{Amount, Figure, Problem};
 use bedwright_job::Job;
 use bedwright_job::answers::VesselAnswers;
-use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers, window_rows};
+use bedwright_job::answers::water::{PackingAnswer, WaterAnswers, WaterAsked, water_answers, window_rows};
 use bedwright_job::edit::WaterOf;
 use bedwright_job::id::Id;
 use bedwright_job::sections::site::{arrangement_id, regime_id};
@@ -28,7 +28,7 @@ pub fn water(job: &Job, answer: &VesselAnswers, ids: &[Id], names: &[String], ma
         .map(|(of, field, misread)| {
             let key = match of {
                 WaterOf::Layer(_, layer) => [layer.as_str(), "/", field.id()].concat(),
-                WaterOf::Site | WaterOf::Vessel(_) => field.id().to_owned(),
+                WaterOf::Site | WaterOf::Vessel(_) | WaterOf::Search => field.id().to_owned(),
             };
             (key, codes::misread(manner, misread, field.usual_unit(manner.metric), field.id()))
         })
@@ -42,6 +42,9 @@ pub fn water(job: &Job, answer: &VesselAnswers, ids: &[Id], names: &[String], ma
         put(&mut map, "room", &bed.room, manner);
     }
     map.insert("lines".to_owned(), lines(&found, manner));
+    if let Some(packing) = &found.packing {
+        map.insert("packing".to_owned(), packed(packing, manner));
+    }
     if let Some(washed) = &found.backwash {
         map.insert("coldest".to_owned(), end(&washed.cold, manner));
         map.insert("warmest".to_owned(), end(&washed.warm, manner));
@@ -103,6 +106,22 @@ fn lines(found: &WaterAnswers, manner: &Manner) -> Value {
     map.insert("used".to_owned(), found.lines.used.into());
     map.insert("set_aside".to_owned(), found.lines.set_aside.into());
     Value::Object(map)
+}
+
+fn packed(packing: &PackingAnswer, manner: &Manner) -> Value {
+    let voidages: Vec<Value> = packing
+        .voidages
+        .iter()
+        .map(|(layer, voidage)| {
+            let mut map = Map::new();
+            map.insert("layer".to_owned(), json!(layer));
+            put(&mut map, "voidage", voidage, manner);
+            Value::Object(map)
+        })
+        .collect();
+    let refused: Map<String, Value> =
+        packing.refused.iter().map(|(id, why)| (id.to_string(), codes::problem(manner, why, None))).collect();
+    json!({ "voidages": voidages, "used": packing.used, "refused": refused })
 }
 
 fn end(end: &End, manner: &Manner) -> Value {

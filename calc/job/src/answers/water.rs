@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::weights::{Weights, weights};
 use bedwright_calc::hydraulics::{
-    Backwash, Bed, Lines, Service, WindowRow, backwash, lines, service, service::backwash_rules, window,
+    Backwash, Bed, CleanDrop, Lines, Packing, Service, WindowRow, backwash, lines, packing, service,
+    service::backwash_rules, window,
 };
 use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verdict, kelvins};
@@ -12,7 +13,9 @@ use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verd
 use bedwright_calc::water::Water;
 
 use super::VesselAnswers;
-use crate::evidence::{Evidence, evidence_of, read_evidence};
+use crate::edit::WaterOf;
+use crate::evidence::{Evidence, EvidenceRead, evidence_of, read_evidence};
+use crate::field::WaterField;
 use crate::id::Id;
 use crate::job::Job;
 use crate::reading::site::{WaterReading, read_water};
@@ -52,6 +55,8 @@ pub struct WaterAnswers {
     pub reading: WaterReading,
     /// The bed as water sees it, where it could be worked out.
     pub bed: Option<Arc<Bed>>,
+    /// How closely the bed lies by the clean pressure drops that were read; none where none was.
+    pub packing: Option<PackingAnswer>,
     /// Where the lines stand.
     pub lines: Lines,
     /// In service.
@@ -70,6 +75,32 @@ pub struct WaterAnswers {
     pub evidence: Arc<Vec<Evidence>>,
 }
 
+/// What clean pressure drops say of a bed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PackingAnswer {
+    /// Settled voidage of each media layer by the readings, with its place in the plan.
+    pub voidages: Vec<(usize, Figure<f64>)>,
+    /// How many readings it rests on.
+    pub used: usize,
+    /// Readings that say nothing, by their records' ids, and why.
+    pub refused: Vec<(Id, Problem)>,
+}
+
+impl PackingAnswer {
+    /// Of what was read, and the bed as it lies by that.
+    fn of(bed: Bed, drops: Vec<(Id, CleanDrop)>) -> (Option<PackingAnswer>, Bed) {
+        if drops.is_empty() {
+            return (None, bed);
+        }
+        let (ids, drops): (Vec<Id>, Vec<CleanDrop>) = drops.into_iter().unzip();
+        let found = packing(&bed, &drops);
+        let used = found.used();
+        let Packing { bed, voidages, refused } = found;
+        let refused = ids.into_iter().zip(refused).filter_map(|(id, problem)| Some((id, problem?))).collect();
+        (Some(PackingAnswer { voidages, used, refused }), bed)
+    }
+}
+
 /// Works the water side of a vessel out.
 #[must_use]
 pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers {
@@ -78,6 +109,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
     let reading = read_water(&asked.conditions, &vessel.id, &asked.duty, &layers, vessel.count);
     let mut answers = WaterAnswers {
         bed: None,
+        packing: None,
         lines: Lines::unknown(),
         service: None,
         backwash: None,
@@ -102,12 +134,14 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
     match Bed::new(inside, &vessel.planned, plan, &reading.grains, duty.air_head.as_ref()) {
         Err(problem) => answers.problems.push(problem),
         Ok(bed) => {
+            let EvidenceRead { checks, points, drops } = read_evidence(&asked.evidence, &ids);
+            let (found, bed) = PackingAnswer::of(bed, drops);
+            answers.packing = found;
             match service(inside, &bed, site, duty) {
                 Ok(found) => answers.service = Some(found),
                 Err(problem) => answers.problems.push(problem),
             }
             if duty.regime.is_backwashed() {
-                let (checks, points) = read_evidence(&asked.evidence, &ids);
                 match lines(&bed, &checks, &points) {
                     Ok(found) => answers.lines = found,
                     Err(problem) => answers.problems.push(problem),
@@ -144,7 +178,23 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
         served.verdicts.iter().for_each(&mut judge);
     }
     answers.verdicts = verdicts;
+    if let Some(packing) = &answers.packing {
+        lies_as_read(&mut answers.reading, &vessel.id, &ids, &packing.voidages);
+    }
     answers
+}
+
+/// What stands in the empty entry of a layer's voidage is what its readings say.
+fn lies_as_read(reading: &mut WaterReading, vessel: &Id, ids: &[Id], voidages: &[(usize, Figure<f64>)]) {
+    for (place, voidage) in voidages {
+        let Some(layer) = ids.get(*place) else { continue };
+        let of = WaterOf::Layer(vessel.clone(), layer.clone());
+        let is_it = |at: &WaterOf, field: WaterField| *at == of && field == WaterField::Voidage;
+        reading.assumed.retain(|(at, field, _)| !is_it(at, *field));
+        if !reading.understood.iter().any(|(at, field, _)| is_it(at, *field)) {
+            reading.assumed.push((of, WaterField::Voidage, voidage.value));
+        }
+    }
 }
 
 /// Temperatures of a window, both ends included.

@@ -154,6 +154,8 @@ classes! {
     Origin = "section-origin",
     /// The frame of a reading.
     Box = "section-box",
+    /// The frame of a reading that was taken.
+    ReadBox = "section-read-box",
     /// The circle of a layer's number.
     Badge = "section-badge",
     /// The circle of a layer that has no answer.
@@ -162,6 +164,8 @@ classes! {
     Number = "section-number",
     /// A figure people work with.
     Reading = "section-reading",
+    /// A figure that was read.
+    ReadFigure = "section-read-figure",
     /// What explains a figure.
     Small = "section-small",
     /// Clears the ground of a chart or under its texts.
@@ -207,7 +211,12 @@ impl Class {
     #[must_use]
     pub const fn letter_width(self) -> f64 {
         match self {
-            Class::Reading | Class::Number | Class::Query | Class::ChartStrong | Class::ChartSet => 0.7,
+            Class::Reading
+            | Class::ReadFigure
+            | Class::Number
+            | Class::Query
+            | Class::ChartStrong
+            | Class::ChartSet => 0.7,
             _ => 0.62,
         }
     }

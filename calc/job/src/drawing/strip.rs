@@ -1,6 +1,7 @@
 //! The section as a narrow strip: everything that is read stands on the vessel.
 
 use bedwright_calc::order::Between as _;
+use bedwright_calc::quantity::Length;
 use bedwright_calc::vessel::{Opening, Vessel};
 
 use super::compose::{body, expanded, stands_above};
@@ -18,9 +19,22 @@ use crate::words::Manner;
 /// From the edge of the strip to the shell.
 const EDGE: f64 = 3.0;
 
+/// A reading that is to stand on the vessel.
+pub(super) struct Level {
+    /// Its layer.
+    pub layer: usize,
+    /// Its height, in metres.
+    pub height: f64,
+    /// What the tape says there.
+    pub tape: Length,
+    /// Whether it was read; else it is to be expected.
+    pub read: bool,
+}
+
 /// A reading in its frame.
 struct Tag {
     layer: usize,
+    read: bool,
     surface: f64,
     text: String,
     width: f64,
@@ -28,12 +42,34 @@ struct Tag {
     room: Extent,
 }
 
+/// The strip with the reading of each layer.
 pub(super) fn strip(
+    answers: &VesselAnswers,
+    vessel: &Vessel,
+    manner: &Manner,
+    room: (f64, f64),
+    lifted: Option<f64>,
+) -> Drawn {
+    let levels: Vec<Level> = filled(answers)
+        .iter()
+        .map(|layer| Level {
+            layer: layer.index,
+            height: layer.fill.top.value.value,
+            tape: layer.fill.tape.reading.value,
+            read: false,
+        })
+        .collect();
+    strip_of(answers, vessel, manner, room, lifted, &levels)
+}
+
+/// The strip with other readings, bottom first.
+pub(super) fn strip_of(
     answers: &VesselAnswers,
     vessel: &Vessel,
     manner: &Manner,
     (width, height): (f64, f64),
     lifted: Option<f64>,
+    levels: &[Level],
 ) -> Drawn {
     let layers = filled(answers);
     let rim = vessel.cavity.rim().value;
@@ -58,15 +94,15 @@ pub(super) fn strip(
     let fittings = Fittings::new(vessel, &frame);
 
     // Readings from the rim down; the deepest give way where there are too many.
-    let mut tags: Vec<Tag> = layers
+    let mut tags: Vec<Tag> = levels
         .iter()
         .rev()
-        .map(|layer| {
-            let text = manner.tape_bare(layer.fill.tape.reading.value);
+        .map(|level| {
+            let text = manner.tape_bare(level.tape);
             let width = text_width(&text, Class::Reading, size) + 6.0;
-            let surface = frame.level(layer.fill.top.value.value);
+            let surface = frame.level(level.height);
             let room = Extent { left: 0.0, top: 0.0, right: 0.0, bottom: 0.0 };
-            Tag { layer: layer.index, surface, text, width, badge: false, room }
+            Tag { layer: level.layer, read: level.read, surface, text, width, badge: false, room }
         })
         .collect();
     let (low, high) = (frame.datum + 5.0, height - 2.0);
@@ -158,10 +194,11 @@ pub(super) fn strip(
         sketch.path(Class::Solid, Some(tag.layer), dot(to, tag.surface));
     }
     for tag in &tags {
-        sketch.rect(Class::Box, Some(tag.layer), &tag.room, 2.0);
+        let (frame, figure) = if tag.read { (Class::ReadBox, Class::ReadFigure) } else { (Class::Box, Class::Reading) };
+        sketch.rect(frame, Some(tag.layer), &tag.room, 2.0);
         let at =
             (f64::midpoint(tag.room.left, tag.room.right), f64::midpoint(tag.room.top, tag.room.bottom) + 0.36 * size);
-        sketch.text(Class::Reading, Some(tag.layer), at, Anchor::Middle, size, &tag.text);
+        sketch.text(figure, Some(tag.layer), at, Anchor::Middle, size, &tag.text);
     }
     for (layer, at) in &badges {
         let r = if tags.iter().any(|tag| tag.badge && tag.layer == *layer) { small } else { r };

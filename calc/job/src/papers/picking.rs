@@ -2,19 +2,22 @@
 
 use bedwright_calc::order;
 use bedwright_calc::quantity::{Length, Mass, kilograms, metres};
+use bedwright_calc::supply::buying::Bought;
+use bedwright_calc::supply::lifting::LOAD_CONSTANT_KG;
+use bedwright_calc::supply::packs::Content;
 use bedwright_calc::supply::{BillLine, Fitting, Item};
 
 use super::bill::{count_of_lines, text_or_empty, weight_of};
 use super::title::{notes, subtitle, title_block};
-use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, natural_order, vessel_name};
+use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, natural_order, send, vessel_name};
 use crate::answers::JobBill;
+use crate::answers::supply::lifting_index_of;
+use crate::drawing::code_128;
 use crate::job::Job;
+use crate::picked::{PickedLine, steps_of};
 use crate::sections::picking::PickLine;
-use crate::words::{Label, Manner};
-
-/// The load constant of the revised lifting equation (NIOSH 94-110, Applications Manual for the Revised NIOSH Lifting
-/// Equation, 1994): what nobody should lift alone even where everything else is ideal.
-const ALONE_AT_MOST_KG: f64 = 23.0;
+use crate::sections::supply::TakenLine;
+use crate::words::{Label, Manner, SupplyLabel};
 
 /// A line of the pick list, for paper and for the screen.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,7 +29,7 @@ pub struct PickRow {
     /// How many.
     pub quantity: u32,
     /// How they are counted, in words.
-    pub unit: &'static str,
+    pub unit: String,
     /// What one weighs, where known.
     pub each: Option<Mass>,
     /// Whether one is more than anybody should lift alone.
@@ -37,8 +40,12 @@ pub struct PickRow {
     pub returns: bool,
     /// What was typed on the line.
     pub line: PickLine,
+    /// What the shelf gave.
+    pub taken: TakenLine,
     /// Whether it was picked.
     pub state: PickState,
+    /// How many times what one person may lift one is, where that can be said.
+    pub lifting: Option<f64>,
 }
 
 /// Whether a line was picked.
@@ -48,6 +55,11 @@ pub enum PickState {
     Open,
     /// As many as the bill asks for.
     Picked,
+    /// Fewer than the bill asks for: there were no more.
+    Short {
+        /// How many were picked.
+        picked: u32,
+    },
     /// Another number: the bill changed since.
     Changed {
         /// How many were picked.
@@ -71,7 +83,11 @@ pub struct PutBack {
 /// The lines of the pick list in the order of their bins; those without a bin stand last, as on the bill.
 #[must_use]
 pub fn pick_rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<PickRow> {
-    let rows: Vec<PickRow> = bill.bill.pooled.iter().map(|line| pick_row(job, bill, line, manner)).collect();
+    // What was picked is what the record says, whatever the bill says now.
+    let rows: Vec<PickRow> = match steps_of(job).into_iter().next() {
+        Some(taken) => taken.lines.into_iter().map(|line| picked_row(job, line)).collect(),
+        None => bill.bill.pooled.iter().map(|line| pick_row(job, bill, line, manner)).collect(),
+    };
     // Stable: lines of one bin, and those without, keep the order of the bill.
     order::sorted(rows, |a, b| {
         let (left, right) = (a.line.bin.trim(), b.line.bin.trim());
@@ -117,33 +133,132 @@ fn item_of(key: &str) -> Option<Item> {
 fn pick_row(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> PickRow {
     let key = line.item.key();
     let typed = job.picking.body.lines.get(&key).cloned().unwrap_or_default();
-    let state = match typed.picked {
-        None => PickState::Open,
-        Some(picked) if picked == line.quantity => PickState::Picked,
-        Some(picked) => PickState::Changed { picked },
-    };
+    let taken = job.supply.body.lines.get(&key).cloned().unwrap_or_default();
+    let state = state_of(typed.picked, taken.asked, line.quantity);
     let each = line
         .mass
         .as_ref()
         .filter(|_| line.quantity > 0)
         .map(|mass| kilograms(mass.value.value / f64::from(line.quantity)));
     PickRow {
+        lifting: each.and_then(|each| lifting_index_of(job, each)),
         item: manner.item(&line.item),
         quantity: line.quantity,
-        unit: manner.unit_of(line),
+        unit: manner.unit_of(line).to_owned(),
         each,
-        heavy: each.is_some_and(|each| each.value > ALONE_AT_MOST_KG * (1.0 + 1e-9)),
+        heavy: each.is_some_and(too_heavy),
         split: split(job, bill, line, manner),
         returns: line.returns,
         line: typed,
+        taken,
         state,
         key,
     }
 }
 
+fn state_of(picked: Option<u32>, asked: Option<u32>, quantity: u32) -> PickState {
+    match picked {
+        None => PickState::Open,
+        Some(picked) if picked == quantity => PickState::Picked,
+        Some(picked) if picked < quantity && asked == Some(quantity) => PickState::Short { picked },
+        Some(picked) => PickState::Changed { picked },
+    }
+}
+
+/// A line as it was picked.
+fn picked_row(job: &Job, line: PickedLine) -> PickRow {
+    let each = line.each_kg.map(kilograms);
+    PickRow {
+        quantity: line.asked,
+        unit: line.unit,
+        each,
+        heavy: each.is_some_and(too_heavy),
+        lifting: each.and_then(|each| lifting_index_of(job, each)),
+        split: line.split,
+        returns: line.returns,
+        line: PickLine {
+            bin: line.bin,
+            part_number: line.part_number,
+            lot: line.lot,
+            note: line.note,
+            picked: Some(line.picked),
+            ..PickLine::default()
+        },
+        taken: TakenLine { asked: Some(line.asked), instead: line.instead, date: line.date, ..TakenLine::default() },
+        state: if line.picked < line.asked { PickState::Short { picked: line.picked } } else { PickState::Picked },
+        key: line.key,
+        item: line.item,
+    }
+}
+
+fn too_heavy(each: Mass) -> bool {
+    each.value > LOAD_CONSTANT_KG * (1.0 + 1e-9)
+}
+
+/// What is recorded when every line was picked or said to be short; none while one is neither.
+#[must_use]
+pub fn picked_lines(job: &Job, bill: &JobBill, manner: Manner) -> Option<Vec<PickedLine>> {
+    let rows = pick_rows(job, bill, manner);
+    let line = |row: PickRow| {
+        let picked = match row.state {
+            PickState::Open | PickState::Changed { .. } => return None,
+            PickState::Picked => row.quantity,
+            PickState::Short { picked } => picked,
+        };
+        Some(PickedLine {
+            key: row.key,
+            item: row.item,
+            unit: row.unit,
+            asked: row.quantity,
+            picked,
+            each_kg: row.each.map(|each| each.value),
+            bin: row.line.bin,
+            part_number: row.line.part_number,
+            lot: row.line.lot,
+            date: row.taken.date,
+            instead: row.taken.instead,
+            note: row.line.note,
+            split: row.split,
+            returns: row.returns,
+        })
+    };
+    if rows.is_empty() { None } else { rows.into_iter().map(line).collect() }
+}
+
+/// What the bill asks for now that isn't what was picked for, a line each; nothing while nothing was picked.
+#[must_use]
+pub fn changed_since(job: &Job, bill: &JobBill, manner: Manner) -> Vec<String> {
+    let Some(taken) = steps_of(job).into_iter().next() else { return Vec::new() };
+    let differs = |item: &str, then: u32, now: u32| {
+        let (then_words, now_words) = (manner.label(SupplyLabel::WasPicked), manner.label(SupplyLabel::NowAsked));
+        format!("{item}: {then_words} {then}, {now_words} {now}")
+    };
+    let now_of =
+        |key: &str| bill.bill.pooled.iter().find(|line| line.item.key() == key).map_or(0, |line| line.quantity);
+    let mut changes: Vec<String> = taken
+        .lines
+        .iter()
+        .filter(|line| now_of(&line.key) != line.asked)
+        .map(|line| differs(&line.item, line.asked, now_of(&line.key)))
+        .collect();
+    for line in &bill.bill.pooled {
+        let key = line.item.key();
+        if !taken.lines.iter().any(|there| there.key == key) {
+            changes.push(differs(&manner.item(&line.item), 0, line.quantity));
+        }
+    }
+    changes
+}
+
 /// "CF-1, CF-2: 2 each": the vessels that take some, those that take as much together.
 fn split(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> Vec<String> {
     let alone: u32 = line.of.iter().map(|(_, quantity)| *quantity).fold(0, u32::saturating_add);
+    // Of several sizes nobody can say which goes where: what each vessel takes is said by volume.
+    if let (Item::Pack { material, .. }, None) = (&line.item, &line.needed)
+        && let Some(bought) = bill.bought.iter().find(|bought| bought.material == *material)
+    {
+        return split_volumes(job, bill, bought, manner);
+    }
     // There once for the job, whichever vessel it is used at.
     let shared = line.needed.is_none() && alone > line.quantity;
     // How much goes into one, how many take that, and their names.
@@ -181,6 +296,16 @@ fn split(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> Vec<Stri
         .collect()
 }
 
+fn split_volumes(job: &Job, bill: &JobBill, bought: &Bought, manner: Manner) -> Vec<String> {
+    let each = |(vessel, tags, need): &(usize, u32, Content)| {
+        let name = bill.vessels.get(*vessel).map(|id| vessel_name(job, id, manner))?;
+        let amount = manner.volume(need.volume());
+        let each = if *tags > 1 { format!(" {}", manner.label(Label::Each)) } else { String::new() };
+        Some(format!("{name}: {amount}{each}"))
+    };
+    bought.of.iter().filter_map(each).collect()
+}
+
 /// The pick list.
 #[must_use]
 pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Paper {
@@ -194,6 +319,7 @@ pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Pape
         rows.push(Row::heading("put_back", manner.label(Label::PutBack)));
         rows.extend(back.iter().map(back_row));
     }
+    rows.extend(send::rows(job, bill, manner));
     for out in super::left_out(job, bill, manner) {
         rows.push(Row::remark(
             format!("left_out:{}", out.vessel),
@@ -208,13 +334,14 @@ pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Pape
         columns: vec![
             Column::new("check", "", Align::Start, 8),
             Column::new("bin", manner.label(Label::BinPlace), Align::Start, 15),
-            Column::new("part", manner.label(Label::PartNumber), Align::Start, 26),
-            Column::new("item", manner.label(Label::Item), Align::Start, 42),
-            Column::new("quantity", manner.label(Label::Quantity), Align::End, 18),
+            Column::new("part", manner.label(Label::PartNumber), Align::Start, 46),
+            Column::new("item", manner.label(Label::Item), Align::Start, 38),
+            Column::new("quantity", manner.label(Label::Quantity), Align::End, 17),
             Column::new("unit", "", Align::Start, 12),
             Column::new("weight", manner.label(Label::WeightEach), Align::End, 19),
-            Column::new("for", manner.label(Label::For), Align::Start, 36),
-            Column::new("lot", manner.label(Label::LotAndDate), Align::Start, 24),
+            Column::new("for", manner.label(Label::For), Align::Start, 34),
+            Column::new("lot", manner.label(SupplyLabel::Lot), Align::Start, 17),
+            Column::new("date", manner.label(SupplyLabel::Date), Align::Start, 17),
         ],
         totals: totals(&bill.bill.pooled, manner),
         rows,
@@ -231,8 +358,19 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
     if row.returns {
         remarks.push(manner.label(Label::ComesBack).to_owned());
     }
-    if let PickState::Changed { picked } = row.state {
-        remarks.push(format!("{} {picked}", manner.label(Label::PickedThenChanged)));
+    match row.state {
+        PickState::Changed { picked } => remarks.push(format!("{} {picked}", manner.label(Label::PickedThenChanged))),
+        PickState::Short { picked } => remarks.push(format!(
+            "▲ {} {picked}, {} {}",
+            manner.label(SupplyLabel::PickedCount),
+            manner.label(SupplyLabel::ShortBy).to_lowercase(),
+            row.quantity.saturating_sub(picked)
+        )),
+        PickState::Open | PickState::Picked => {}
+    }
+    let instead = row.taken.instead.trim();
+    if !instead.is_empty() {
+        remarks.push(format!("{}: {instead}", manner.label(SupplyLabel::Instead)));
     }
     let note = row.line.note.trim();
     if !note.is_empty() {
@@ -242,17 +380,24 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
         row.key.as_str(),
         RowKind::Item,
         vec![
-            Cell::Tick(row.state == PickState::Picked),
+            Cell::Tick(matches!(row.state, PickState::Picked | PickState::Short { .. })),
             text_or_empty(row.line.bin.trim()),
-            Cell::Large(row.line.part_number.trim().to_owned()),
+            part_cell(&row.line),
             Cell::Text(row.item.clone()),
             Cell::Large(row.quantity.to_string()),
-            Cell::Text(row.unit.to_owned()),
+            Cell::Text(row.unit.clone()),
             weight,
             if remarks.is_empty() { Cell::Empty } else { Cell::Lines(remarks) },
             text_or_empty(row.line.lot.trim()),
+            text_or_empty(row.taken.date.trim()),
         ],
     )
+}
+
+/// A part number, large, and as bars.
+fn part_cell(line: &PickLine) -> Cell {
+    let text = line.part_number.trim();
+    if text.is_empty() { Cell::Empty } else { Cell::Code { text: text.to_owned(), bars: code_128(text) } }
 }
 
 /// The mark of a caution, as verdicts bear it.
@@ -265,13 +410,14 @@ fn back_row(back: &PutBack) -> Row {
         vec![
             Cell::Tick(false),
             text_or_empty(back.line.bin.trim()),
-            Cell::Large(back.line.part_number.trim().to_owned()),
+            part_cell(&back.line),
             Cell::Text(back.item.clone()),
             Cell::Large(back.picked.to_string()),
             Cell::Empty,
             Cell::Empty,
             Cell::Empty,
             text_or_empty(back.line.lot.trim()),
+            Cell::Empty,
         ],
     )
 }
@@ -293,6 +439,7 @@ fn totals(lines: &[BillLine], manner: Manner) -> Vec<Cell> {
             Some((_, true)) => Cell::Text(manner.label(Label::WithoutParts).to_owned()),
             _ => Cell::Empty,
         },
+        Cell::Empty,
         Cell::Empty,
     ]
 }

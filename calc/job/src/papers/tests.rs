@@ -37,6 +37,11 @@ fn list(job: &Job) -> Paper {
     pick_list(job, &job_answers(job).1, Manner::default(), TODAY)
 }
 
+/// The keys of what is picked, in the order of the list; what stands under them is told, not picked.
+fn lines_of(paper: &Paper) -> Vec<String> {
+    paper.rows.iter().filter(|row| row.kind == RowKind::Item).map(|row| row.key.clone()).collect()
+}
+
 fn cells<'a>(paper: &'a Paper, column: &str) -> Vec<&'a Cell> {
     let at = paper.columns.iter().position(|there| there.id == column).unwrap();
     paper.rows.iter().filter_map(|row| row.cells.get(at)).collect()
@@ -46,6 +51,8 @@ fn text(cell: &Cell) -> String {
     match cell {
         Cell::Empty | Cell::Tick(_) => String::new(),
         Cell::Text(text) | Cell::Large(text) | Cell::Pen(text) => text.clone(),
+        Cell::Code { text, .. } => text.clone(),
+        Cell::Picture(drawing) => drawing.description.clone(),
         Cell::Lines(lines) | Cell::Equation(lines) => lines.join("\n"),
         Cell::Named { name, hint } => format!("{name} {hint}"),
         Cell::Choice(choices) => choices.iter().map(|(_, name)| name.as_str()).collect::<Vec<_>>().join(" "),
@@ -88,7 +95,7 @@ fn the_pick_list_has_every_line_of_the_pooled_bill_once() {
     let (_, bill) = job_answers(&job);
     let paper = list(&job);
     keys_are_single_and_rows_fit(&paper);
-    let keys: Vec<String> = paper.rows.iter().map(|row| row.key.clone()).collect();
+    let keys = lines_of(&paper);
     // No bin was typed: in the order of the bill.
     assert_eq!(keys, bill.bill.pooled.iter().map(|line| line.item.key()).collect::<Vec<_>>());
     let quantity = |part: &str| {
@@ -135,13 +142,13 @@ fn a_line_says_which_vessels_it_is_for() {
 #[test]
 fn lines_stand_in_the_order_of_their_bins_and_those_without_stand_last() {
     let mut job = sample();
-    let keys: Vec<String> = list(&job).rows.iter().map(|row| row.key.clone()).collect();
+    let keys = lines_of(&list(&job));
     place(&mut job, &keys[0], PickField::Bin, "C-10-1");
     place(&mut job, &keys[2], PickField::Bin, "C-9-1");
     place(&mut job, &keys[3], PickField::Bin, " a-1");
     let mut wanted = vec![keys[3].clone(), keys[2].clone(), keys[0].clone(), keys[1].clone()];
     wanted.extend(keys[4..].iter().cloned());
-    assert_eq!(list(&job).rows.iter().map(|row| row.key.clone()).collect::<Vec<_>>(), wanted);
+    assert_eq!(lines_of(&list(&job)), wanted);
 }
 
 #[test]

@@ -2,7 +2,8 @@
 
 use super::PaperKind;
 use crate::job::Job;
-use crate::words::{Label, Manner};
+use crate::picked::{Step, steps_of};
+use crate::words::{Label, LoadingLabel, Manner, SupplyLabel};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -77,26 +78,51 @@ pub(super) fn notes(job: &Job, manner: Manner, lifting: bool) -> Vec<String> {
 }
 
 pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, manner: Manner, today: &str) -> TitleBlock {
+    let of =
+        |title: Label, prefix: Label, signed: Label| (manner.label(title), manner.label(prefix), manner.label(signed));
     let (title, prefix, signed) = match kind {
-        PaperKind::PickList => (Label::PickList, Label::PickListLetters, Label::PickedBy),
-        PaperKind::Survey => (Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
-        PaperKind::BillOfMaterials => (Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
-        PaperKind::Calculation => (Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy),
+        PaperKind::PickList => of(Label::PickList, Label::PickListLetters, Label::PickedBy),
+        PaperKind::Staging => (
+            manner.label(SupplyLabel::StagingList),
+            manner.label(SupplyLabel::StagingLetters),
+            manner.label(SupplyLabel::StagedBy),
+        ),
+        PaperKind::Survey => of(Label::SurveySheet, Label::SurveyLetters, Label::SurveyedBy),
+        PaperKind::BillOfMaterials => of(Label::BillOfMaterials, Label::BillLetters, Label::CheckedBy),
+        // A quote's block is that of its copy.
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy)
+        }
+        PaperKind::Removal => (
+            manner.label(LoadingLabel::RemovalSheet),
+            manner.label(LoadingLabel::RemovalLetters),
+            manner.label(LoadingLabel::DoneBy),
+        ),
+        PaperKind::Loading => (
+            manner.label(LoadingLabel::LoadingSheet),
+            manner.label(LoadingLabel::LoadingLetters),
+            manner.label(LoadingLabel::LoadedBy),
+        ),
+        PaperKind::StartUp => (
+            manner.label(LoadingLabel::StartUpReport),
+            manner.label(LoadingLabel::StartUpLetters),
+            manner.label(LoadingLabel::LoadedBy),
+        ),
     };
-    let field =
-        |label: Label, value: &str| Field { label: manner.label(label).to_owned(), value: value.trim().to_owned() };
+    let named = |label: &str, value: &str| Field { label: label.to_owned(), value: value.trim().to_owned() };
+    let field = |label: Label, value: &str| named(manner.label(label), value);
     let number = job.head.body.number.trim();
     // Without a number of the person's own, the first letters of the job's name tell papers of two jobs apart.
     let short: String = job.id.as_str().chars().filter(|c| *c != '-').take(6).collect();
     let number = if number.is_empty() { short.as_str() } else { number };
     let document = match place {
-        Some(place) => format!("{}-{number}-{place}", manner.label(prefix)),
-        None => format!("{}-{number}", manner.label(prefix)),
+        Some(place) => format!("{prefix}-{number}-{place}"),
+        None => format!("{prefix}-{number}"),
     };
     TitleBlock {
         owner: field(Label::SheetOwner, &job.head.body.owner),
-        signed: field(signed, ""),
-        title: field(Label::SheetTitle, &format!("{}, {}", manner.label(title), job_title(job, manner))),
+        signed: named(signed, &signed_by(job, kind)),
+        title: field(Label::SheetTitle, &format!("{title}, {}", job_title(job, manner))),
         document: field(Label::Document, &document),
         date: field(Label::Created, today),
         revision: field(Label::Revision, &revision(job, kind).to_string()),
@@ -106,6 +132,24 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
     }
 }
 
+/// Who took the step that the paper is about, and when; empty while a pen is to fill it.
+fn signed_by(job: &Job, kind: PaperKind) -> String {
+    let step = match kind {
+        PaperKind::PickList => Step::Picked,
+        PaperKind::Staging => Step::Staged,
+        PaperKind::Survey
+        | PaperKind::BillOfMaterials
+        | PaperKind::Calculation
+        | PaperKind::Removal
+        | PaperKind::Loading
+        | PaperKind::StartUp
+        | PaperKind::Quote
+        | PaperKind::InternalQuote => return String::new(),
+    };
+    let taken = steps_of(job).into_iter().find(|taken| taken.step == step);
+    taken.map(|taken| format!("{}, {}", taken.name, taken.day)).unwrap_or_default()
+}
+
 /// How often anything that stands on the paper was changed: two prints of one state say the same.
 fn revision(job: &Job, kind: PaperKind) -> u64 {
     let count = |revision: &Option<crate::id::Revision>| revision.as_ref().map_or(0, |r| r.counter);
@@ -113,7 +157,15 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     let planned = surveyed.saturating_add(count(&job.plan.revision));
     match kind {
         PaperKind::Survey => surveyed,
-        PaperKind::Calculation => planned.saturating_add(count(&job.site.revision)),
-        PaperKind::BillOfMaterials | PaperKind::PickList => planned.saturating_add(count(&job.picking.revision)),
+        PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp => {
+            planned.saturating_add(count(&job.loading.revision)).saturating_add(job.records.len() as u64)
+        }
+        PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
+            planned.saturating_add(count(&job.site.revision))
+        }
+        PaperKind::BillOfMaterials | PaperKind::PickList | PaperKind::Staging => planned
+            .saturating_add(count(&job.picking.revision))
+            .saturating_add(count(&job.supply.revision))
+            .saturating_add(u64::try_from(steps_of(job).len()).unwrap_or(0)),
     }
 }

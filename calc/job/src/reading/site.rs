@@ -72,7 +72,7 @@ pub fn read_water(
     let top = layers.iter().rev().find(|(_, layer)| layer.role == Role::Media);
     let purpose =
         duty.purpose.unwrap_or_else(|| top.map_or(Purpose::Other, |(_, layer)| Purpose::usual_of(&layer.material.id)));
-    let mut reader = Reader { misread: Vec::new(), understood: Vec::new(), assumed: Vec::new() };
+    let mut reader = Reader::default();
     let site = reader.site(conditions);
     let of = WaterOf::Vessel(vessel.clone());
     let mut asked = Duty::new(purpose);
@@ -109,10 +109,12 @@ pub fn read_water(
     WaterReading { misread, understood, assumed, purpose, site, duty: asked, grains }
 }
 
-struct Reader {
-    misread: Vec<(WaterOf, WaterField, Misread)>,
-    understood: Vec<(WaterOf, WaterField, Understood)>,
-    assumed: Vec<(WaterOf, WaterField, f64)>,
+/// What was read so far.
+#[derive(Default)]
+pub(super) struct Reader {
+    pub(super) misread: Vec<(WaterOf, WaterField, Misread)>,
+    pub(super) understood: Vec<(WaterOf, WaterField, Understood)>,
+    pub(super) assumed: Vec<(WaterOf, WaterField, f64)>,
 }
 
 impl Reader {
@@ -137,7 +139,7 @@ impl Reader {
         }
     }
 
-    fn typed<Q>(
+    pub(super) fn typed<Q>(
         &mut self,
         of: &WaterOf,
         entries: &Entries,
@@ -149,7 +151,7 @@ impl Reader {
     }
 
     /// What was typed, else what is assumed, which is then noted.
-    fn or<Q>(
+    pub(super) fn or<Q>(
         &mut self,
         of: &WaterOf,
         field: WaterField,
@@ -163,7 +165,7 @@ impl Reader {
         })
     }
 
-    fn site(&mut self, conditions: &SiteConditions) -> Site {
+    pub(super) fn site(&mut self, conditions: &SiteConditions) -> Site {
         let (of, entries) = (WaterOf::Site, &conditions.entries);
         let low = self.typed(&of, entries, WaterField::TemperatureLow, kelvins);
         let high = self.typed(&of, entries, WaterField::TemperatureHigh, kelvins);

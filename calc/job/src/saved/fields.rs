@@ -8,7 +8,7 @@ use crate::sections::Unknown;
 
 /// An object that is being read. What was taken is gone from it; what is left at the end isn't known. What is wrong is
 /// said at the end, the first of it; until then something usual stands in its place.
-pub(super) struct Taken {
+pub(crate) struct Taken {
     map: Map<String, Value>,
     wrong: Option<String>,
 }
@@ -17,7 +17,7 @@ pub(super) struct Taken {
 impl Taken {
     /// The fields of a value, which must be an object.
     #[inline(never)]
-    pub(super) fn of(value: Value) -> Taken {
+    pub(crate) fn of(value: Value) -> Taken {
         match value {
             Value::Object(map) => Taken { map, wrong: None },
             _ => Taken { map: Map::new(), wrong: Some("object".to_owned()) },
@@ -26,7 +26,7 @@ impl Taken {
 
     /// Something is wrong; only the first is kept.
     #[inline(never)]
-    pub(super) fn refuse(&mut self, what: String) {
+    pub(crate) fn refuse(&mut self, what: String) {
         self.wrong.get_or_insert(what);
     }
 
@@ -36,23 +36,29 @@ impl Taken {
     }
 
     /// What isn't known, in the order it came; or what was wrong first.
-    pub(super) fn rest(self) -> Result<Unknown, String> {
+    pub(crate) fn rest(self) -> Result<Unknown, String> {
         match self.wrong {
             None => Ok(self.map),
             Some(wrong) => Err(wrong),
         }
     }
 
+    /// The names of all that is left.
+    #[inline(never)]
+    pub(crate) fn keys(&self) -> Vec<String> {
+        self.map.keys().cloned().collect()
+    }
+
     /// A field, if it is there at all.
     #[inline(never)]
-    pub(super) fn maybe(&mut self, key: &str) -> Option<Value> {
+    pub(crate) fn maybe(&mut self, key: &str) -> Option<Value> {
         // In the order of the others, which a plain `remove` would change.
         self.map.shift_remove(key)
     }
 
     /// A field that must be there.
     #[inline(never)]
-    pub(super) fn any(&mut self, key: &str) -> Value {
+    pub(crate) fn any(&mut self, key: &str) -> Value {
         self.maybe(key).unwrap_or_else(|| {
             self.refuse_field(key);
             Value::Null
@@ -61,7 +67,7 @@ impl Taken {
 
     /// A text; nothing where it is absent or null.
     #[inline(never)]
-    pub(super) fn maybe_text(&mut self, key: &str) -> Option<String> {
+    pub(crate) fn maybe_text(&mut self, key: &str) -> Option<String> {
         match self.maybe(key) {
             None | Some(Value::Null) => None,
             Some(Value::String(text)) => Some(text),
@@ -74,7 +80,7 @@ impl Taken {
 
     /// A text that must be there.
     #[inline(never)]
-    pub(super) fn text(&mut self, key: &str) -> String {
+    pub(crate) fn text(&mut self, key: &str) -> String {
         match self.maybe(key) {
             Some(Value::String(text)) => text,
             _ => {
@@ -86,13 +92,13 @@ impl Taken {
 
     /// A text that is empty where it is absent.
     #[inline(never)]
-    pub(super) fn text_or_empty(&mut self, key: &str) -> String {
+    pub(crate) fn text_or_empty(&mut self, key: &str) -> String {
         if self.map.contains_key(key) { self.text(key) } else { String::new() }
     }
 
     /// Yes or no, which must be there.
     #[inline(never)]
-    pub(super) fn flag(&mut self, key: &str) -> bool {
+    pub(crate) fn flag(&mut self, key: &str) -> bool {
         match self.maybe(key) {
             Some(Value::Bool(flag)) => flag,
             _ => {
@@ -103,18 +109,18 @@ impl Taken {
     }
 
     /// Yes or no; no where it is absent.
-    pub(super) fn flag_or_no(&mut self, key: &str) -> bool {
+    pub(crate) fn flag_or_no(&mut self, key: &str) -> bool {
         self.map.contains_key(key) && self.flag(key)
     }
 
     /// A permanent name that must be there.
-    pub(super) fn id(&mut self, key: &str) -> Id {
+    pub(crate) fn id(&mut self, key: &str) -> Id {
         Id::new(&self.text(key))
     }
 
     /// A list that must be there.
     #[inline(never)]
-    pub(super) fn list(&mut self, key: &str) -> Vec<Value> {
+    pub(crate) fn list(&mut self, key: &str) -> Vec<Value> {
         match self.maybe(key) {
             Some(Value::Array(list)) => list,
             _ => {
@@ -126,7 +132,7 @@ impl Taken {
 
     /// An object that must be there.
     #[inline(never)]
-    pub(super) fn map(&mut self, key: &str) -> Map<String, Value> {
+    pub(crate) fn map(&mut self, key: &str) -> Map<String, Value> {
         match self.maybe(key) {
             Some(Value::Object(map)) => map,
             _ => {
@@ -136,8 +142,18 @@ impl Taken {
         }
     }
 
+    /// A list that is empty where it is absent.
+    pub(crate) fn list_or_empty(&mut self, key: &str) -> Vec<Value> {
+        if self.map.contains_key(key) { self.list(key) } else { Vec::new() }
+    }
+
+    /// An object that is empty where it is absent.
+    pub(crate) fn map_or_empty(&mut self, key: &str) -> Map<String, Value> {
+        if self.map.contains_key(key) { self.map(key) } else { Map::new() }
+    }
+
     /// A choice by its id, which must be there and known; the usual one stands in where it isn't.
-    pub(super) fn chosen<T>(&mut self, key: &str, usual: T, of: fn(&str) -> Option<T>) -> T {
+    pub(crate) fn chosen<T>(&mut self, key: &str, usual: T, of: fn(&str) -> Option<T>) -> T {
         let id = self.text(key);
         of(&id).unwrap_or_else(|| {
             self.refuse_choice(key, &id);
@@ -153,7 +169,7 @@ impl Taken {
     /// An entry with nothing but what this version knows of entries. A field it doesn't know would be lost at the next
     /// change, so it closes the section instead.
     #[inline(never)]
-    pub(super) fn entry(&mut self, key: &str) -> Option<Entry> {
+    pub(crate) fn entry(&mut self, key: &str) -> Option<Entry> {
         let taken = match self.maybe(key) {
             None | Some(Value::Null) => return None,
             Some(Value::Object(map)) => {
@@ -166,7 +182,7 @@ impl Taken {
 
     /// What is left, as an entry.
     #[inline(never)]
-    pub(super) fn into_entry(mut self) -> Result<Entry, String> {
+    pub(crate) fn into_entry(mut self) -> Result<Entry, String> {
         let text = self.text("text");
         let unit = self.chosen("unit", Unit::Each, |id| Unit::ALL.iter().copied().find(|unit| unit.id() == id));
         let meaning = match self.maybe_text("meaning").as_deref() {
@@ -186,7 +202,7 @@ impl Taken {
 
     /// Which device changed something last, and how often it had.
     #[inline(never)]
-    pub(super) fn revision(&mut self, key: &str) -> Option<Revision> {
+    pub(crate) fn revision(&mut self, key: &str) -> Option<Revision> {
         let mut fields = match self.maybe(key) {
             None | Some(Value::Null) => return None,
             Some(Value::Object(map)) => Taken { map, wrong: None },
@@ -212,31 +228,47 @@ impl Taken {
 
 /// An object that is being written, its fields in the order they are put.
 #[derive(Default)]
-pub(super) struct Written(Map<String, Value>);
+pub(crate) struct Written(Map<String, Value>);
 
 impl Written {
     /// A field.
     #[inline(never)]
-    pub(super) fn put(&mut self, key: &str, value: Value) {
+    pub(crate) fn put(&mut self, key: &str, value: Value) {
         self.0.insert(key.to_owned(), value);
     }
 
     /// A text.
     #[inline(never)]
-    pub(super) fn text(&mut self, key: &str, text: &str) {
+    pub(crate) fn text(&mut self, key: &str, text: &str) {
         self.put(key, text.into());
     }
 
     /// A text that is left out where it is empty.
     #[inline(never)]
-    pub(super) fn text_unless_empty(&mut self, key: &str, text: &str) {
+    pub(crate) fn text_unless_empty(&mut self, key: &str, text: &str) {
         if !text.is_empty() {
             self.text(key, text);
         }
     }
 
+    /// A list, left out where nothing is in it.
+    #[inline(never)]
+    pub(crate) fn list_unless_empty(&mut self, key: &str, list: Vec<Value>) {
+        if !list.is_empty() {
+            self.put(key, Value::Array(list));
+        }
+    }
+
+    /// An object, left out where nothing is in it.
+    #[inline(never)]
+    pub(crate) fn map_unless_empty(&mut self, key: &str, fields: Written) {
+        if !fields.0.is_empty() {
+            self.put(key, fields.whole());
+        }
+    }
+
     /// Yes or no, left out where it is no.
-    pub(super) fn flag_unless_no(&mut self, key: &str, flag: bool) {
+    pub(crate) fn flag_unless_no(&mut self, key: &str, flag: bool) {
         if flag {
             self.put(key, Value::Bool(true));
         }
@@ -244,7 +276,7 @@ impl Written {
 
     /// An entry, left out where there is none.
     #[inline(never)]
-    pub(super) fn entry(&mut self, key: &str, entry: Option<&Entry>) {
+    pub(crate) fn entry(&mut self, key: &str, entry: Option<&Entry>) {
         if let Some(entry) = entry {
             self.put(key, Written::of_entry(entry).whole());
         }
@@ -252,7 +284,7 @@ impl Written {
 
     /// The fields of an entry.
     #[inline(never)]
-    pub(super) fn of_entry(entry: &Entry) -> Written {
+    pub(crate) fn of_entry(entry: &Entry) -> Written {
         let mut fields = Written::default();
         fields.text("text", &entry.text);
         fields.text("unit", entry.unit.id());
@@ -266,7 +298,7 @@ impl Written {
 
     /// Which device changed something last, left out where none did.
     #[inline(never)]
-    pub(super) fn revision(&mut self, key: &str, revision: Option<&Revision>) {
+    pub(crate) fn revision(&mut self, key: &str, revision: Option<&Revision>) {
         if let Some(revision) = revision {
             let mut fields = Written::default();
             fields.text("device", revision.device.as_str());
@@ -277,14 +309,14 @@ impl Written {
 
     /// The fields that were not known when the object was read.
     #[inline(never)]
-    pub(super) fn unknown(&mut self, unknown: &Unknown) {
+    pub(crate) fn unknown(&mut self, unknown: &Unknown) {
         for (key, value) in unknown {
             self.put(key, value.clone());
         }
     }
 
     /// The object.
-    pub(super) fn whole(self) -> Value {
+    pub(crate) fn whole(self) -> Value {
         Value::Object(self.0)
     }
 }

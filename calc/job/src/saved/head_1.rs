@@ -6,7 +6,7 @@ use serde_json::Value;
 use super::fields::{Taken, Written};
 use crate::sections::head::Head;
 
-const KINDS: [(&str, JobKind); 4] = [
+pub(super) const KINDS: [(&str, JobKind); 4] = [
     ("new", JobKind::New),
     ("changeout", JobKind::Changeout),
     ("partial", JobKind::Partial),

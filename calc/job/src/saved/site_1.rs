@@ -42,7 +42,7 @@ pub(super) fn write(site: &SiteConditions) -> Value {
     body.whole()
 }
 
-fn put_entries(into: &mut Written, entries: &Entries) {
+pub(super) fn put_entries(into: &mut Written, entries: &Entries) {
     let mut all = Written::default();
     for (field, typed) in entries.iter() {
         let mut entry = Written::of_entry(&typed.entry);
@@ -94,7 +94,7 @@ fn read_duty(duty: Value) -> Result<VesselDuty, String> {
     Ok(VesselDuty { purpose, regime, arrangement, entries, grains, unknown: duty.rest()? })
 }
 
-fn take_entries(from: &mut Taken) -> Entries {
+pub(super) fn take_entries(from: &mut Taken) -> Entries {
     let mut entries = Entries::default();
     for (id, value) in from.map("entries") {
         // An entry that isn't known would be lost at the next change, so it closes the section instead.

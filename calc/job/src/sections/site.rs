@@ -5,6 +5,7 @@ use std::sync::Arc;
 use bedwright_calc::hydraulics::{Arrangement, Purpose, Regime};
 
 use super::Unknown;
+use super::by_field::ByField;
 use super::survey::{SurveyEntry, ids};
 use crate::field::WaterField;
 use crate::id::Id;
@@ -146,36 +147,5 @@ pub const fn arrangement_id(arrangement: Arrangement) -> &'static str {
 pub const ARRANGEMENTS: &[Arrangement] =
     &[Arrangement::Single, Arrangement::Parallel, Arrangement::TwinAlternating, Arrangement::LeadLag];
 
-/// Typed values by field, in the order of the fields. Few, so a list serves.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Entries(Vec<(WaterField, SurveyEntry)>);
-
-impl Entries {
-    /// The value of a field.
-    #[must_use]
-    pub fn get(&self, field: WaterField) -> Option<&SurveyEntry> {
-        self.0.iter().find(|(there, _)| *there == field).map(|(_, entry)| entry)
-    }
-
-    /// Puts a value into its place, or takes it away, and says what stood there before.
-    pub fn set(&mut self, field: WaterField, entry: Option<SurveyEntry>) -> Option<SurveyEntry> {
-        let at = self.0.partition_point(|(there, _)| *there < field);
-        let there = self.0.get(at).is_some_and(|(known, _)| *known == field);
-        let before = if there { Some(self.0.remove(at).1) } else { None };
-        if let Some(entry) = entry {
-            self.0.insert(at, (field, entry));
-        }
-        before
-    }
-
-    /// Every value, in the order of the fields.
-    pub fn iter(&self) -> impl Iterator<Item = &(WaterField, SurveyEntry)> {
-        self.0.iter()
-    }
-
-    /// Whether there is none.
-    #[must_use]
-    pub fn is_empty(&self) -> bool {
-        self.0.is_empty()
-    }
-}
+/// What was typed of the water side, by field.
+pub type Entries = ByField<WaterField, SurveyEntry>;

@@ -135,6 +135,7 @@ pub const fn evidence(kind: EvidenceKind) -> Label {
         EvidenceKind::DrainCheck => Label::EvidenceDrain,
         EvidenceKind::PaperPoint => Label::EvidencePaper,
         EvidenceKind::TubeTest => Label::EvidenceTube,
+        EvidenceKind::CleanDrop => Label::EvidenceDrop,
     }
 }
 

@@ -1,5 +1,6 @@
 //! Sentences in English.
 
+pub(super) mod loading;
 mod term;
 mod verdict;
 pub(super) mod water;
@@ -158,11 +159,15 @@ fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_ascii_uppercase().to_string() + letters.as_str())
 }
 
+/// Whether a bare number of this is typed in per cent: a layer that is filled up to a share of the media bed, a discount.
+const fn is_share(term: Term) -> bool {
+    matches!(term, Term::Target | Term::Discount | Term::Markup | Term::Margin | Term::TaxRate)
+}
+
 pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
     let what = capital(term(problem.term));
-    // A layer that is filled up to a share of the media bed is asked for in per cent.
     let amount = |amount: Amount| match amount {
-        Amount::Ratio(x) if problem.term == Term::Target => manner.percent(x),
+        Amount::Ratio(x) if is_share(problem.term) => manner.percent(x),
         other => manner.amount(other),
     };
     match problem.fault {
@@ -177,6 +182,13 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
             format!("{what} can't be below 0; it is {}.", manner.amount(value))
         }
         Fault::NotPositive { value } => format!("{what} must be more than 0; it is {}.", manner.amount(value)),
+        Fault::OutOfRange { value, low, high } if problem.term == Term::CleanDrop => format!(
+            "At this flow grains of these sizes lose from {} to {} however they lie; {} was read. Check flow, gauges and \
+             grains, and whether the bed was clean.",
+            manner.amount(low),
+            manner.amount(high),
+            manner.amount(value)
+        ),
         // A lower limit so small that it would be shown as nothing.
         Fault::OutOfRange { value, low, high }
             if low.si() != 0.0 && (amount(low).starts_with("0 ") || amount(low).starts_with("0.00 ")) =>
@@ -233,6 +245,16 @@ pub(super) fn problem(manner: Manner, problem: &Problem) -> String {
         Fault::CarriesAway { value } => {
             format!("{what} of {} leaves no bed: the grains go with the water.", manner.amount(value))
         }
+        Fault::TooFine { places } => format!("{what} has more than {places} decimal places."),
+        Fault::NoSolution if problem.term == Term::Margin => {
+            format!("{what} can't be the whole price: type less than 100 %.")
+        }
+        Fault::NoSolution if problem.term == Term::Price => {
+            format!("{what} and quantity are too large to be added up to the last digit.")
+        }
+        Fault::TooManyWays => format!(
+            "{what}: more ways than can be gone through to be sure which is best. Offer fewer sizes, or lock some."
+        ),
         Fault::NoSolution => {
             format!("No diameter fits the {} and these two tape readings. Check all three.", term(problem.term))
         }
@@ -271,6 +293,23 @@ pub(super) fn caution(manner: Manner, caution: &Caution) -> String {
                 .to_owned()
         }
         Caution::FromMemory => "From memory: no verdict rests on it.".to_owned(),
+        Caution::ChargesMiss { share } => format!(
+            "Cations and anions of the analysis miss each other by {}: something is left out or measured wrong.",
+            manner.percent(share.si())
+        ),
+        Caution::Overshoot { limit } => format!(
+            "Water that stands in magnesia goes above pH {}: flush before use, and mind fittings and taste.",
+            manner.amount(*limit)
+        ),
+        Caution::AboveRule { value, limit } => format!(
+            "{} is more than the rule counts on at this salt dose ({}).",
+            manner.amount(*value),
+            manner.amount(*limit)
+        ),
+        Caution::Supersaturated { index } => format!(
+            "The water is supersaturated already (saturation index {}): it takes up no calcite and may lay some down.",
+            manner.amount(*index)
+        ),
         Caution::WithoutVessel => {
             "Without the vessel itself: the weight of the empty vessel isn't known. Add it.".to_owned()
         }

@@ -30,6 +30,20 @@ macro_rules! labels {
 }
 
 pub mod calculation;
+mod care;
+pub mod loading;
+
+pub use care::CareLabel;
+pub(super) use labels;
+mod quote;
+
+pub use quote::QuoteLabel;
+
+mod search;
+mod top;
+
+pub use search::SearchLabel;
+pub use top::TopLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
@@ -305,6 +319,8 @@ Label {
     Note = "note",
     OnPaper = "On paper",
     HeadsAndOpening = "Heads and opening",
+    WaterFold = "Water and duty",
+    WaterFed = "backwash up to",
     SiteWater = "Water on site",
     SiteWaterHint = "The same for every vessel of the job. Temperatures nobody typed are from memory.",
     WaterFrom = "Water comes from",
@@ -355,10 +371,17 @@ Label {
     EvidenceDrain = "Drain check",
     EvidencePaper = "Point from the paper that came with the medium",
     EvidenceTube = "Clear-tube test",
+    EvidenceDrop = "Clean pressure drop",
+    EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
+    EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
+    DropWord = "Pressure lost over the bed",
+    LayerWord = "Layer",
     EvidenceKindTitle = "Kind",
     EvidenceAdd = "Add it",
     Drain = "In the drain",
     EvidenceWithdraw = "Withdraw",
+    EvidenceOfVisit = "from a visit",
     EvidenceGrains = "Grains in the drain",
     EvidenceNoGrains = "No grains in the drain",
     EvidenceIncomplete = "Flow, temperature and what was seen are needed.",

@@ -2,26 +2,39 @@
 
 use std::sync::Arc;
 
-use bedwright_calc::fill::Role;
+use bedwright_calc::fill::{Role, SurfaceState};
 use bedwright_calc::hydraulics::Purpose;
-use bedwright_calc::supply::JobKind;
+use bedwright_calc::supply::lifting::Grip;
+use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
-use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, WaterOf, apply, sections_of};
+use bedwright_job::edit::quote::QuoteEdit;
+use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField, WaterField};
+use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
+use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::loading::{
+    Acknowledgement, Drum, Loading, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading,
+    WorkSheet,
+};
 use bedwright_job::sections::picking::{PickField, Picking};
 use bedwright_job::sections::plan::{FillPlan, LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::quote::{
+    HALVES, LabourLine, LineText, PriceBy, Quote, QuoteLine, QuoteText, STANDINGS, TaxClass,
+};
+use bedwright_job::sections::search::VesselSearch;
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, SiteConditions, WaterSource};
+use bedwright_job::sections::supply::{Supply, SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, Survey, SurveyEntry, VesselSurvey,
 };
 use proptest::prelude::*;
+use rust_decimal::Decimal;
 use serde_json::json;
 
 use crate::{cases, jobs};
@@ -155,29 +168,199 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
     ];
     let of = prop_oneof![
         Just(WaterOf::Site),
+        Just(WaterOf::Search),
         vessel_id().prop_map(WaterOf::Vessel),
         (vessel_id(), layer_id()).prop_map(|(vessel, layer)| WaterOf::Layer(vessel, layer)),
     ];
+    let searches = prop_oneof![
+        one_of(Purpose::ALL).prop_map(SearchChoice::Purpose),
+        one_of(ARRANGEMENTS).prop_map(SearchChoice::Arrangement),
+        text().prop_map(SearchChoice::Media),
+        text().prop_map(SearchChoice::Underbed),
+        any::<bool>().prop_map(SearchChoice::RiserInParts),
+    ];
     prop_oneof![
         1 => one_of(WaterSource::ALL).prop_map(Edit::Source),
+        1 => searches.prop_map(Edit::Search),
         2 => (vessel_id(), duties).prop_map(|(vessel, choice)| Edit::Duty { vessel, choice }),
         4 => (of, one_of(WaterField::ALL), prop::option::of(survey_entry()))
             .prop_map(|(of, field, entry)| Edit::Water { of, field, entry }),
     ]
 }
 
+fn stamp() -> impl Strategy<Value = Stamp> {
+    (text(), text()).prop_map(|(at, by)| Stamp { at, by })
+}
+
+fn place() -> impl Strategy<Value = ReadingPlace> {
+    prop_oneof![
+        Just(ReadingPlace::Found),
+        Just(ReadingPlace::Left),
+        (layer_id(), 1_u32..4).prop_map(|(layer, pack)| ReadingPlace::Pack(layer, pack)),
+        layer_id().prop_map(ReadingPlace::End),
+    ]
+}
+
+fn drum_id() -> impl Strategy<Value = Id> {
+    one_of(&["d1", "d2"]).prop_map(Id::new)
+}
+
+fn tag_change() -> impl Strategy<Value = TagChange> {
+    let steps = one_of(&["position", "cap", "pour/l1"]).prop_map(str::to_owned);
+    let reading = (prop::option::of(entry()), one_of(SurfaceState::ALL), stamp())
+        .prop_map(|(entry, state, stamp)| TapeReading { entry, state, stamp });
+    prop_oneof![
+        (steps, prop::option::of(stamp())).prop_map(|(step, stamp)| TagChange::Tick(step, stamp)),
+        (place(), prop::option::of(reading)).prop_map(|(place, reading)| TagChange::Reading(place, reading)),
+        (layer_id(), prop::option::of(entry())).prop_map(|(layer, entry)| TagChange::Poured(layer, entry)),
+        (layer_id(), text()).prop_map(|(layer, lot)| TagChange::Lot(layer, lot)),
+        (one_of(LoadingText::ALL), text()).prop_map(|(which, text)| TagChange::Text(which, text)),
+        (0_usize..3, drum_id()).prop_map(|(at, id)| TagChange::InsertDrum(at, Drum::new(id))),
+        drum_id().prop_map(TagChange::RemoveDrum),
+        (drum_id(), text()).prop_map(|(id, text)| TagChange::DrumLabel(id, text)),
+        (drum_id(), text()).prop_map(|(id, text)| TagChange::DrumContents(id, text)),
+        (drum_id(), prop::option::of(entry())).prop_map(|(id, entry)| TagChange::DrumWeight(id, entry)),
+        prop::option::of(one_of(RemovalMethod::ALL)).prop_map(TagChange::Method),
+        prop::option::of(any::<u32>())
+            .prop_map(|bytes| { TagChange::Photo(bytes.map(|bytes| Photo { id: Id::new("p"), bytes })) }),
+    ]
+}
+
+fn of_the_loading() -> impl Strategy<Value = Edit> {
+    let tags = one_of(&["", "CF-1", "x"]).prop_map(str::to_owned);
+    let of =
+        (one_of(WorkSheet::ALL), text(), stamp()).prop_map(|(sheet, day, stamp)| Acknowledgement { sheet, day, stamp });
+    prop_oneof![
+        1 => (of, any::<bool>()).prop_map(|(of, read)| Edit::Acknowledge { of, read }),
+        8 => (vessel_id(), tags, tag_change()).prop_map(|(vessel, tag, change)| Edit::Load { vessel, tag, change }),
+    ]
+}
+
+fn of_supply() -> impl Strategy<Value = Edit> {
+    let key = || one_of(&["pack:a:b", "part:c:0:0"]).prop_map(str::to_owned);
+    let pack = || one_of(&["a.half", "a.whole"]).prop_map(str::to_owned);
+    let count = || prop::option::of(any::<u32>());
+    let edits = prop_oneof![
+        (material(), any::<bool>()).prop_map(|(material, yes)| SupplyEdit::PerVessel { material, yes }),
+        (material(), pack(), prop::option::of(any::<bool>())).prop_map(|(material, pack, offered)| SupplyEdit::Offer {
+            material,
+            pack,
+            offered
+        }),
+        (material(), pack(), count()).prop_map(|(material, pack, count)| SupplyEdit::Lock { material, pack, count }),
+        (material(), prop::option::of(entry())).prop_map(|(material, entry)| SupplyEdit::Opened { material, entry }),
+        (one_of(SupplyField::ALL), prop::option::of(entry()))
+            .prop_map(|(field, entry)| SupplyEdit::Entry { field, entry }),
+        one_of(Grip::ALL).prop_map(SupplyEdit::Grip),
+        (key(), count()).prop_map(|(key, asked)| SupplyEdit::Asked { key, asked }),
+        (key(), one_of(&[TakenField::Instead, TakenField::Date]), text())
+            .prop_map(|(key, field, text)| SupplyEdit::Line { key, field, text }),
+    ];
+    edits.prop_map(Edit::Supply)
+}
+
+fn price_row() -> impl Strategy<Value = PriceRow> {
+    let key = one_of(&["own:a", "own:b", "pack:a:b", ""]);
+    let money = || {
+        prop::option::of(
+            (0_i64..2_000_000_000, 0_u32..9).prop_map(|(units, scale)| Money::new(Decimal::new(units, scale))),
+        )
+    };
+    let care = prop::collection::vec(one_of(Care::ALL), 0..3);
+    (key, one_of(PriceKind::ALL), text(), money(), money(), prop::option::of(entry()), care).prop_map(
+        |(key, kind, name, cost, price, size, cares)| {
+            let mut row = PriceRow { name, cost, price, size, ..PriceRow::new(key, kind) };
+            cares.into_iter().for_each(|care| row.set_care(care, true));
+            row
+        },
+    )
+}
+
+fn of_the_prices() -> impl Strategy<Value = Edit> {
+    prop_oneof![
+        price_row().prop_map(|row| Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) }),
+        price_row().prop_map(|row| Edit::Price { key: "own:a".to_owned(), row: Some(Arc::new(row)) }),
+        one_of(&["own:a", "own:b"]).prop_map(|key| Edit::Price { key: key.to_owned(), row: None }),
+        (text(), text()).prop_map(|(title, currency)| Edit::Catalogue(Catalogue { title, currency, revision: None })),
+    ]
+}
+
+fn quote_line() -> impl Strategy<Value = QuoteLine> {
+    let fields = (one_of(LineField::ALL), prop::option::of(entry()));
+    let texts = (one_of(LineText::ALL), text());
+    (fields, texts, one_of(STANDINGS), any::<bool>(), prop::option::of(text())).prop_map(
+        |((field, entry), (kind, text), standing, on_request, removed)| {
+            let mut line = QuoteLine { standing, on_request, removed, ..QuoteLine::default() };
+            line.entries.set(field, entry);
+            line.set_text(kind, text);
+            line
+        },
+    )
+}
+
+fn of_the_quote() -> impl Strategy<Value = Edit> {
+    let keys = || one_of(&["pack:a:b", "own:1", "own:2", "labour:filter"]).prop_map(str::to_owned);
+    let tax = (one_of(&["a", "b"]), text(), prop::option::of(entry())).prop_map(|(id, name, rate)| TaxClass {
+        id: Id::new(id),
+        name,
+        rate,
+        unknown: serde_json::Map::new(),
+    });
+    let labour = (prop::option::of(one_of(&[JobKind::New, JobKind::TopUp])), prop::option::of(entry())).prop_map(
+        |(kind, hours)| LabourLine {
+            id: Id::new("l"),
+            kind,
+            up_to: hours.clone(),
+            hours,
+            unknown: serde_json::Map::new(),
+        },
+    );
+    let line = (keys(), prop::option::of(0_usize..4), prop::option::of(quote_line().prop_map(Arc::new)));
+    let one = prop_oneof![
+        (one_of(QuoteText::ALL), text()).prop_map(|(field, text)| QuoteEdit::Text { field, text }),
+        (one_of(QuoteField::ALL), prop::option::of(entry()))
+            .prop_map(|(field, entry)| QuoteEdit::Entry { field, entry }),
+        one_of(PriceBy::ALL).prop_map(QuoteEdit::Way),
+        one_of(HALVES).prop_map(QuoteEdit::Halves),
+        prop::option::of(0_u32..5).prop_map(QuoteEdit::Places),
+        any::<bool>().prop_map(QuoteEdit::FreightByKilogram),
+        prop::collection::vec(tax, 0..3).prop_map(QuoteEdit::Taxes),
+        prop::collection::vec(labour, 0..3).prop_map(QuoteEdit::Labour),
+        line.prop_map(|(key, at, line)| QuoteEdit::Line { key, at, line }),
+        Just(QuoteEdit::Whole(Arc::new(Quote::default()))),
+    ];
+    one.prop_map(Edit::Quote)
+}
+
 fn edit() -> impl Strategy<Value = Edit> {
-    let one = || prop_oneof![of_the_job(), of_a_vessel(), of_a_plan(), of_the_water()];
+    // Boxed: together they are too large for a thread's stack where nothing is optimised.
+    let one = || {
+        prop_oneof![
+            of_the_job().boxed(),
+            of_a_vessel().boxed(),
+            of_a_plan().boxed(),
+            of_the_water().boxed(),
+            of_the_prices().boxed(),
+            of_the_loading().boxed(),
+            of_supply().boxed(),
+            of_the_quote().boxed()
+        ]
+    };
     prop_oneof![
         8 => one(),
         1 => prop::collection::vec(one(), 0..4).prop_map(Edit::All),
     ]
 }
 
+/// Sections that came later than the first five.
+type Later = (JobPrices, Loading, Supply, VesselSearch, Quote);
+
 /// All that a change may change and an undo must restore.
-fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions) {
+fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Later) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
-    (head, survey, plan, job.picking.body.clone(), job.site.body.clone())
+    let (supply, search) = (job.supply.body.clone(), job.search.body.clone());
+    let later = (job.prices.body.clone(), job.loading.body.clone(), supply, search, job.quote.body.clone());
+    (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), later)
 }
 
 fn counters(job: &Job) -> Vec<u64> {
@@ -258,6 +441,11 @@ proptest! {
                     SectionName::Plan => before.plan.body == job.plan.body,
                     SectionName::Picking => before.picking.body == job.picking.body,
                     SectionName::Site => before.site.body == job.site.body,
+                    SectionName::Loading => before.loading.body == job.loading.body,
+                    SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Search => before.search.body == job.search.body,
+                    SectionName::Supply => before.supply.body == job.supply.body,
+                    SectionName::Quote => before.quote.body == job.quote.body,
                 };
                 prop_assert!(is > was || same, "{:?} changed without counting", name);
             }
@@ -295,6 +483,7 @@ fn each_refusal_says_why() {
     let twice = Arc::new(VesselPlan { layers: vec![layer("a"), layer("a")], ..VesselPlan::default() });
     let new = || Arc::new(VesselSurvey::new(Id::new("new")));
     let record = || Edit::AddRecord(Record { id: Id::new("r"), value: json!({ "id": "r" }) });
+    let load = |vessel: &str, change| Edit::Load { vessel: Id::new(vessel), tag: String::new(), change };
     let table = [
         (Edit::RemoveVessel(nobody.clone()), Refused::NoVessel(nobody.clone())),
         (Edit::MoveVessel { vessel: filter.clone(), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
@@ -312,6 +501,9 @@ fn each_refusal_says_why() {
         ),
         (Edit::MoveLayer { vessel: filter, layer: Id::new("0-filter"), to: 2 }, Refused::NoPlace { at: 2, of: 2 }),
         (Edit::All(vec![record(), record()]), Refused::SameRecord(Id::new("r"))),
+        (load("nobody", TagChange::Photo(None)), Refused::NoVessel(Id::new("nobody"))),
+        (load("filter", TagChange::RemoveDrum(Id::new("d"))), Refused::NoDrum),
+        (load("filter", TagChange::InsertDrum(1, Drum::new(Id::new("d")))), Refused::NoDrum),
     ];
     for (edit, why) in table {
         let mut job = jobs::sample();

@@ -2,18 +2,30 @@
 
 use std::sync::Arc;
 
-use bedwright_calc::fill::Role;
+use bedwright_calc::fill::{Role, SurfaceState};
+use bedwright_calc::hydraulics::{Arrangement, Purpose};
 use bedwright_calc::supply::JobKind;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
-use bedwright_job::edit::{Choice, Edit, LayerChoice, apply};
+use bedwright_job::edit::quote::QuoteEdit;
+use bedwright_job::edit::{Choice, Edit, LayerChoice, SearchChoice, WaterOf, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, PlanField, SurveyField};
-use bedwright_job::id::Id;
+use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
+use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
+use bedwright_job::picked::{PickedLine, Step, Taken};
+use bedwright_job::prices::{Care, Catalogue, Origin, PriceField, PriceKind, PriceRow, amount};
 use bedwright_job::sample::sample_job;
 use bedwright_job::sections::head::TextField;
+use bedwright_job::sections::loading::{
+    Acknowledgement, Drum, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading, WorkSheet,
+};
 use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, TargetKind, VesselPlan};
+use bedwright_job::sections::quote::{
+    HALVES, LabourLine, LineText, PriceBy, QuoteLine, QuoteText, STANDINGS, TaxClass, UNTAXED,
+};
+use bedwright_job::sections::supply::{SupplyEdit, TakenField};
 use bedwright_job::sections::survey::{
     CollectorKind, DiameterWay, HeadShape, Path, Standing, SurveyEntry, VesselSurvey,
 };
@@ -22,6 +34,31 @@ use serde_json::json;
 /// The sample as it is published.
 pub fn sample() -> Job {
     sample_job(Id::new("sample"), [Id::new("filter"), Id::new("softener")], "2026-11-24")
+}
+
+/// The sample with every choice and entry of a search.
+pub fn searched() -> Job {
+    let mut job = sample();
+    let entries = [
+        (WaterField::ServiceFlow, "10", Unit::UsGallonPerMinute),
+        (WaterField::PeakFlow, "14", Unit::UsGallonPerMinute),
+        (WaterField::CeilingClearance, "10 ft", Unit::Inch),
+        (WaterField::MinimumExpansion, "40", Unit::Percent),
+        (WaterField::FlowControl, "8.5", Unit::UsGallonPerMinute),
+    ];
+    for choice in [
+        SearchChoice::Purpose(Purpose::Softening),
+        SearchChoice::Arrangement(Arrangement::TwinAlternating),
+        SearchChoice::Media("resin_cation".to_owned()),
+        SearchChoice::Underbed("gravel_1_8x1_4".to_owned()),
+        SearchChoice::RiserInParts(true),
+    ] {
+        change(&mut job, Edit::Search(choice));
+    }
+    for (field, text, unit) in entries {
+        change(&mut job, Edit::Water { of: WaterOf::Search, field, entry: Some(measured(text, unit)) });
+    }
+    job
 }
 
 /// An entry.
@@ -55,6 +92,56 @@ pub fn add_vessel(job: &mut Job, id: &str) -> Id {
 pub fn add_layer(job: &mut Job, vessel: &Id, layer: LayerPlan) {
     let at = job.plan_of(vessel).layers.len();
     change(job, Edit::InsertLayer { vessel: vessel.clone(), at, layer });
+}
+
+/// When somebody did something.
+pub fn stamp(at: &str) -> Stamp {
+    Stamp { at: at.to_owned(), by: "Ida Larch (invented)".to_owned() }
+}
+
+/// Changes the loading of a tag of the sample's filter.
+#[track_caller]
+pub fn load(job: &mut Job, tag: &str, change_of: TagChange) {
+    change(job, Edit::Load { vessel: Id::new("filter"), tag: tag.to_owned(), change: change_of });
+}
+
+/// The sample with one vessel emptied and loaded, another begun; every text, state and method is used.
+pub fn loaded() -> Job {
+    let mut job = sample();
+    for (sheet, at) in WorkSheet::ALL.iter().zip(["2026-11-26T08:00:00.000Z", "2026-11-26T09:00:00.000Z"]) {
+        let of = Acknowledgement { sheet: *sheet, day: "2026-11-26".to_owned(), stamp: stamp(at) };
+        change(&mut job, Edit::Acknowledge { of, read: true });
+    }
+    let reading = |text: &str, state| TapeReading {
+        entry: Some(entry(text, Unit::Inch)),
+        state,
+        stamp: stamp("2026-11-26T09:20:00.000Z"),
+    };
+    let layer = || Id::new("1-filter");
+    let mut drum = Drum::new(Id::new("d1"));
+    drum.label = "CF-1 spent".to_owned();
+    drum.contents = "spent carbon, drained".to_owned();
+    drum.weight = Some(entry("118", Unit::Pound));
+    let (poured, settled) = (SurfaceState::AsPoured, SurfaceState::SettledAtOpening);
+    let untaken = TapeReading { entry: None, ..reading("", poured) };
+    let mut changes = vec![
+        TagChange::Tick("position".to_owned(), Some(stamp("2026-11-26T09:05:00.000Z"))),
+        TagChange::Reading(ReadingPlace::Found, Some(reading("16 1/2", settled))),
+        TagChange::Reading(ReadingPlace::End(Id::new("0-filter")), Some(reading("47 1/4", poured))),
+        TagChange::Reading(ReadingPlace::Pack(layer(), 1), Some(untaken)),
+        TagChange::Reading(ReadingPlace::End(layer()), Some(reading("15 1/4", poured))),
+        TagChange::Poured(layer(), Some(entry("2 1/8", Unit::Each))),
+        TagChange::Lot(layer(), "L-2210".to_owned()),
+        TagChange::InsertDrum(0, drum),
+        TagChange::Photo(Some(Photo { id: Id::new("p1"), bytes: 181_204 })),
+    ];
+    changes.extend(LoadingText::ALL.iter().map(|which| TagChange::Text(*which, format!("{} (invented)", which.id()))));
+    changes.extend(RemovalMethod::ALL.iter().map(|method| TagChange::Method(Some(*method))));
+    changes.into_iter().for_each(|change| load(&mut job, "CF-1", change));
+    for (tag, method) in ["CF-2", "CF-3", "CF-4", ""].iter().zip(RemovalMethod::ALL) {
+        load(&mut job, tag, TagChange::Method(Some(*method)));
+    }
+    job
 }
 
 /// A job that uses every choice, entry, unit, target, standing and text there is.
@@ -131,6 +218,70 @@ fn layers_of_every_target(job: &mut Job) {
     }
 }
 
+/// A job that carries a row of the price list of every kind, with every text, care and origin there is.
+pub fn priced() -> Job {
+    let mut job = Job::new(Id::new("priced"), "2026-11-26");
+    for (index, &kind) in PriceKind::ALL.iter().enumerate() {
+        let mut row = PriceRow::new(&format!("own:{}", kind.id()), kind);
+        for &field in PriceField::ALL {
+            *row.text_mut(field) = format!("{field:?} – ä “x” {index}");
+        }
+        row.cost = (index % 3 != 0).then(|| amount("999999999999.999999", '.').unwrap().unwrap());
+        row.price = (index % 3 != 1).then(|| amount("0.10", '.').unwrap().unwrap());
+        row.size = (index % 2 == 0).then(|| entry("3,000", Unit::Millimetre));
+        if let Some(size) = &mut row.size {
+            size.meaning = Some(Meaning::Thousands);
+        }
+        for &care in Care::ALL {
+            row.set_care(care, index % 2 == 1);
+        }
+        row.retired = index == 3;
+        row.origin = Origin::ALL[index % Origin::ALL.len()];
+        change(&mut job, Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) });
+    }
+    change(
+        &mut job,
+        Edit::Catalogue(Catalogue {
+            title: "Autumn".to_owned(),
+            currency: "USD".to_owned(),
+            revision: Some(Revision { device: Id::new("desk"), counter: 12 }),
+        }),
+    );
+    job
+}
+
+/// A job in which everything that may be said of supply is said, and picking went all the way.
+pub fn supplied() -> Job {
+    let mut job = Job::new(Id::new("supplied"), "2026-11-26");
+    let of = |edit: SupplyEdit| Edit::Supply(edit);
+    let (material, pack) = ("gravel_1_8x1_4".to_owned(), "gravel_1_8x1_4.half_ft3".to_owned());
+    for (index, &field) in SupplyField::ALL.iter().enumerate() {
+        let entry = Some(entry(&format!("1{index}"), field.usual_unit(index % 2 == 0)));
+        change(&mut job, of(SupplyEdit::Entry { field, entry }));
+    }
+    change(&mut job, of(SupplyEdit::PerVessel { material: material.clone(), yes: true }));
+    let opened = Some(entry("0.2", Unit::CubicFoot));
+    change(&mut job, of(SupplyEdit::Opened { material: material.clone(), entry: opened }));
+    let (m, p) = (material.clone(), pack.clone());
+    change(&mut job, of(SupplyEdit::Offer { material: m, pack: p, offered: Some(false) }));
+    change(&mut job, of(SupplyEdit::Lock { material, pack, count: Some(3) }));
+    change(&mut job, of(SupplyEdit::Grip(Grip::Fair)));
+    let key = "pack:gravel_1_8x1_4:gravel_1_8x1_4.half_ft3".to_owned();
+    change(&mut job, of(SupplyEdit::Asked { key: key.clone(), asked: Some(3) }));
+    let instead = "Gravel of the next size – ä".to_owned();
+    change(&mut job, of(SupplyEdit::Line { key: key.clone(), field: TakenField::Instead, text: instead }));
+    change(&mut job, of(SupplyEdit::Line { key: key.clone(), field: TakenField::Date, text: "2026-10".to_owned() }));
+    for (at, &step) in Step::ALL.iter().enumerate() {
+        let line =
+            PickedLine { key: key.clone(), item: "Gravel".to_owned(), asked: 3, picked: 2, ..PickedLine::default() };
+        let lines = if step == Step::Picked { vec![line] } else { Vec::new() };
+        let (id, day) = (Id::new(&format!("step-{at}")), format!("2026-11-2{at}"));
+        let taken = Taken { id, step, day, name: "R. Moss (invented)".to_owned(), lines };
+        change(&mut job, Edit::AddRecord(taken.record()));
+    }
+    job
+}
+
 /// Texts that make no sense, one for each way a text can be misread.
 pub const NONSENSE: [&str; 11] = [
     "about a foot",
@@ -145,6 +296,54 @@ pub const NONSENSE: [&str; 11] = [
     "1/0",
     "",
 ];
+
+/// The sample with a quote that uses every field, text, choice and standing there is.
+pub fn quoted() -> Job {
+    let mut job = sample();
+    job.id = Id::new("quoted");
+    let mut quote = |edit: QuoteEdit| change(&mut job, Edit::Quote(edit));
+    quote(QuoteEdit::Way(PriceBy::Margin));
+    quote(QuoteEdit::Halves(HALVES[1]));
+    quote(QuoteEdit::Places(Some(3)));
+    quote(QuoteEdit::FreightByKilogram(true));
+    for &field in QuoteField::ALL {
+        quote(QuoteEdit::Entry { field, entry: Some(entry("12.5", field.usual_unit(true))) });
+    }
+    for &field in QuoteText::ALL {
+        quote(QuoteEdit::Text { field, text: format!("{field:?} – ä “x”\n2nd line") });
+    }
+    let rate = |text: &str| Some(entry(text, Unit::Percent));
+    let unknown = serde_json::Map::new;
+    let tax = |id: &str, name: &str| TaxClass {
+        id: Id::new(id),
+        name: name.to_owned(),
+        rate: rate("8.875"),
+        unknown: unknown(),
+    };
+    quote(QuoteEdit::Taxes(vec![tax("goods", "Goods"), tax("service", "Service")]));
+    let row = |id: &str, kind, up_to: Option<&str>| LabourLine {
+        id: Id::new(id),
+        kind,
+        up_to: up_to.map(|size| entry(size, Unit::Inch)),
+        hours: Some(entry("1.5", Unit::One)),
+        unknown: unknown(),
+    };
+    quote(QuoteEdit::Labour(vec![row("small", Some(JobKind::Changeout), Some("12")), row("any", None, None)]));
+    for (at, &standing) in STANDINGS.iter().enumerate() {
+        let mut line = QuoteLine { standing, on_request: at == 1, ..QuoteLine::default() };
+        line.removed = (at == 2).then(|| "by others".to_owned());
+        line.tax = ["", "service", UNTAXED][at].to_owned();
+        line.instead_of = ["", "", "own:0"][at].to_owned();
+        for &field in LineText::ALL {
+            line.set_text(field, format!("{field:?} {at}"));
+        }
+        for &field in LineField::ALL {
+            line.entries.set(field, Some(entry("2.25", field.usual_unit())));
+        }
+        quote(QuoteEdit::Line { key: format!("own:{at}"), at: None, line: Some(Arc::new(line)) });
+    }
+    job
+}
 
 /// A job in which every text is nonsense of every kind, and every layer lacks something else.
 pub fn misread() -> Job {

@@ -4,21 +4,31 @@
 //! |---|---|
 //! | `jobs` | jobs that the others take apart |
 //! | `edits` | every change can be taken back, and a refused one changes nothing |
+//! | `evidence` | what was seen of a bed is used, refused with a reason, taken back |
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
+//! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
+//! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
+//! | `care` | what the card of a tag says, from records as somebody would add them |
 //! | `plan` | what the command-line example prints |
+//! | `search` | a search is kept, says what it misses, and one change makes the vessel |
 //! | `sentences` | every sentence a person can meet |
 //!
 //! `BEDWRIGHT_CASES` says how many random cases each property takes.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
 mod answers;
+mod as_loaded;
+mod care;
 mod edits;
+mod evidence;
 mod jobs;
 mod plan;
+mod prices;
 mod saved;
 mod schema;
+mod search;
 mod sentences;
 
 use std::path::{Path, PathBuf};

@@ -2,17 +2,21 @@
 
 use std::sync::OnceLock;
 
+use bedwright_calc::fill::SurfaceState;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::{Edit, Refused, apply};
-use bedwright_job::field::SurveyField;
+use bedwright_job::field::{LineField, QuoteField, SurveyField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Locked;
+use bedwright_job::prices::{Care, Origin, PriceField, PriceKind};
 use bedwright_job::saved::{
     FORMAT, LONGEST, Unreadable, job_text, newer, read_job, read_records, read_section, records_text, section_text,
 };
 use bedwright_job::sections::head::TextField;
+use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::quote::{LineText, QuoteText};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
 use bedwright_job::sections::{Section, SectionName};
 use proptest::prelude::*;
@@ -60,7 +64,7 @@ pub fn unknown_everywhere() -> Value {
     plan["of_later_plan"] = of_later.clone();
     plan["layers"][0]["of_later_layer"] = of_later.clone();
     file["sections"]["picking"]["body"]["lines"]["pack:x:y"] = json!({ "of_later_line": of_later });
-    file["sections"]["loading"] = json!({ "version": 1, "body": { "steps": [1, 2, 3] } });
+    file["sections"]["of_later"] = json!({ "version": 1, "body": { "steps": [1, 2, 3] } });
     file["sections"]["quote"] = json!("not even an object");
     file["records"] = json!([{ "id": "r1", "kind": "of a later version", "body": of_later }]);
     file
@@ -84,8 +88,13 @@ fn write_the_saved_files_of_this_version() {
     let of = |value: &Value| job_text(&read_job(&value.to_string()).unwrap());
     let files = [
         ("v1-site.json", job_text(&jobs::sample())),
+        ("v1-quote.json", job_text(&jobs::quoted())),
+        ("v1-loading.json", job_text(&jobs::loaded())),
+        ("v1-search.json", job_text(&jobs::searched())),
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
+        ("v1-prices.json", job_text(&jobs::priced())),
+        ("v1-supply.json", job_text(&jobs::supplied())),
         ("v1-unknown-kept.json", of(&unknown_everywhere())),
         ("v1-later-section.json", of(&later_section())),
     ];
@@ -106,8 +115,10 @@ fn every_saved_file_opens_and_is_written_back_as_it_was() {
         assert_eq!(back, was, "{name}");
         assert_eq!(read_job(&job_text(&job)).unwrap(), job, "{name}");
         for (section, locked) in &job.locked {
+            // One file has a text under a name that became a section's later: it stays closed, and is kept.
+            let was_unknown = name == "v1-unknown-kept.json" && section == "quote";
             assert!(
-                matches!(locked.why, Locked::UnknownName | Locked::TooNew { .. }),
+                was_unknown || matches!(locked.why, Locked::UnknownName | Locked::TooNew { .. }),
                 "{name}, {section}: {:?}",
                 locked.why
             );
@@ -122,8 +133,13 @@ fn version_1_still_means_what_it_meant() {
     let before = Job { site: Section::default(), ..jobs::sample() };
     assert_eq!(read("v1-sample.json"), before);
     assert_eq!(read("v1-site.json"), jobs::sample());
+    assert_eq!(read("v1-quote.json"), jobs::quoted());
+    assert_eq!(read("v1-loading.json"), jobs::loaded());
+    assert_eq!(read("v1-search.json"), jobs::searched());
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
+    assert_eq!(read("v1-prices.json"), jobs::priced());
+    assert_eq!(read("v1-supply.json"), jobs::supplied());
 }
 
 /// What is chosen, by its id, stands in a file of version 1, so that no id can be dropped or renamed unnoticed.
@@ -141,6 +157,18 @@ fn the_saved_files_hold_every_id() {
     ids.extend(TargetKind::ALL.iter().map(|one| one.id()));
     ids.extend(SurveyField::ALL.iter().map(|one| one.id()));
     ids.extend(SectionName::ALL.iter().map(|one| one.id()));
+    ids.extend(QuoteField::ALL.iter().map(|one| one.id()));
+    ids.extend(QuoteText::ALL.iter().map(|one| one.id()));
+    ids.extend(LineField::ALL.iter().map(|one| one.id()));
+    ids.extend(LineText::ALL.iter().map(|one| one.id()));
+    ids.extend(WorkSheet::ALL.iter().map(|one| one.id()));
+    ids.extend(LoadingText::ALL.iter().map(|one| one.id()));
+    ids.extend(RemovalMethod::ALL.iter().map(|one| one.id()));
+    ids.extend(SurfaceState::ALL.iter().map(|one| one.id()));
+    ids.extend(PriceKind::ALL.iter().map(|one| one.id()));
+    ids.extend(PriceField::ALL.iter().map(|one| one.id()));
+    ids.extend(Care::ALL.iter().map(|one| one.id()));
+    ids.extend(Origin::ALL.iter().filter(|one| **one != Origin::Own).map(|one| one.id()));
     let lacking: Vec<&&str> = ids.iter().filter(|id| !all.contains(&format!("\"{id}\""))).collect();
     assert!(lacking.is_empty(), "{lacking:?}");
 }
@@ -151,7 +179,7 @@ fn what_is_not_known_is_kept_to_the_letter() {
     let job = read_job(&file.to_string()).unwrap();
     assert_eq!(serde_json::from_str::<Value>(&job_text(&job)).unwrap(), file);
     let closed: Vec<&str> = job.locked.keys().map(String::as_str).collect();
-    assert_eq!(closed, ["loading", "quote"]);
+    assert_eq!(closed, ["of_later", "quote"]);
 }
 
 #[test]
@@ -201,8 +229,9 @@ fn a_field_of_an_entry_that_is_not_known_closes_its_section_rather_than_being_lo
 
 #[test]
 fn every_way_a_section_can_be_wrong_closes_it_and_keeps_it() {
-    let sample: Value = serde_json::from_str(&job_text(&jobs::sample())).unwrap();
-    let broken: [(&str, Breaks); 17] = [
+    let sample: Value = serde_json::from_str(&job_text(&jobs::quoted())).unwrap();
+    let loaded: Value = serde_json::from_str(&job_text(&jobs::loaded())).unwrap();
+    let broken: [(&str, Breaks); 32] = [
         ("survey", |section| *section = json!(null)),
         ("survey", |section| *section = json!([])),
         ("survey", |section| section["version"] = 0.into()),
@@ -220,9 +249,24 @@ fn every_way_a_section_can_be_wrong_closes_it_and_keeps_it() {
         ("plan", |section| section["body"]["vessels"]["filter"]["layers"][1]["target"] = "as_usual".into()),
         ("head", |section| section["body"]["kind"] = "party".into()),
         ("picking", |section| section["body"]["lines"]["k"] = json!({ "picked": -1 })),
+        ("quote", |section| section["body"]["price_by"] = "guess".into()),
+        ("quote", |section| section["body"]["halves"] = "down".into()),
+        ("quote", |section| section["body"]["places"] = json!(9)),
+        ("quote", |section| section["body"]["entries"]["of_later"] = json!({ "text": "1", "unit": "one" })),
+        ("quote", |section| section["body"]["texts"]["of_later"] = "x".into()),
+        ("quote", |section| section["body"]["taxes"][0]["rate"]["unit"] = "furlong".into()),
+        ("quote", |section| section["body"]["labour"][0]["kind"] = "party".into()),
+        ("quote", |section| section["body"]["lines"][1]["key"] = "own:0".into()),
+        ("quote", |section| section["body"]["lines"][0]["standing"] = "perhaps".into()),
+        ("quote", |section| section["body"]["lines"][0]["entries"]["price"] = json!(5)),
+        ("loading", |section| section["body"]["tags"][1]["readings"]["0-filter/none"] = json!({ "at": "", "by": "" })),
+        ("loading", |section| section["body"]["tags"][1]["readings"]["found"]["state"] = "moved".into()),
+        ("loading", |section| section["body"]["tags"][1]["ticks"]["position"] = json!({ "at": "now" })),
+        ("loading", |section| section["body"]["tags"][2]["tag"] = "CF-1".into()),
+        ("loading", |section| section["body"]["acknowledged"][0]["sheet"] = "bed".into()),
     ];
     for (index, (name, breaks)) in broken.into_iter().enumerate() {
-        let mut file = sample.clone();
+        let mut file = if name == "loading" { loaded.clone() } else { sample.clone() };
         breaks(&mut file["sections"][name]);
         let job = read_job(&file.to_string()).unwrap();
         assert_eq!(job.locked.keys().collect::<Vec<_>>(), [name], "case {index}");
@@ -293,7 +337,7 @@ fn records_without_a_name_or_with_the_name_of_another_are_kept() {
 fn records_from_storage_are_added_once() {
     let job = jobs::every_choice();
     let mut again = job.clone();
-    read_records(&mut again, &records_text(&job)).unwrap();
+    read_records(&mut again, &records_text(&job, "records")).unwrap();
     assert_eq!(again, job);
     assert!(matches!(read_records(&mut again, "[{"), Err(Unreadable::NotJson { .. })));
 }

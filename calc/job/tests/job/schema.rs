@@ -1,11 +1,16 @@
 //! The published schema: made from the ids the code knows, and proved on files.
 
+use bedwright_calc::fill::SurfaceState;
 use bedwright_calc::hydraulics::Purpose;
+use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::{SurveyField, WaterField};
+use bedwright_job::field::{LineField, QuoteField, SupplyField, SurveyField, WaterField};
+use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
+use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
 use bedwright_job::sections::plan::TargetKind;
+use bedwright_job::sections::quote::{HALVES, LineText, PriceBy, QuoteText, STANDINGS, halves_id, standing_id};
 use bedwright_job::sections::site::{ARRANGEMENTS, REGIMES, WaterSource, arrangement_id, regime_id};
 use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Standing};
 use jsonschema::Validator;
@@ -182,11 +187,236 @@ fn duty() -> Value {
     )
 }
 
+fn loading() -> Value {
+    open_object(
+        &[],
+        json!({
+            "acknowledged": {
+                "type": "array",
+                "items": stamped(&["sheet", "day"], json!({
+                    "sheet": ids(WorkSheet::ALL, WorkSheet::id),
+                    "day": text("The day, as 2026-11-24."),
+                })),
+                "description": "Who read the cautions of which sheet on which day.",
+            },
+            "tags": {
+                "type": "array", "items": reference("tag_loading_1"),
+                "description": "What was done at each vessel, told by its tag; none of them twice.",
+            },
+        }),
+    )
+}
+
+fn supply() -> Value {
+    let count = |description: &str| json!({ "type": "integer", "minimum": 0, "maximum": 4_294_967_295_u32, "description": description });
+    let entries: Map<String, Value> =
+        SupplyField::ALL.iter().map(|field| (field.id().to_owned(), reference("entry"))).collect();
+    let pack = open_object(
+        &[],
+        json!({
+            "offered": { "type": "boolean", "description": "Whether it may be taken; absent while nobody said." },
+            "locked": count("How many are taken whatever else is best."),
+        }),
+    );
+    let material = open_object(
+        &["packs"],
+        json!({
+            "per_vessel": { "type": "boolean", "description": "Whether every vessel gets whole packs of its own." },
+            "opened": described(reference("entry"), "What is left in opened packs."),
+            "packs": { "type": "object", "additionalProperties": pack, "description": "By the pack's id." },
+        }),
+    );
+    let line = open_object(
+        &[],
+        json!({
+            "asked": count("How many were asked for when it was ticked."),
+            "instead": text("What was taken instead."),
+            "date": text("The date on it."),
+        }),
+    );
+    open_object(
+        &["materials", "entries", "grip", "lines"],
+        json!({
+            "materials": { "type": "object", "additionalProperties": material, "description": "By the material's id." },
+            "entries": {
+                "type": "object", "properties": entries, "additionalProperties": false,
+                "description": "What was typed of stock, pallets, the lift and labels.",
+            },
+            "grip": described(ids(Grip::ALL, Grip::id), "How well hands hold the packs."),
+            "lines": { "type": "object", "additionalProperties": line, "description": "By the key of the bill's line." },
+        }),
+    )
+}
+
+fn prices() -> Value {
+    open_object(
+        &["rows"],
+        json!({
+            "title": text("What the list is called that rows were taken from."),
+            "currency": text("The currency of its prices, as in USD; absent where nobody said."),
+            "list": described(reference("revision"), "The state that list was in; absent for the list as it ships."),
+            "rows": {
+                "type": "object", "propertyNames": { "minLength": 1 }, "additionalProperties": reference("price_row_1"),
+                "description": "The rows of the price list that the job carries, by their keys.",
+            },
+        }),
+    )
+}
+
+/// What somebody did, and when.
+fn stamped(required: &[&str], properties: Value) -> Value {
+    let mut properties = properties;
+    properties["at"] = text("The instant as ISO 8601 writes it, in the time of the place.");
+    properties["by"] = text("The person's name, as typed.");
+    let required: Vec<&str> = ["at", "by"].iter().chain(required).copied().collect();
+    let mut object = open_object(&required, properties);
+    object["additionalProperties"] = false.into();
+    object
+}
+
+fn tag_loading() -> Value {
+    let texts: Map<String, Value> =
+        LoadingText::ALL.iter().map(|which| (which.id().to_owned(), json!({ "type": "string" }))).collect();
+    open_object(
+        &["vessel"],
+        json!({
+            "vessel": reference("id"),
+            "tag": text("Its tag; absent where it has none."),
+            "ticks": {
+                "type": "object", "additionalProperties": stamped(&[], json!({})),
+                "description": "Steps that were ticked, by their ids.",
+            },
+            "readings": {
+                "type": "object",
+                "propertyNames": { "pattern": "^(found|left|[a-z0-9-]{1,64}/(end|[1-9][0-9]*))$" },
+                "additionalProperties": stamped(&["state"], json!({
+                    "state": described(ids(SurfaceState::ALL, SurfaceState::id), "Only readings of one state are compared."),
+                    "tape": described(reference("entry"), "From the rim down; absent where it could not be taken."),
+                })),
+                "description": "Tape readings: as found, as left after some was taken out, after a pack of a layer, after its last.",
+            },
+            "poured": {
+                "type": "object", "propertyNames": reference("id"), "additionalProperties": reference("entry"),
+                "description": "How many packs of a layer went in, where it isn't what was planned.",
+            },
+            "lots": {
+                "type": "object", "propertyNames": reference("id"), "additionalProperties": { "type": "string" },
+                "description": "Lot and date of a layer's packs.",
+            },
+            "texts": { "type": "object", "properties": texts, "additionalProperties": false },
+            "drums": {
+                "type": "array",
+                "items": open_object(&["id"], json!({
+                    "id": reference("id"),
+                    "label": { "type": "string" },
+                    "contents": { "type": "string" },
+                    "weight": reference("entry"),
+                })),
+                "description": "What the old bed went into.",
+            },
+            "method": described(ids(RemovalMethod::ALL, RemovalMethod::id), "How the old bed was taken out."),
+            "photo": {
+                "type": "object", "required": ["id", "bytes"],
+                "properties": { "id": reference("id"), "bytes": { "type": "integer", "minimum": 0, "maximum": 4_294_967_295_u32 } },
+                "additionalProperties": false,
+                "description": "A photo on the device that took it; it doesn't travel with the job.",
+            },
+        }),
+    )
+}
+
+fn price_row() -> Value {
+    // Twelve digits, and six behind the point.
+    let money = |description: &str| json!({ "type": "string", "pattern": "^[0-9]{1,12}(\\.[0-9]{1,6})?$", "description": description });
+    open_object(
+        &["kind"],
+        json!({
+            "kind": described(ids(PriceKind::ALL, PriceKind::id), "What it prices."),
+            "part_number": { "type": "string" },
+            "name": text("Absent where the page has a name for the item of this key."),
+            "bin": { "type": "string" },
+            "unit": text("What one is."),
+            "cost": money("What one costs; absent while it isn't known."),
+            "price": money("What one sells for; absent while it isn't known."),
+            "tax_class": { "type": "string" },
+            "size": described(reference("entry"), "The length it is stocked in, or what a pack holds."),
+            "superseded_by": text("The part number of what takes its place."),
+            "care": {
+                "type": "array", "items": ids(Care::ALL, Care::id),
+                "description": "How it is stored, and what can hurt.",
+            },
+            "retired": { "type": "boolean", "description": "Whether it is no longer offered." },
+            "origin": described(ids(Origin::ALL, Origin::id), "Where it comes from; absent for a person's own."),
+        }),
+    )
+}
+
+/// Entries or texts by field, and nothing else.
+fn by_field<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str, each: Value) -> Value {
+    let fields: Map<String, Value> = all.iter().map(|field| (id(*field).to_owned(), each.clone())).collect();
+    json!({ "type": "object", "properties": fields, "additionalProperties": false })
+}
+
+fn quote() -> Value {
+    let list = |name: &str, description: &str| json!({ "type": "array", "items": reference(name), "description": description });
+    open_object(
+        &["price_by", "halves", "entries", "texts", "taxes", "labour", "lines"],
+        json!({
+            "price_by": described(ids(PriceBy::ALL, PriceBy::id), "How a price is found where none is typed on the line."),
+            "halves": described(ids(HALVES, halves_id), "What becomes of halves of the currency's smallest unit."),
+            "places": {
+                "type": "integer", "minimum": 0, "maximum": 4,
+                "description": "Decimal places, where they aren't those of the currency.",
+            },
+            "freight_by_kilogram": { "type": "boolean", "description": "Whether freight is charged by the kilogram." },
+            "entries": by_field(QuoteField::ALL, QuoteField::id, reference("entry")),
+            "texts": by_field(QuoteText::ALL, QuoteText::id, json!({ "type": "string" })),
+            "taxes": list("tax_class_1", "The first is the usual one."),
+            "labour": list("labour_1", "How long work takes; a vessel takes the smallest size that holds it."),
+            "lines": list("quote_line_1", "What is said of lines, by key; own lines in their order."),
+        }),
+    )
+}
+
+fn quote_line() -> Value {
+    open_object(
+        &["key", "texts", "entries"],
+        json!({
+            "key": text("That of the bill's line, or own: or labour: and an id."),
+            "standing": described(ids(STANDINGS, standing_id), "Whether it counts; absent for firm."),
+            "on_request": { "type": "boolean", "description": "Whether its price is given on request." },
+            "removed": text("Why it was taken out; absent while it stands."),
+            "tax": text("The id of its tax class, none for untaxed; absent for the usual."),
+            "instead_of": text("The key of the line it stands in for, as an alternate."),
+            "texts": by_field(LineText::ALL, LineText::id, json!({ "type": "string" })),
+            "entries": by_field(LineField::ALL, LineField::id, reference("entry")),
+        }),
+    )
+}
+
+fn search() -> Value {
+    open_object(
+        &["purpose", "arrangement", "entries"],
+        json!({
+            "purpose": described(ids(Purpose::ALL, Purpose::id), "What the bed is to be there for."),
+            "arrangement": described(ids(ARRANGEMENTS, arrangement_id), "How several vessels would share the flow."),
+            "media": text("The id of what treats the water; absent for what is usual for the purpose."),
+            "underbed": text("The id of the gravel in the bottom head; absent for none."),
+            "riser_in_parts": {
+                "type": "boolean", "description": "Whether the riser comes in parts, or goes in before the vessel is stood up.",
+            },
+            "entries": reference("water_entries_1"),
+        }),
+    )
+}
+
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site"];
-    let known: Map<String, Value> =
+    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "supply", "search"];
+    let mut known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
+    // Files of before may hold anything under this name.
+    known.insert("quote".to_owned(), json!({ "if": { "type": "object" }, "then": section("quote_1") }));
     let mut file = open_object(
         &["format", "version", "id", "sections"],
         json!({
@@ -245,8 +475,26 @@ fn schema() -> Value {
                     "description": "By the key of the bill's line.",
                 },
             })),
+            "loading_1": loading(),
+            "tag_loading_1": tag_loading(),
             "site_1": site(),
+            "supply_1": supply(),
+            "prices_1": prices(),
+            "price_row_1": price_row(),
             "duty_1": duty(),
+            "quote_1": quote(),
+            "quote_line_1": quote_line(),
+            "tax_class_1": open_object(&["id", "name"], json!({
+                "id": reference("id"),
+                "name": { "type": "string" },
+                "rate": reference("entry"),
+            })),
+            "labour_1": open_object(&["id"], json!({
+                "id": reference("id"),
+                "kind": described(json!({ "enum": ["new", "changeout", "partial", "top_up"] }), "Absent for any."),
+                "up_to": described(reference("entry"), "The largest inside diameter; absent for any."),
+                "hours": described(reference("entry"), "For one vessel."),
+            })),
             "water_entries_1": {
                 "type": "object",
                 "properties": WaterField::ALL
@@ -256,6 +504,7 @@ fn schema() -> Value {
                 "additionalProperties": false,
                 "description": "What was typed, by field.",
             },
+            "search_1": search(),
             "pick_line_1": open_object(&[], json!({
                 "bin": { "type": "string" },
                 "part_number": { "type": "string" },
@@ -328,7 +577,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 21] = [
+    let wrong: [(&str, saved::Breaks); 27] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -356,6 +605,17 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
             file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["target"] = "as_usual".into()
         }),
         ("role", |file| file["sections"]["plan"]["body"]["vessels"]["filter"]["layers"][0]["role"] = "ballast".into()),
+        ("price in words", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "dear" }))),
+        ("price below nought", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "-1" }))),
+        ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
+        ("grip", |file| file["sections"]["supply"] = supplied(json!({ "grip": "firm" }))),
+        ("locked below nought", |file| {
+            file["sections"]["supply"] =
+                supplied(json!({ "materials": { "m": { "packs": { "p": { "locked": -1 } } } } }))
+        }),
+        ("an entry nobody knows", |file| {
+            file["sections"]["supply"] = supplied(json!({ "entries": { "lid": { "text": "1", "unit": "mm" } } }))
+        }),
         ("picked below nought", |file| file["sections"]["picking"]["body"]["lines"]["k"] = json!({ "picked": -1 })),
     ];
     assert!(validator.is_valid(&good));
@@ -366,6 +626,20 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
         assert!(!taken, "{what} is read all the same");
     }
+}
+
+/// A section of prices with one row.
+fn priced(row: Value) -> Value {
+    json!({ "version": 1, "body": { "rows": { "own:x": row } } })
+}
+
+/// A section of supply with something in it.
+fn supplied(with: Value) -> Value {
+    let mut body = json!({ "materials": {}, "entries": {}, "grip": "poor", "lines": {} });
+    for (key, value) in with.as_object().unwrap() {
+        body[key] = value.clone();
+    }
+    json!({ "version": 1, "body": body })
 }
 
 /// What is not known must not be refused: later versions add fields, sections and records.

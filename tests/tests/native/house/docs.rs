@@ -21,8 +21,8 @@ fn fallible_functions() -> Vec<(String, String, String)> {
                     // The signature goes on until its body opens.
                     let signature: String =
                         lines[number..].iter().take_while(|line| !line.trim_end().ends_with('{')).copied().collect();
-                    let signature =
-                        signature + lines[number..].iter().find(|line| line.trim_end().ends_with('{')).unwrap_or(&"");
+                    let signature = signature
+                        + lines[number..].iter().find(|line| line.trim_end().ends_with('{')).copied().unwrap_or("");
                     let returns = signature.rsplit_once(") ->").map_or("", |(_, returns)| returns);
                     if returns.trim_start().starts_with("Result<") || returns.trim_start().starts_with("Option<Result<")
                     {

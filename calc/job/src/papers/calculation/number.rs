@@ -19,6 +19,7 @@ pub(super) fn exact(term: Term, amount: Amount) -> String {
         Amount::Viscosity(x) => (x.value, " Pa·s"),
         Amount::Time(x) => (x.value, " s"),
         Amount::Rate(x) => (x.value, " 1/s"),
+        Amount::Concentration(x) => (x.to_kilograms_per_cubic_metre(), " kg/m³"),
         Amount::Ratio(x) => match term {
             Term::MeanReciprocal => (x, " 1/m"),
             Term::MeanReciprocalSquare => (x, " 1/m²"),

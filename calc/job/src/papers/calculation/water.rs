@@ -147,8 +147,12 @@ fn of_grains(lines: &mut Lines, bed: &Bed, answers: &VesselAnswers, manner: Mann
         // Grains without pores: what isn't grain is water.
         if let (None, Some(particle)) = (&layer.grains.voidage, &layer.grains.particle_density) {
             let inputs = vec![planned.density().input(Term::BulkDensity), particle.input(Term::ParticleDensity)];
+            // A pressure drop that was read says better how they lie: then it goes in as measured.
+            let by_densities = 1.0 - planned.density().value.value / particle.value.value;
             let step = Step::new(Term::Voidage, layer.voidage.value, Formula::VoidageOfDensities, inputs);
-            lines.put(manner.term(Term::Voidage), &step, place);
+            if by_densities == layer.voidage.value {
+                lines.put(manner.term(Term::Voidage), &step, place);
+            }
         }
         let own: Vec<OfLayer> =
             bed.grading_steps().into_iter().filter(|(index, _)| *index == Some(layer.index)).collect();
@@ -184,8 +188,8 @@ fn chosen(washed: &Backwash) -> Option<&Setting> {
 /// Where the likely line stands: half way, or where what was seen puts it.
 fn of_evidence(lines: &mut Lines, bed: &Bed, answers: &VesselAnswers, water: &WaterAnswers, manner: Manner) {
     let ids: Vec<Id> = answers.layers.iter().map(|layer| layer.id.clone()).collect();
-    let (checks, points) = read_evidence(&water.evidence, &ids);
-    let (seen, joined) = seen_steps(bed, &checks, &points, &water.lines);
+    let read = read_evidence(&water.evidence, &ids);
+    let (seen, joined) = seen_steps(bed, &read.checks, &read.points, &water.lines);
     for (number, piece) in seen.iter().enumerate() {
         let number = (number + 1).to_string();
         let at = ["e", &number].concat();

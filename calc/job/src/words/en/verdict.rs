@@ -221,7 +221,10 @@ pub(in crate::words) fn verdict(manner: Manner, verdict: &Verdict, layers: &[Str
             Remedy::NarrowerVessel { nominal } => {
                 format!("Take a vessel of at most {} diameter.", manner.amount(*nominal))
             }
-            Remedy::MoreBackwash { flow } => format!("Or give at least {} for backwash.", manner.amount(*flow)),
+            Remedy::MoreBackwash { flow } => {
+                let give = if verdict.remedies.first() == Some(remedy) { "Give" } else { "Or give" };
+                format!("{give} at least {} for backwash.", manner.amount(*flow))
+            }
             Remedy::LessBackwash { flow } => format!("Backwash at no more than {}.", manner.amount(*flow)),
             Remedy::MoreRoom { length } => {
                 format!("Or take a vessel with {} more height above the bed.", manner.amount(*length))

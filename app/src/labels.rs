@@ -1,0 +1,5 @@
+//! Labels for vessels and pallets.
+
+mod page;
+
+pub use page::labels_page;

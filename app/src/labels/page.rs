@@ -1,0 +1,118 @@
+//! The labels' screen: a size, and the sheets as they will come out.
+
+use std::sync::Arc;
+
+use bedwright_job::answers::VesselAnswers;
+use bedwright_job::answers::supply::entered;
+use bedwright_job::decimal::to_places;
+use bedwright_job::field::SupplyField;
+use bedwright_job::papers::{SMALLEST_MM, Sticker, places, stickers};
+use bedwright_job::sheets::PageSize;
+use bedwright_job::words::{Label, SupplyLabel};
+
+use crate::desk::{Desk, today, with_bill};
+use crate::packs::entry_line;
+use crate::parts::live::{El, el};
+use crate::parts::sheet::{page_size, printing_of};
+use crate::parts::signal::Worked;
+
+/// A size that labels may be printed in, or why not.
+#[derive(Clone, Copy, PartialEq)]
+enum Size {
+    Of(f64, f64),
+    TooSmall,
+    Misread,
+}
+
+/// The labels.
+pub fn labels_page(desk: Desk) -> El {
+    let say = move |label: SupplyLabel| desk.label(label);
+    let bill = desk.bill();
+    let manner = desk.manner();
+    let all: Worked<Vec<Sticker>> = Worked::new(move || {
+        let ids = desk.of_job(|job| job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect::<Vec<_>>());
+        let answers: Vec<Arc<VesselAnswers>> = ids.iter().filter_map(|id| desk.answers(id).get()).collect();
+        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, manner, &today())))
+    });
+    let size = Worked::new(move || {
+        let of = |field: SupplyField| {
+            desk.of_job(|job| entered(&job.supply.body, field).ok().flatten().map(|known| known.value))
+        };
+        match (of(SupplyField::LabelWidth), of(SupplyField::LabelHeight)) {
+            (Some(width), Some(height)) => {
+                let (width, height) = (width * 1000.0, height * 1000.0);
+                if width < SMALLEST_MM.0 || height < SMALLEST_MM.1 { Size::TooSmall } else { Size::Of(width, height) }
+            }
+            _ => Size::Misread,
+        }
+    });
+    let paper = Worked::new(move || page_size(desk.person.with(|person| person.paper)));
+    let on_sheet = move || match size.get() {
+        Size::Of(width, height) => places(paper.get(), width, height),
+        Size::TooSmall | Size::Misread => Vec::new(),
+    };
+    let told = move || match size.get() {
+        Size::TooSmall => say(SupplyLabel::LabelTooSmall).to_owned(),
+        Size::Of(..) if on_sheet().is_empty() => say(SupplyLabel::LabelTooLarge).to_owned(),
+        Size::Of(..) => {
+            let count = all.with(Vec::len);
+            format!(
+                "{count} {} · {} {}",
+                say(SupplyLabel::Labels).to_lowercase(),
+                on_sheet().len(),
+                say(SupplyLabel::LabelsPerSheet)
+            )
+        }
+        Size::Misread => String::new(),
+    };
+    let empty = move || all.with(Vec::is_empty);
+    el("main", "page labels")
+        .kid(el("h1", "page-title").text(say(SupplyLabel::Labels)))
+        .kid(el("p", "").text(say(SupplyLabel::LabelsHint)))
+        .when(empty, move || vec![el("p", "").text(desk.label(Label::EmptyBill))])
+        .kid(el("div", "entries").kid(entry_line(desk, SupplyField::LabelWidth, "")).kid(entry_line(
+            desk,
+            SupplyField::LabelHeight,
+            "",
+        )))
+        .kid(el("p", "packs-decided").set("role", "status").says(told))
+        .kid(printing_of(desk, move || {
+            let (places, paper) = (on_sheet(), paper.get());
+            let Size::Of(width, height) = size.get() else { return Vec::new() };
+            all.with(|all| sheets(desk, all, &places, paper, (width, height)))
+        }))
+}
+
+/// The sheets, as many labels on each as fit.
+fn sheets(desk: Desk, all: &[Sticker], places: &[(f64, f64)], paper: PageSize, size: (f64, f64)) -> Vec<El> {
+    if places.is_empty() {
+        return Vec::new();
+    }
+    all.chunks(places.len())
+        .map(|some| {
+            let class = format!("sheet sheet-{} sheet-labels", paper.id());
+            let labels = some.iter().zip(places).map(|(label, place)| label_on(desk, label, *place, size));
+            el("article", &class).set("aria-label", desk.label(SupplyLabel::Labels)).kids(labels.collect())
+        })
+        .collect()
+}
+
+fn label_on(desk: Desk, label: &Sticker, (x, y): (f64, f64), (width, height): (f64, f64)) -> El {
+    let mm = |value: f64| to_places(value, 2) + "mm";
+    let line = |(name, text): &(String, String)| {
+        el("div", "label-line").kid(el("dt", "").text(name)).kid(el("dd", "").text(text))
+    };
+    let mut body = el("div", "label-body").kid(el("dl", "label-lines").kids(label.lines.iter().map(line).collect()));
+    if label.code {
+        body = body.kid(el("div", "label-code").kid(el("span", "").text(desk.label(SupplyLabel::QrRoom))));
+    }
+    el("section", "label")
+        .set("data-key", &label.key)
+        .styled("left", &mm(x))
+        .styled("top", &mm(y))
+        .styled("width", &mm(width))
+        .styled("height", &mm(height))
+        .kid(el("p", "label-title").text(&label.title))
+        .kid(el("p", "label-about").text(&label.about))
+        .kid(body)
+}

@@ -1,0 +1,6 @@
+//! Vessels for a flow.
+
+mod found;
+mod page;
+
+pub use page::search_page;

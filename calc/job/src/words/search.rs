@@ -1,0 +1,61 @@
+//! What a search says in words.
+
+use bedwright_calc::hydraulics::{Arrangement, Margin, Setting};
+use bedwright_calc::quantity::{Basis, Problem};
+use bedwright_calc::vessel::NominalDiameter;
+
+use super::label::SearchLabel;
+use super::{Language, Manner};
+use crate::entry::Unit;
+
+impl Manner {
+    /// A nominal size: "12×52", in inches as the trade has it.
+    #[must_use]
+    pub fn nominal(&self, size: &NominalDiameter) -> String {
+        let inches = |si: f64| self.decimal(Unit::Inch.from_si(si), 2);
+        [&inches(size.diameter.value), "×", &inches(size.usual_height.value)].concat()
+    }
+
+    /// How many vessels there are, and how they stand to each other.
+    #[must_use]
+    pub fn vessels(&self, count: u32, arrangement: Arrangement) -> String {
+        match (self.language, count, arrangement) {
+            (Language::English, 1, _) => "one vessel".to_owned(),
+            (Language::English, _, Arrangement::TwinAlternating) => "two, in turn".to_owned(),
+            (Language::English, _, Arrangement::LeadLag) => "two, one after the other".to_owned(),
+            (Language::English, ..) => [&count.to_string(), " side by side"].concat(),
+        }
+    }
+
+    /// How far a rule is met: "flow per area: 12 % to spare".
+    #[must_use]
+    pub fn margin(&self, margin: &Margin) -> String {
+        let spare = margin.ratio.value - 1.0;
+        let Language::English = self.language;
+        let name = self.term(margin.quantity);
+        if !margin.met {
+            [name, ": ", &self.percent(-spare.min(0.0)), " short"].concat()
+        } else if spare < 1.0 {
+            [name, ": ", &self.percent(spare.max(0.0)), " to spare"].concat()
+        } else {
+            [name, ": ", &self.decimal(margin.ratio.value, 1), " times what is asked"].concat()
+        }
+    }
+
+    /// The drain line flow control of a candidate, and whether its size is known here.
+    #[must_use]
+    pub fn flow_control(&self, setting: &Setting) -> String {
+        let flow = self.flow(setting.flow.value);
+        if setting.flow.basis == Basis::Assumed {
+            [&flow, ", ", self.label(SearchLabel::AskFor)].concat()
+        } else {
+            flow
+        }
+    }
+
+    /// A size in which not even one pack has room, and why.
+    #[must_use]
+    pub fn too_small(&self, size: &NominalDiameter, problem: &Problem) -> String {
+        [&self.nominal(size), ": ", self.label(SearchLabel::TooSmall), ". ", &self.problem(problem)].concat()
+    }
+}
