@@ -96,6 +96,8 @@ impl Made {
             minutes: point.is_none().then(|| typed("10", Unit::Minute)),
             grains: false,
             expansion: point.map(|(_, share)| typed(share, Unit::Percent)),
+            drop: None,
+            of_visit: false,
         };
         self.edits.push(Edit::AddRecord(seen.record()));
         self
