@@ -60,7 +60,7 @@ pub fn calculation_sheet(
         subtitle: about,
         title_block: title_block(job, PaperKind::Calculation, place.map(|place| place + 1), manner, today),
         columns: vec![
-            Column::new("number", say(CalculationLabel::Number), Align::Start, 6),
+            Column::new("number", say(CalculationLabel::Number), Align::Start, 8),
             Column::new("what", manner.label(Label::Figure), Align::Start, 34),
             Column::new("equation", say(CalculationLabel::Equation), Align::Start, 79),
             Column::new("result", manner.label(Label::Result), Align::Start, 41),
