@@ -401,6 +401,38 @@ fn main() {
     }
     let _ = writeln!(out, "];");
 
+    let table = Table::read("feed.csv");
+    id_enum(
+        &mut out,
+        "FeedQuantity",
+        "What is measured of water that feeds reverse osmosis: a row of `feed.csv`.",
+        &table.ids(""),
+    );
+    let _ = writeln!(out, "static FEED_RULES: &[FeedRule] = &[");
+    for (line, row) in &table.rows {
+        let unit = table.one_of(*line, row, "unit", &["mg_l", "ratio"]);
+        let limit = |column: &str| {
+            table.number(*line, row, column).map_or_else(
+                || "None".to_owned(),
+                |value| match unit {
+                    "mg_l" => format!("Some(Amount::Concentration(Concentration::milligrams_per_litre({value:?})))"),
+                    _ => format!("Some(Amount::Ratio({value:?}))"),
+                },
+            )
+        };
+        let (target, most) = (limit("target"), limit("limit"));
+        if target == "None" && most == "None" {
+            table.stop(*line, "target", "and limit are both empty");
+        }
+        let _ = writeln!(
+            out,
+            "    FeedRule {{ target: {target}, limit: {most}, section: {:?}, source: {} }},",
+            table.text(*line, row, "section"),
+            sources.check(&table, *line, row, "source"),
+        );
+    }
+    let _ = writeln!(out, "];");
+
     let table = Table::read("heads.csv");
     for id in table.ids("") {
         let Some((line, row)) = table.rows.iter().find(|(_, row)| row.get("id") == Some(&id)) else { continue };
@@ -525,14 +557,38 @@ fn main() {
             .collect();
         let needs =
             table.one_of(*line, row, "needs", &["vessel", "riser", "bottom_collector", "upper_collector", "thread"]);
-        let per = table.one_of(*line, row, "per", &["tag", "job"]);
+        let per = table.one_of(*line, row, "per", &["tag", "job", "drum"]);
+        let size = match table.text(*line, row, "size") {
+            "" => "None",
+            "riser" => "Some(SizeOf::Riser)",
+            "bore" => "Some(SizeOf::Bore)",
+            other => table.stop(*line, "size", &format!("“{other}” is neither riser nor bore")),
+        };
+        // Blank for every one.
+        let among = |column: &str, kind: &str, known: &[&str]| -> String {
+            let ids = table.text(*line, row, column).split_whitespace();
+            let variants = ids.map(|id| {
+                if !known.contains(&id) {
+                    table.stop(*line, column, &format!("“{id}” is none of {known:?}"));
+                }
+                format!("{kind}::{}", variant(id))
+            });
+            variants.collect::<Vec<_>>().join(", ")
+        };
+        let openings = among(
+            "openings",
+            "Opening",
+            &["top_only", "top_and_bottom", "side_ports", "flange", "manway", "fill_port"],
+        );
+        let regimes = among("regimes", "Regime", &["backwashed", "upflow", "never_backwashed", "air_head"]);
+        let of_purpose = among("purposes", "Purpose", &purposes.iter().map(String::as_str).collect::<Vec<_>>());
         let unit = table.one_of(*line, row, "unit", &["each", "length"]);
         let quantity =
             table.number(*line, row, "quantity").unwrap_or_else(|| table.stop(*line, "quantity", "is empty"));
         let returns = table.one_of(*line, row, "returns", &["yes", "no"]) == "yes";
         let _ = writeln!(
             out,
-            "    FittingRow {{ kinds: &[{}], needs: Needs::{}, per: Per::{}, quantity: {}, unit: CountUnit::{}, returns: {returns}, source: {} }},",
+            "    FittingRow {{ kinds: &[{}], needs: Needs::{}, openings: &[{openings}], regimes: &[{regimes}], purposes: &[{of_purpose}], per: Per::{}, quantity: {}, unit: CountUnit::{}, size: {size}, returns: {returns}, source: {} }},",
             kinds.join(", "),
             variant(needs),
             variant(per),
@@ -590,6 +646,7 @@ fn split(out: &str) {
             ("/// What a vessel's bed is there for", "purposes"),
             ("static LIVES", "lives"),
             ("static WATER_LIMITS", "water_limits"),
+            ("/// What is measured of water that feeds", "feed"),
             ("const ASME_FD", "heads"),
             ("static MATERIALS", "materials"),
             ("static PACKS", "packs"),

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use crate::bill::bill_page;
 use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
+use crate::due::due_page;
 use crate::job::job_page;
 use crate::jobs::jobs_page;
 use crate::labels::labels_page;
@@ -16,9 +17,11 @@ use crate::parts::live::{El, el, follow, page};
 use crate::parts::signal::Worked;
 use crate::person::Theme;
 use crate::picking::picking_page;
+use crate::prices::prices_page;
 use crate::quote::quote_page;
 use crate::route::Route;
 use crate::search::search_page;
+use crate::service::card_page;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
 use crate::top::top_bar;
@@ -60,13 +63,16 @@ pub fn mark_root(name: &str, value: &str) {
 fn screen(desk: Desk, route: &Route, found: bool) -> El {
     untrack(|| match route {
         Route::Jobs => jobs_page(desk),
+        Route::Prices => prices_page(desk),
         Route::Settings => settings_page(desk),
+        Route::Due => due_page(desk),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),
         ),
         Route::Job(_) => job_page(desk),
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
         Route::Search(_) => search_page(desk),
+        Route::Card(_, vessel, tag) => card_page(desk, vessel, tag),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),
         Route::Quote(_) => quote_page(desk),

@@ -1,5 +1,6 @@
 //! The bill of materials.
 
+mod kit;
 mod page;
 
 pub use page::bill_page;

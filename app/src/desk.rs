@@ -3,6 +3,7 @@
 
 mod files;
 mod opened;
+mod prices;
 mod quoting;
 
 use std::cell::{Cell, RefCell};
@@ -16,6 +17,7 @@ use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
+use bedwright_job::loading::photos_of;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
 use bedwright_job::words::{Fixed, Label, Manner};
@@ -30,6 +32,7 @@ use crate::route::Route;
 
 pub use opened::Opened;
 use opened::erase_keys;
+use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
 
 /// Keys of everything this page keeps start like this.
@@ -103,6 +106,8 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// The price list of this device.
+    pub prices: ListOnDesk,
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
@@ -121,7 +126,7 @@ struct Counts {
 impl Desk {
     /// Lays the desk out, once.
     pub fn lay(opened: Opened) -> Desk {
-        let Opened { keeper, person, jobs, unread } = opened;
+        let Opened { keeper, person, jobs, list, unread } = opened;
         let person = Held::new(person);
         let status = Held::new(keeper.status());
         let found = Held::new(Vec::new());
@@ -137,6 +142,7 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            prices: ListOnDesk::new(list),
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
@@ -154,6 +160,7 @@ impl Desk {
         keeper.on_aside(move |aside| notices::put(found, Notice::SetAside(aside.copies)));
         desk.listen();
         desk.follow(&desk.route.get_untracked());
+        desk.carry_on_papers();
         desk
     }
 
@@ -162,6 +169,7 @@ impl Desk {
             let route = Route::of(&hash);
             self.follow(&route);
             self.route.set(route);
+            self.carry_on_papers();
         });
         let waiting = update::on_waiting(move || notices::put(self.notices, Notice::UpdateWaiting));
         if update::waiting() {
@@ -201,6 +209,9 @@ impl Desk {
 
     /// Takes over what another tab wrote, where it is newer than what this one has.
     fn changed_elsewhere(self, key: &str) {
+        if key.starts_with(prices::PRICES) {
+            return self.list_changed_elsewhere(key);
+        }
         let Some((id, section)) = key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else { return };
         let id = Id::new(id);
         let Ok(Some(text)) = self.keeper.see(key) else { return };
@@ -460,6 +471,13 @@ impl Desk {
                 known.chain(job.locked.keys().cloned()).chain(records).collect::<Vec<_>>()
             })
         });
+        let photos = self.shelf.with_untracked(|shelf| shelf.get(id).map(|job| photos_of(job)).unwrap_or_default());
+        wasm_bindgen_futures::spawn_local(async move {
+            for photo in photos {
+                // One that can't be taken away now is no part of any job.
+                let _ = bedwright_edge::photo::remove(photo.as_str()).await;
+            }
+        });
         let keeper = self.keeper.clone();
         // Marked before anything is taken away: a page that is closed half way doesn't bring half a job back.
         keeper.schedule(&format!("{ERASED}{id}"), "1");
@@ -577,16 +595,21 @@ impl Desk {
                 let asked = Worked::new(move || {
                     self.job.with(|job| {
                         job.as_ref().map(|job| {
-                            let ids: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
-                            let supply = (job.supply.revision.clone(), job.prices.revision.clone());
-                            (job.id.clone(), job.head.body.kind, ids, supply)
+                            let vessels = job.survey.body.vessels.iter().map(|vessel| {
+                                let duty = job.site.body.duty_of(&vessel.id);
+                                (vessel.id.clone(), duty.purpose, duty.regime)
+                            });
+                            let vessels: Vec<_> = vessels.collect();
+                            let of_job =
+                                [&job.supply.revision, &job.prices.revision, &job.kit.revision].map(Clone::clone);
+                            (job.id.clone(), job.head.body.kind, of_job, vessels)
                         })
                     })
                 });
                 Worked::new(move || {
                     let answers: Vec<Arc<VesselAnswers>> = asked.with(|asked| {
-                        let ids = asked.as_ref().map(|(_, _, ids, _)| ids.clone()).unwrap_or_default();
-                        ids.iter().filter_map(|id| self.answers(id).get()).collect()
+                        let vessels = asked.as_ref().map(|(.., vessels)| vessels.clone()).unwrap_or_default();
+                        vessels.iter().filter_map(|(id, ..)| self.answers(id).get()).collect()
                     });
                     self.count(|counts| counts.bills += 1);
                     let job = self.open_now();

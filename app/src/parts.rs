@@ -1,5 +1,6 @@
 //! Pieces of a screen that know nothing of jobs.
 
+pub mod chart;
 pub mod choice;
 pub mod drawing;
 pub mod entry;

@@ -28,10 +28,16 @@ pub enum Route {
     SurveySheet(Id),
     /// A job's calculation sheets.
     Calculation(Id),
+    /// The service card of one tag of a vessel; an empty tag where it has none.
+    Card(Id, Id, String),
+    /// What is due, over all jobs.
+    Due,
     /// Where each vessel of a job stands in being emptied and loaded.
     Loadings(Id),
     /// A sheet of a vessel, told by its tag.
     Sheet(WorkSheet, Id, Id, String),
+    /// The price list of this device.
+    Prices,
     /// The person's ways.
     Settings,
 }
@@ -44,6 +50,9 @@ impl Route {
             ["jobs", job] => Route::Job(Id::new(job)),
             ["jobs", job, "vessels", vessel] => Route::Vessel(Id::new(job), Id::new(vessel)),
             ["jobs", job, "search"] => Route::Search(Id::new(job)),
+            ["jobs", job, "vessels", vessel, "card"] => Route::Card(Id::new(job), Id::new(vessel), String::new()),
+            ["jobs", job, "vessels", vessel, "card", tag] => Route::Card(Id::new(job), Id::new(vessel), decode(tag)),
+            ["due"] => Route::Due,
             ["jobs", job, "bill"] => Route::Bill(Id::new(job)),
             ["jobs", job, "quote"] => Route::Quote(Id::new(job)),
             ["jobs", job, "picking"] => Route::Picking(Id::new(job)),
@@ -54,6 +63,7 @@ impl Route {
             ["jobs", job, "loading"] => Route::Loadings(Id::new(job)),
             ["jobs", job, sheet, vessel] => Route::sheet(job, sheet, vessel, ""),
             ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
+            ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
             _ => Route::Jobs,
         }
@@ -73,6 +83,9 @@ impl Route {
             Route::Job(job) => format!("#/jobs/{job}"),
             Route::Vessel(job, vessel) => format!("#/jobs/{job}/vessels/{vessel}"),
             Route::Search(job) => format!("#/jobs/{job}/search"),
+            Route::Card(job, vessel, tag) if tag.is_empty() => format!("#/jobs/{job}/vessels/{vessel}/card"),
+            Route::Card(job, vessel, tag) => format!("#/jobs/{job}/vessels/{vessel}/card/{}", encode(tag)),
+            Route::Due => "#/due".to_owned(),
             Route::Bill(job) => format!("#/jobs/{job}/bill"),
             Route::Quote(job) => format!("#/jobs/{job}/quote"),
             Route::Picking(job) => format!("#/jobs/{job}/picking"),
@@ -86,6 +99,7 @@ impl Route {
                 let end = if tag.is_empty() { String::new() } else { format!("/{tag}") };
                 format!("#/jobs/{job}/{}/{vessel}{end}", sheet.id())
             }
+            Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
         }
     }
@@ -96,6 +110,7 @@ impl Route {
             Route::Job(job)
             | Route::Vessel(job, _)
             | Route::Search(job)
+            | Route::Card(job, ..)
             | Route::Bill(job)
             | Route::Quote(job)
             | Route::Picking(job)
@@ -105,7 +120,7 @@ impl Route {
             | Route::Calculation(job)
             | Route::Loadings(job)
             | Route::Sheet(_, job, _, _) => Some(job),
-            Route::Jobs | Route::Settings => None,
+            Route::Jobs | Route::Due | Route::Prices | Route::Settings => None,
         }
     }
 }

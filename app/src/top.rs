@@ -24,6 +24,17 @@ pub fn top_bar(desk: Desk) -> El {
                 vec![undo.holds("disabled", move || !desk.can_undo()), redo.holds("disabled", move || !desk.can_redo())]
             },
         )
+        .when(
+            move || desk.route.with(|route| *route == Route::Prices),
+            move || {
+                let undo = button("quiet", desk.label(Label::Undo), move || desk.undo_list());
+                let redo = button("quiet", desk.label(Label::Redo), move || desk.redo_list());
+                vec![
+                    undo.holds("disabled", move || !desk.can_undo_list()),
+                    redo.holds("disabled", move || !desk.can_redo_list()),
+                ]
+            },
+        )
         .kid(menu(desk));
     // The job the address is about, once it is open.
     let open = Worked::new(move || desk.job_here().map(|job| job.to_string()));

@@ -6,6 +6,7 @@ use bedwright_job::answers::JobBill;
 use bedwright_job::papers::{LeftOut, bill_of_materials, left_out, vessel_name};
 use bedwright_job::words::{Label, Manner, SupplyLabel};
 
+use super::kit::{lines_left, prices_differ, spent};
 use crate::desk::{Desk, today, with_bill};
 use crate::parts::live::{El, el};
 use crate::parts::sheet::printing;
@@ -85,6 +86,9 @@ pub fn bill_page(desk: Desk) -> El {
         )
         .when(empty, move || vec![el("p", "").text(say(Label::EmptyBill))])
         .live(move || if empty() { Vec::new() } else { tables() })
+        .kid(prices_differ(desk))
+        .kid(spent(desk))
+        .kid(lines_left(desk))
         .kid(printing(desk, move || {
             desk.of_job(|job| vec![with_bill(bill, |bill| bill_of_materials(job, bill, manner, &today()))])
         }))

@@ -5,10 +5,11 @@ use std::sync::Arc;
 use bedwright_edge::store::Keeper;
 use bedwright_job::Job;
 use bedwright_job::id::Id;
+use bedwright_job::prices::PriceList;
 use bedwright_job::saved;
 use litemap::LiteMap;
 
-use super::{ERASED, JOBS, PREFIX, new_id};
+use super::{ERASED, JOBS, PREFIX, new_id, prices};
 use crate::person::{self, Person};
 
 /// What was found at the start.
@@ -17,6 +18,7 @@ pub struct Opened {
     pub(super) keeper: Keeper,
     pub(super) person: Person,
     pub(super) jobs: LiteMap<Id, Arc<Job>>,
+    pub(super) list: PriceList,
     pub(super) unread: Vec<String>,
 }
 
@@ -27,6 +29,7 @@ impl Opened {
         let loaded = keeper.load_all(PREFIX, saved::newer).await;
         let mut jobs: LiteMap<Id, Arc<Job>> = LiteMap::new();
         let mut person = None;
+        let mut list = PriceList::shipped();
         let mut unread = Vec::new();
         let erased: Vec<Id> =
             loaded.entries.iter().filter_map(|entry| entry.key.strip_prefix(ERASED)).map(Id::new).collect();
@@ -43,6 +46,12 @@ impl Opened {
             }
             if entry.key == person::KEY {
                 person = Person::read(&entry.text);
+                continue;
+            }
+            if entry.key.starts_with(prices::PRICES) {
+                if !prices::take_part(&mut list, &entry.key, &entry.text, entry.other.as_deref(), &keeper) {
+                    unread.push(entry.key);
+                }
                 continue;
             }
             let Some((id, section)) = entry.key.strip_prefix(JOBS).and_then(|rest| rest.split_once('/')) else {
@@ -74,7 +83,7 @@ impl Opened {
         }
         let person = person.unwrap_or_else(|| Person::new(new_id()));
         keeper.schedule(person::KEY, &person.text());
-        Opened { keeper, person, jobs, unread }
+        Opened { keeper, person, jobs, list, unread }
     }
 }
 

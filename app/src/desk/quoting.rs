@@ -113,7 +113,7 @@ impl Desk {
     pub fn issue_quote(self) -> Option<Id> {
         let quoted = with_quote(self, |quoted| quoted.cloned())?;
         let number = quoted.may.ok()?;
-        self.carry_prices();
+        self.bring_prices();
         let id = new_id();
         let copy = QuoteCopy { id: id.clone(), number, ..quoted.draft };
         self.edit(Edit::AddRecord(record(&copy)));
@@ -125,7 +125,8 @@ impl Desk {
         let Some(job) = self.open_now() else { return };
         let bill = self.bill().with_untracked(Arc::clone);
         let more = ["labour:on_site".to_owned()];
-        if let Some(edit) = carries(&job, &self.price_list(), &bill, &more) {
+        let list = self.prices.list.get_untracked();
+        if let Some(edit) = carries(&job, &list, &bill, &more) {
             self.edit(edit);
         }
     }
@@ -143,7 +144,7 @@ impl Desk {
     }
 
     fn price_list(self) -> Arc<PriceList> {
-        Arc::new(PriceList::default())
+        self.prices.list.get()
     }
 }
 

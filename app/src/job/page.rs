@@ -110,10 +110,13 @@ fn vessel_line(desk: Desk, vessel: Id) -> El {
             layers.join(" · ")
         })
     };
-    el("li", "job-line").kid(
-        el("a", "job-link")
-            .set("href", &address)
-            .kid(el("span", "job-title").says(move || crate::vessel::name_of(desk, &vessel)))
-            .kid(el("span", "job-about").says(summary)),
-    )
+    let cards = crate::service::card_links(desk, &vessel);
+    el("li", "job-line")
+        .kid(
+            el("a", "job-link")
+                .set("href", &address)
+                .kid(el("span", "job-title").says(move || crate::vessel::name_of(desk, &vessel)))
+                .kid(el("span", "job-about").says(summary)),
+        )
+        .kid(cards)
 }

@@ -25,13 +25,8 @@ pub fn photo(of: TagSheet) -> El {
             }
         });
     };
-    let remove = move || {
-        if let Some(photo) = untrack(there) {
-            of.change(TagChange::Photo(None));
-            // It may be brought back by undo, so what is kept of it stays until the job is erased.
-            drop(photo);
-        }
-    };
+    // Undo may bring it back, so what is kept of it stays until the job is erased.
+    let remove = move || of.change(TagChange::Photo(None));
     el("section", "loading-photo")
         .kid(el("h2", "rule").text(of.say(LoadingLabel::Photo)))
         .kid(el("p", "quietly").text(of.say(LoadingLabel::PhotoHint)))

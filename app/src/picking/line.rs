@@ -163,15 +163,23 @@ impl Line {
     /// A text of what the shelf gave.
     fn taken(self, field: TakenField, label: SupplyLabel) -> El {
         let read = move || self.read(|row| Some(row.taken.text(field).to_owned())).unwrap_or_default();
-        self.written("pick-text", self.desk.label(label), read, move |key, text| {
-            Edit::Supply(SupplyEdit::Line { key, field, text })
-        })
+        let edit = move |key, text| Edit::Supply(SupplyEdit::Line { key, field, text });
+        self.written("pick-text", self.desk.label(label), read, || None, edit)
     }
 
     /// A text typed on the line.
     fn text(self, class: &str, field: PickField, label: impl Fixed) -> El {
         let read = move || self.read(|row| Some(row.line.text(field).to_owned())).unwrap_or_default();
-        self.written(class, self.desk.label(label), read, move |key, text| Edit::PickText { key, field, text })
+        // What the price list says stands in an empty field.
+        let listed = move || {
+            self.read(|row| match field {
+                PickField::Bin => Some(row.shelf.bin.clone()),
+                PickField::PartNumber => Some(row.shelf.part_number.clone()),
+                _ => None,
+            })
+        };
+        let edit = move |key, text| Edit::PickText { key, field, text };
+        self.written(class, self.desk.label(label), read, listed, edit)
     }
 
     /// A field of text with its name; the item is part of what a screen reader is told.
@@ -180,6 +188,7 @@ impl Line {
         class: &str,
         label: &'static str,
         read: impl Fn() -> String + 'static,
+        listed: impl Fn() -> Option<String> + 'static,
         edit: impl Fn(String, String) -> Edit + 'static,
     ) -> El {
         let desk = self.desk;
@@ -187,6 +196,7 @@ impl Line {
             .set("autocapitalize", "characters")
             .set("spellcheck", "false")
             .holds("disabled", move || self.frozen())
+            .tells("placeholder", listed)
             .tells("aria-label", move || self.read(|row| Some([label, ": ", &row.item].concat())));
         el("label", class).kid(el("span", "pick-text-label").text(label)).kid(input)
     }

@@ -9,6 +9,7 @@ use bedwright_job::words::label::SearchLabel;
 use super::page::Answers;
 use crate::desk::{Desk, new_id};
 use crate::parts::live::{El, button, el};
+use crate::parts::signal::Held;
 use crate::parts::verdicts::{Sign, sign, verdict_lines};
 use crate::route::Route;
 
@@ -25,8 +26,10 @@ pub(super) fn found(desk: Desk, answers: Answers) -> El {
             _ => String::new(),
         })
     };
+    let folds = Folds { more: Held::new(false), miss: Held::new(false) };
     let cards = move || {
-        answers.get().and_then(|answers| Some(shown(desk, answers.found.as_ref()?.as_ref().ok()?))).unwrap_or_default()
+        let found = answers.get();
+        found.and_then(|answers| Some(shown(desk, answers.found.as_ref()?.as_ref().ok()?, folds))).unwrap_or_default()
     };
     el("section", "finder-found")
         .set("aria-labelledby", "finder-suit")
@@ -35,12 +38,19 @@ pub(super) fn found(desk: Desk, answers: Answers) -> El {
         .live(cards)
 }
 
-fn shown(desk: Desk, found: &Found) -> Vec<El> {
+/// Which folds are open: they stay so while what was found changes.
+#[derive(Clone, Copy)]
+struct Folds {
+    more: Held<bool>,
+    miss: Held<bool>,
+}
+
+fn shown(desk: Desk, found: &Found, folds: Folds) -> Vec<El> {
     let list = |cards: &[Candidate]| el("ul", "finder-list").kids(cards.iter().map(|one| card(desk, one)).collect());
     let (first, rest) = found.suit.split_at(found.suit.len().min(FIRST));
     let mut parts = vec![list(first)];
     if !rest.is_empty() {
-        parts.push(fold(desk.label(SearchLabel::MoreThatSuit), rest.len()).kid(list(rest)));
+        parts.push(kept_fold(desk.label(SearchLabel::MoreThatSuit), rest.len(), folds.more).kid(list(rest)));
     }
     let misses = found.miss.len() + found.too_small.len();
     if misses > 0 {
@@ -48,9 +58,17 @@ fn shown(desk: Desk, found: &Found) -> Vec<El> {
         let missed = found.miss.iter().map(|one| miss(desk, one));
         let small = found.too_small.iter().map(|(size, why)| el("li", "").text(&manner.too_small(size, why)));
         let list = el("ul", "finder-misses").kids(missed.chain(small).collect());
-        parts.push(fold(desk.label(SearchLabel::Miss), misses).kid(list));
+        parts.push(kept_fold(desk.label(SearchLabel::Miss), misses, folds.miss).kid(list));
     }
     parts
+}
+
+/// A fold that remembers whether it was opened.
+fn kept_fold(name: &str, count: usize, open: Held<bool>) -> El {
+    let fold = fold(name, count);
+    let fold = if open.get_untracked() { fold.set("open", "") } else { fold };
+    let node = fold.node().clone();
+    fold.on("toggle", move |_| open.set(node.has_attribute("open")))
 }
 
 fn fold(name: &str, count: usize) -> El {

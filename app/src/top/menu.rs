@@ -1,7 +1,7 @@
 //! Everything there is to go to: the papers of the open job in the order of the work, then what belongs to the device.
 
 use bedwright_job::id::Id;
-use bedwright_job::words::{Label, LoadingLabel, QuoteLabel, SupplyLabel, TopLabel};
+use bedwright_job::words::{CareLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel};
 use wasm_bindgen::JsCast;
 
 use super::here;
@@ -38,7 +38,12 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
 
 /// What belongs to the device.
 fn places(desk: Desk) -> Vec<Goal> {
-    vec![Goal { route: Route::Settings, name: desk.label(Label::Settings), about: "" }]
+    let place = |route: Route, name: &'static str| Goal { route, name, about: "" };
+    vec![
+        place(Route::Due, desk.label(CareLabel::DueList)),
+        place(Route::Prices, desk.label(PriceLabel::Title)),
+        place(Route::Settings, desk.label(Label::Settings)),
+    ]
 }
 
 /// The papers of a job as a list, for the job's own screen.

@@ -99,11 +99,25 @@ fn of_packing(desk: Desk, water: &WaterAnswers, answers: Answers) -> String {
         .iter()
         .map(|(layer, voidage)| [&layer_name(desk, answers, *layer), " ", &manner.decimal(voidage.value, 3)].concat())
         .collect();
-    let days = days(water, |piece| {
+    let mut read = water.evidence.iter().filter(|piece| {
         piece.kind == EvidenceKind::CleanDrop && !packing.refused.iter().any(|(refused, _)| *refused == piece.id)
     });
-    let used = packing.used.to_string();
-    [desk.label(Label::EvidenceDropKnown), " ", &each.join(", "), " · ", &used, " · ", &days].concat()
+    let since = read.next().map_or("", |piece| piece.day.as_str());
+    let say = |label: Label| desk.label(label);
+    [
+        say(Label::EvidenceDropKnown),
+        " ",
+        &each.join(", "),
+        ". ",
+        say(Label::EvidenceReadings),
+        " ",
+        &packing.used.to_string(),
+        ", ",
+        say(Label::EvidenceSince),
+        " ",
+        since,
+    ]
+    .concat()
 }
 
 /// What a layer is called: its material.

@@ -86,6 +86,7 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         .kid(backwash(desk, id, flow, answers))
         .kid(service(desk, flow))
         .kid(results(desk, answers, flow))
+        .kid(crate::service::card_links(desk, id))
         .kid(el("div", "actions").kid(button("quiet", desk.label(Label::RemoveVessel), remove)));
     vec![aside, entries]
 }

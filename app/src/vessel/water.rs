@@ -193,9 +193,11 @@ fn duty(there: There) -> El {
     };
     let one = move |field: WaterField| line(there, WaterOf::Vessel(there.vessel.get()), field);
     // What few are asked for stays folded until it is.
-    let more = el("details", "how")
-        .kid(el("summary", "").kid(el("span", "how-name").text(say(Label::MoreOfDuty))))
-        .kid(el("div", "entries").kids(WaterField::OF_LABEL.iter().map(|field| one(*field)).collect()));
+    let fold = move |name: Label, fields: &[WaterField]| {
+        el("details", "how")
+            .kid(el("summary", "").kid(el("span", "how-name").text(say(name))))
+            .kid(el("div", "entries").kids(fields.iter().map(|field| one(*field)).collect()))
+    };
     el("section", "")
         .set("aria-labelledby", "duty")
         .kid(el("h2", "rule").set("id", "duty").text(say(Label::DutyTitle)))
@@ -204,7 +206,8 @@ fn duty(there: There) -> El {
             Some(field) => one(field),
             None => el("div", "entry"),
         }))
-        .kid(more)
+        .kid(fold(Label::MoreOfDuty, WaterField::OF_LABEL))
+        .kid(fold(Label::FeedOfDuty, WaterField::OF_FEED))
 }
 
 /// The grains of every layer, folded: most people leave them to the catalogue.

@@ -7,18 +7,20 @@ pub mod water;
 
 use std::sync::Arc;
 
-use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, depth_table, plan};
+use bedwright_calc::fill::{DepthRow, Layer, LayerFill, Plan, Role, depth_table, plan};
+use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::quantity::{Fault, Figure, Known, Length, Problem, Term, metres};
 use bedwright_calc::supply::buying::{Bought, buy};
-use bedwright_calc::supply::{Bill, BillPart, bill};
+use bedwright_calc::supply::{Bill, BillLine, BillPart, bill};
 use bedwright_calc::vessel::{Vessel, riser::riser_cut};
 use litemap::LiteMap;
 
 use crate::entry::Misread;
-use crate::field::SurveyField;
+use crate::field::{KitField, SurveyField};
 use crate::id::Id;
 use crate::job::Job;
-use crate::reading::{LayerFault, SurveyReading, field_of, read_bucket, read_layer, read_survey};
+use crate::prices::price_key;
+use crate::reading::{LayerFault, SurveyReading, field_of, read_bucket, read_layer, read_spent, read_survey};
 use crate::sections::plan::VesselPlan;
 use crate::sections::survey::VesselSurvey;
 
@@ -196,6 +198,10 @@ pub struct JobBill {
     pub bought: Vec<Bought>,
     /// Vessels that are left out because their inside or a layer isn't known.
     pub left_out: Vec<Id>,
+    /// Lines of the whole job that a person left out, with the reason.
+    pub removed: Vec<(BillLine, String)>,
+    /// What parts are counted by can't be read: which entry, and why. Nothing is counted by it then.
+    pub kit: Option<(KitField, Misread)>,
 }
 
 /// The bill of a job from what its vessels say, and from what packs cost where the job carries that.
@@ -211,12 +217,44 @@ pub fn job_bill(job: &Job, answers: &[Arc<VesselAnswers>]) -> JobBill {
         }
         if let (true, Some(vessel), Some(filled)) = (complete, &answer.vessel, &answer.plan) {
             ids.push(answer.id.clone());
-            parts.push(BillPart { tags: answer.count, vessel, layers: &answer.planned, plan: filled });
+            let duty = job.site.body.duty_of(&answer.id);
+            let top = answer.planned.iter().rev().find(|layer| layer.role == Role::Media);
+            let usual = || top.map_or(Purpose::Other, |layer| Purpose::usual_of(&layer.material.id));
+            parts.push(BillPart {
+                tags: answer.count,
+                vessel,
+                layers: &answer.planned,
+                plan: filled,
+                purpose: duty.purpose.unwrap_or_else(usual),
+                regime: duty.regime,
+            });
         }
     }
-    let mut bill = bill(job.head.body.kind, &parts);
+    let spent = read_spent(&job.kit.body);
+    let mut bill = bill(job.head.body.kind, spent.as_ref().ok(), &parts);
     let bought = buy(&mut bill, &parts, &supply::ways(job, &parts));
-    JobBill { vessels: ids, bill, bought, left_out }
+    let removed = remove(job, &mut bill);
+    JobBill { vessels: ids, bill, bought, left_out, removed, kit: spent.err() }
+}
+
+/// Takes the lines a person left out away from a bill; those of the whole job, with the reasons.
+fn remove(job: &Job, bill: &mut Bill) -> Vec<(BillLine, String)> {
+    let left_out = &job.kit.body.left_out;
+    if left_out.is_empty() {
+        return Vec::new();
+    }
+    for vessel in &mut bill.vessels {
+        vessel.lines.retain(|line| !left_out.contains_key(&price_key(&line.item)));
+    }
+    let mut removed = Vec::new();
+    let pooled = std::mem::take(&mut bill.pooled);
+    for line in pooled {
+        match left_out.get(&price_key(&line.item)) {
+            Some(reason) => removed.push((line, reason.clone())),
+            None => bill.pooled.push(line),
+        }
+    }
+    removed
 }
 
 /// Every answer of a job at once: what a script or a paper needs.

@@ -11,11 +11,13 @@
 //! | [`question`] | readings that contradict each other, or the vessel |
 //! | [`due`] | what is due over all jobs |
 //! | [`calendar`] | the same as a calendar file |
+//! | [`chart`] | the axes of a small chart |
 //! | [`replacement`] | the job that replaces a bed |
 
 pub mod bed_life;
 pub mod calendar;
 pub mod card;
+pub mod chart;
 pub mod due;
 pub mod forecast;
 pub mod happened;

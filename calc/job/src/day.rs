@@ -8,6 +8,9 @@ pub struct Day(i64);
 const ERA: i64 = 146_097;
 
 impl Day {
+    /// The first of all, for where no day is known.
+    pub const FIRST: Day = Day(0);
+
     /// The day of a text; nothing where it is none.
     ///
     /// ```

@@ -11,7 +11,7 @@ use bedwright_calc::vessel::Opening;
 
 use crate::as_loaded::is_signed;
 use crate::entry::Entry;
-use crate::field::{LayerField, PlanField, SurveyField, WaterField};
+use crate::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
 use crate::id::{Id, Revision};
 use crate::job::{Job, Record};
 use crate::prices::{Catalogue, PriceRow};
@@ -170,6 +170,20 @@ pub enum Edit {
     },
     /// The list that rows were taken from.
     Catalogue(Catalogue),
+    /// A typed value the parts of the job are counted by; none when it was cleared.
+    Kit {
+        /// Which value.
+        field: KitField,
+        /// What it is now.
+        entry: Option<Entry>,
+    },
+    /// A line left out of the bill, or taken into it again.
+    LeaveOut {
+        /// The key of the row that prices it.
+        key: String,
+        /// Why; none when it is taken in again.
+        reason: Option<String>,
+    },
     /// A text on a line of the pick list.
     PickText {
         /// The item's key.
@@ -393,6 +407,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
         Edit::Supply(_) => &[SectionName::Supply],
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
+        Edit::Kit { .. } | Edit::LeaveOut { .. } => &[SectionName::Kit],
         Edit::AddRecord(_) => &[],
         Edit::All(_) => SectionName::ALL,
     }
@@ -409,6 +424,7 @@ fn touch(job: &mut Job, section: SectionName, device: &Id) {
         SectionName::Loading => &mut job.loading.revision,
         SectionName::Supply => &mut job.supply.revision,
         SectionName::Prices => &mut job.prices.revision,
+        SectionName::Kit => &mut job.kit.revision,
         SectionName::Search => &mut job.search.revision,
     };
     let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
@@ -573,6 +589,22 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             Edit::Price { key, row }
         }
         Edit::Catalogue(catalogue) => Edit::Catalogue(std::mem::replace(&mut job.prices.body.catalogue, catalogue)),
+        Edit::Kit { field, entry } => {
+            let entries = &mut job.kit.body.entries;
+            let entry = match entry {
+                Some(entry) => entries.insert(field, entry),
+                None => entries.remove(&field),
+            };
+            Edit::Kit { field, entry }
+        }
+        Edit::LeaveOut { key, reason } => {
+            let left_out = &mut job.kit.body.left_out;
+            let reason = match reason {
+                Some(reason) => left_out.insert(key.clone(), reason),
+                None => left_out.remove(&key),
+            };
+            Edit::LeaveOut { key, reason }
+        }
         Edit::PickText { key, field, text } => {
             let line = job.picking.body.lines.entry(key.clone()).or_default();
             let text = std::mem::replace(line.text_mut(field), text);
@@ -587,23 +619,16 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
         }
         Edit::Quote(edit) => Edit::Quote(quote::change(&mut job.quote.body, edit)),
         Edit::Acknowledge { of, read } => {
-            let all = &mut job.loading.body.acknowledged;
-            let there = all.iter().position(|there| *there == of);
-            match (there, read) {
-                (None, true) => all.push(of.clone()),
-                (Some(at), false) => drop(all.remove(at)),
-                _ => {}
-            }
-            Edit::Acknowledge { of, read: there.is_some() }
+            let read = job.loading.body.acknowledge(&of, read);
+            Edit::Acknowledge { of, read }
         }
         Edit::Load { vessel, tag, change } => {
             vessel_place(job, &vessel)?;
             if is_signed(job, &vessel, &tag) {
                 return Err(Refused::Signed);
             }
-            let change = job.loading.body.of_mut(&vessel, &tag).and_then(|there| there.change(change));
-            job.loading.body.tidy();
-            Edit::Load { vessel, tag, change: change.ok_or(Refused::NoDrum)? }
+            let change = job.loading.body.change(&vessel, &tag, change).ok_or(Refused::NoDrum)?;
+            Edit::Load { vessel, tag, change }
         }
         Edit::AddRecord(record) => {
             if job.records.iter().any(|there| there.id == record.id) {

@@ -98,6 +98,16 @@ fields! {
 }
 
 fields! {
+    /// An entry the parts of a job are counted by.
+    KitField {
+        /// Volume of media in a drum over its volume in the bed.
+        Bulking = "bulking": Ratio,
+        /// What a drum for spent media holds.
+        DrumVolume = "drum_volume": Volume,
+    }
+}
+
+fields! {
     /// An entry of the water side: of the site, of what a vessel is asked to do, or of a layer's grains.
     WaterField {
         /// The coldest water of the year.
@@ -130,6 +140,14 @@ fields! {
         AirHead = "air_head": Length,
         /// Width of the upper collector's slots.
         UpperSlotWidth = "upper_slot_width": Length,
+        /// Free chlorine of the water that leaves.
+        FeedFreeChlorine = "feed_free_chlorine": Concentration,
+        /// Free and combined chlorine of the water that leaves.
+        FeedTotalChlorine = "feed_total_chlorine": Concentration,
+        /// Hardness of the water that leaves.
+        FeedHardness = "feed_hardness": Hardness,
+        /// Iron of the water that leaves.
+        FeedIron = "feed_iron": Concentration,
         /// Silt density index of the water that leaves.
         SiltDensityIndex = "silt_density_index": Ratio,
         /// Mass of the empty vessel with its valve.
@@ -278,9 +296,17 @@ impl WaterField {
         WaterField::CollectorLoss,
         WaterField::LabelPressure,
         WaterField::LabelTemperature,
-        WaterField::SiltDensityIndex,
         WaterField::EmptyMass,
         WaterField::FootDiameter,
+    ];
+
+    /// Those of the water that leaves, where it feeds reverse osmosis.
+    pub const OF_FEED: &'static [WaterField] = &[
+        WaterField::FeedFreeChlorine,
+        WaterField::FeedTotalChlorine,
+        WaterField::FeedHardness,
+        WaterField::FeedIron,
+        WaterField::SiltDensityIndex,
     ];
 
     /// Those of a layer's grains.
@@ -303,6 +329,9 @@ impl WaterField {
                 ..,
             ) => Unit::Millimetre,
             (WaterField::MinimumExpansion, ..) => Unit::Percent,
+            (WaterField::FeedHardness, _, false) => Unit::GrainPerGallon,
+            (_, Dimension::Hardness, _) => Unit::AsCalciumCarbonate,
+            (_, Dimension::Concentration, _) => Unit::MilligramPerLitre,
             (_, Dimension::Temperature, false) => Unit::Fahrenheit,
             (_, Dimension::Temperature, true) => Unit::Celsius,
             (_, Dimension::VolumeFlow, false) => Unit::UsGallonPerMinute,

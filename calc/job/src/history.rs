@@ -81,6 +81,7 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
         (Edit::LayerEntry { layer: l, field: a, .. }, Edit::LayerEntry { layer: m, field: b, .. }) => l == m && a == b,
         (Edit::Water { of: a, field: f, .. }, Edit::Water { of: b, field: g, .. }) => a == b && f == g,
         (Edit::PickText { key: k, field: a, .. }, Edit::PickText { key: l, field: b, .. }) => k == l && a == b,
+        (Edit::Kit { field: a, .. }, Edit::Kit { field: b, .. }) => a == b,
         (Edit::Load { vessel: v, tag: s, change: a }, Edit::Load { vessel: w, tag: t, change: b }) => {
             v == w && s == t && same_text(a, b)
         }

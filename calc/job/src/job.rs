@@ -8,6 +8,7 @@ use serde_json::Value;
 use crate::id::{Id, Revision};
 use crate::prices::JobPrices;
 use crate::sections::head::Head;
+use crate::sections::kit::Kit;
 use crate::sections::loading::Loading;
 use crate::sections::picking::Picking;
 use crate::sections::plan::{FillPlan, VesselPlan};
@@ -41,6 +42,8 @@ pub struct Job {
     pub supply: Section<Supply>,
     /// The rows of the price list it carries.
     pub prices: Section<JobPrices>,
+    /// What its parts are counted by, and which lines are left out.
+    pub kit: Section<Kit>,
     /// What vessels are looked for.
     pub search: Section<VesselSearch>,
     /// Sections that could not be taken in: of a kind or version this one doesn't know. Kept to the letter.
@@ -103,6 +106,7 @@ impl Job {
             loading: Section::default(),
             supply: Section::default(),
             prices: Section::default(),
+            kit: Section::default(),
             search: Section::default(),
             locked: LiteMap::new(),
             records: Vec::new(),
@@ -135,6 +139,7 @@ impl Job {
             SectionName::Loading => self.loading.revision.as_ref(),
             SectionName::Supply => self.supply.revision.as_ref(),
             SectionName::Prices => self.prices.revision.as_ref(),
+            SectionName::Kit => self.kit.revision.as_ref(),
             SectionName::Search => self.search.revision.as_ref(),
         }
     }

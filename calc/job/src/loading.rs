@@ -17,7 +17,7 @@ use bedwright_calc::vessel::Vessel;
 use bedwright_calc::water::Water;
 
 use crate::answers::VesselAnswers;
-use crate::as_loaded::{AsLoaded, as_loaded_of};
+use crate::as_loaded::{AsLoaded, all_as_loaded, as_loaded_of};
 use crate::entry::{Dimension, Entry, Misread, Understood};
 use crate::id::Id;
 use crate::job::Job;
@@ -36,6 +36,15 @@ pub fn tags_of(job: &Job, vessel: &Id) -> Vec<String> {
         tags.push(String::new());
     }
     tags
+}
+
+/// The photos that lie beside a job: of loadings that go on, and of those that were signed.
+#[must_use]
+pub fn photos_of(job: &Job) -> Vec<Id> {
+    let going = job.loading.body.tags.iter().filter_map(|tag| tag.photo.as_ref().map(|photo| photo.id.clone()));
+    let signed =
+        all_as_loaded(job).into_iter().filter_map(|loaded| loaded.photo.as_ref().map(|photo| photo.id.clone()));
+    going.chain(signed).collect()
 }
 
 /// Everything the sheets of one tag say.

@@ -5,13 +5,17 @@
 //! that it says the same where nobody has that list: [`Prices`]. A price that isn't known is absent, never nought.
 
 mod amount;
+pub mod csv;
+mod index;
 mod list;
 mod row;
 mod shipped;
+mod size;
 mod used;
 
 pub use amount::{AmountFault, MOST_PLACES, amount, amount_text};
 pub use list::{Catalogue, ListEdit, ListRefused, MOST_ROWS, PriceList, apply};
 pub use row::{Care, Origin, PriceField, PriceKind, PriceRow};
 pub use shipped::shipped_rows;
-pub use used::{JobPrices, Prices, carries, differing, price_key, price_keys};
+pub use size::{SizeFault, size};
+pub use used::{JobPrices, Prices, carries, differing, lacks, price_key, price_keys};

@@ -9,11 +9,13 @@ use bedwright_calc::quantity::{
     Assumption, Basis, Known, Length, MassDensity, Source, Term, Volume, cubic_metres, kilograms,
     kilograms_per_cubic_metre, metres,
 };
+use bedwright_calc::supply::Spent;
 use bedwright_calc::vessel::{BottomCollector, DiameterBy, Head, Measures, NominalDiameter, Riser};
 use litemap::LiteMap;
 
 use crate::entry::{Dimension, Entry, Misread, Understood, nominal_size};
-use crate::field::SurveyField;
+use crate::field::{KitField, SurveyField};
+use crate::sections::kit::Kit;
 use crate::sections::plan::{LayerPlan, TargetKind};
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Standing, SurveyEntry, VesselSurvey};
 
@@ -445,6 +447,29 @@ fn of_dimension(entry: &Entry, wanted: Dimension) -> Result<Understood, Misread>
 
 fn density(entry: &Entry) -> Result<Known<MassDensity>, Misread> {
     Ok(Known::typed(kilograms_per_cubic_metre(of_dimension(entry, Dimension::Density)?.si)))
+}
+
+/// Reads what the parts of a job are counted by; the usual where nothing was typed.
+///
+/// # Errors
+/// Which entry is no number of its kind, and why.
+pub fn read_spent(kit: &Kit) -> Result<Spent, (KitField, Misread)> {
+    let mut spent = Spent::default();
+    let typed = |field: KitField| -> Result<Option<f64>, (KitField, Misread)> {
+        match kit.entries.get(&field).filter(|entry| !entry.text.trim().is_empty()) {
+            None => Ok(None),
+            Some(entry) => {
+                of_dimension(entry, field.dimension()).map(|read| Some(read.si)).map_err(|misread| (field, misread))
+            }
+        }
+    };
+    if let Some(bulking) = typed(KitField::Bulking)? {
+        spent.bulking = Known::typed(bulking);
+    }
+    if let Some(drum) = typed(KitField::DrumVolume)? {
+        spent.drum = Known::typed(cubic_metres(drum));
+    }
+    Ok(spent)
 }
 
 /// Reads the bucket part bags are measured with; the usual one where nothing was typed.

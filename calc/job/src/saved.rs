@@ -7,6 +7,7 @@
 pub(crate) mod fields;
 mod head_1;
 mod issued_1;
+mod kit_1;
 mod list_1;
 pub(crate) mod loading_1;
 mod picking_1;
@@ -79,6 +80,7 @@ pub const fn version_of(name: SectionName) -> u64 {
         | SectionName::Supply
         | SectionName::Prices
         | SectionName::Search
+        | SectionName::Kit
         | SectionName::Quote => 1,
     }
 }
@@ -116,6 +118,7 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
         SectionName::Loading => job.loading == Section::default(),
         SectionName::Supply => job.supply == Section::default(),
         SectionName::Prices => job.prices == Section::default(),
+        SectionName::Kit => job.kit == Section::default(),
         SectionName::Quote => job.quote == Section::default(),
         SectionName::Search => job.search == Section::default(),
         SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
@@ -275,6 +278,7 @@ fn section_value(job: &Job, name: SectionName) -> Value {
         SectionName::Loading => written(name, &job.loading, loading_1::write),
         SectionName::Supply => written(name, &job.supply, supply_1::write),
         SectionName::Prices => written(name, &job.prices, prices_1::write),
+        SectionName::Kit => written(name, &job.kit, kit_1::write),
         SectionName::Search => written(name, &job.search, search_1::write),
     }
 }
@@ -315,6 +319,7 @@ fn take_section(job: &mut Job, name: &str, value: Value) {
         SectionName::Loading => read(value, loading_1::read).map(|section| job.loading = section),
         SectionName::Supply => read(value, supply_1::read).map(|section| job.supply = section),
         SectionName::Prices => read(value, prices_1::read).map(|section| job.prices = section),
+        SectionName::Kit => read(value, kit_1::read).map(|section| job.kit = section),
         SectionName::Search => read(value, search_1::read).map(|section| job.search = section),
     };
     match taken {

@@ -2,6 +2,7 @@
 
 pub mod by_field;
 pub mod head;
+pub mod kit;
 pub mod loading;
 pub mod picking;
 pub mod plan;
@@ -60,6 +61,8 @@ pub enum SectionName {
     Supply,
     /// The rows of the price list that the job carries.
     Prices,
+    /// What parts are counted by, and which lines are left out.
+    Kit,
     /// What vessels are looked for.
     Search,
 }
@@ -76,6 +79,7 @@ impl SectionName {
         SectionName::Loading,
         SectionName::Supply,
         SectionName::Prices,
+        SectionName::Kit,
         SectionName::Search,
     ];
 
@@ -92,6 +96,7 @@ impl SectionName {
             SectionName::Loading => "loading",
             SectionName::Supply => "supply",
             SectionName::Prices => "prices",
+            SectionName::Kit => "kit",
             SectionName::Search => "search",
         }
     }

@@ -11,13 +11,14 @@ pub mod label;
 pub mod loading;
 pub mod names;
 mod number;
+mod prices;
 mod quote;
 mod search;
 pub mod supply;
 mod window;
 
 pub use label::loading::LoadingLabel;
-pub use label::{CareLabel, Fixed, Label, QuoteLabel, TopLabel};
+pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

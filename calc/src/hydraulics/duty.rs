@@ -2,6 +2,7 @@
 
 use std::marker::PhantomData;
 
+use super::feed::FeedQuantity;
 use crate::quantity::{
     Amount, Assumption, Basis, Frequency, Known, Length, Mass, Pressure, Source, Temperature, Time, Velocity,
     VolumeRate,
@@ -89,8 +90,8 @@ pub struct Duty {
     pub air_head: Option<Known<Length>>,
     /// Width of the upper collector's slots.
     pub upper_slot_width: Option<Known<Length>>,
-    /// Silt density index of the water that leaves, where it feeds reverse osmosis.
-    pub silt_density_index: Option<Known<f64>>,
+    /// What was measured of the water that leaves, where it feeds reverse osmosis.
+    pub feed: Vec<(FeedQuantity, Known<Amount>)>,
     /// Mass of the empty vessel with its valve.
     pub empty_mass: Option<Known<Mass>>,
     /// Diameter of the ring it stands on.
@@ -118,7 +119,7 @@ impl Duty {
             label_temperature: None,
             air_head: None,
             upper_slot_width: None,
-            silt_density_index: None,
+            feed: Vec::new(),
             empty_mass: None,
             foot_diameter: None,
         }

@@ -2,6 +2,7 @@
 
 use super::bed::{Bed, BedLayer};
 use super::duty::{Arrangement, CriterionOf, Duty, Regime, Site};
+use super::feed;
 use super::fluidisation::{ergun_start, wen_yu_start};
 use super::packed_bed::flow;
 use crate::quantity::problem::between;
@@ -62,7 +63,7 @@ fn sharing(duty: &Duty) -> u32 {
 /// [`Term::WaterTemperature`] outside 0 to 60 °C; [`Term::SiteFlow`] or [`Term::PeakFlow`] not above zero, faster than
 /// 100 m/s through the shell, or the peak below the usual flow; [`Term::ValveLoss`], [`Term::CollectorLoss`],
 /// [`Term::PressureLossLimit`], [`Term::SitePressure`], [`Term::LabelPressure`], [`Term::LabelTemperature`] or
-/// [`Term::SiltDensityIndex`] below zero or far beyond any; [`Term::ParticleDensity`] of grains that float in upward flow,
+/// a reading of the feed below zero or far beyond any; [`Term::TotalChlorine`] below the free chlorine; [`Term::ParticleDensity`] of grains that float in upward flow,
 /// with the layer.
 ///
 /// # Sources
@@ -112,14 +113,14 @@ pub fn service(vessel: &Vessel, bed: &Bed, site: &Site, duty: &Duty) -> Result<S
         verdicts.extend(service_lift(bed, &cold, fastest));
     }
     verdicts.extend(labels(site, duty));
-    verdicts.extend(feed(duty));
+    verdicts.extend(feed::verdicts(duty));
     Ok(Service { usual, peak, while_washing, verdicts })
 }
 
 /// Pressures of a unit, Pa: from none to a thousand bar.
 const PRESSURE_PA: (f64, f64) = (0.0, 1e8);
-/// Silt density indices and temperatures on a label: from none to far beyond any.
-const INDEX: (f64, f64) = (0.0, 1000.0);
+/// Temperatures on a label: from none to far beyond any.
+const TEMPERATURE_K: (f64, f64) = (0.0, 1000.0);
 
 /// Refuses what no unit loses and no label says.
 fn limits(site: &Site, duty: &Duty) -> Result<(), Problem> {
@@ -136,11 +137,9 @@ fn limits(site: &Site, duty: &Duty) -> Result<(), Problem> {
         }
     }
     if let Some(label) = &duty.label_temperature {
-        between(Term::LabelTemperature, label.value.value, INDEX, |x| kelvins(x).into())?;
+        between(Term::LabelTemperature, label.value.value, TEMPERATURE_K, |x| kelvins(x).into())?;
     }
-    if let Some(index) = &duty.silt_density_index {
-        between(Term::SiltDensityIndex, index.value, INDEX, Into::into)?;
-    }
+    feed::sound(duty)?;
     Ok(())
 }
 
@@ -396,24 +395,4 @@ fn labels(site: &Site, duty: &Duty) -> Vec<Verdict> {
         judge(Term::LabelTemperature, value, limit, basis, label.source, Remedy::OtherVessel);
     }
     verdicts
-}
-
-fn feed(duty: &Duty) -> Option<Verdict> {
-    let index = duty.silt_density_index.as_ref()?;
-    let (caution, stop) = (Assumption::SdiCaution, Assumption::SdiStop);
-    let (mark, limit) = if index.value > stop.ratio() {
-        (Mark::Stop, stop)
-    } else if index.value > caution.ratio() {
-        (Mark::Caution, caution)
-    } else {
-        (Mark::Fine, caution)
-    };
-    Some(Verdict {
-        subject: Subject::Feed,
-        mark,
-        reason: Reason::AtMost { value: index.value.into(), limit: limit.ratio().into() },
-        remedies: Vec::new(),
-        basis: index.basis,
-        source: limit.source(),
-    })
 }

@@ -527,6 +527,14 @@ pub enum Term {
     OutletLimit,
     /// Share of its depth that a bed settles by.
     Settling,
+    /// Free chlorine in the water.
+    FreeChlorine,
+    /// Chlorine in the water, free and combined.
+    TotalChlorine,
+    /// Volume of media in a drum over its volume in the bed.
+    Bulking,
+    /// What a drum holds.
+    DrumVolume,
 }
 
 impl Term {
@@ -718,6 +726,8 @@ impl Term {
             Term::LiftTwist => "A",
             Term::LiftGrip => "CM",
             Term::LiftLimit => "RWL",
+            Term::Bulking => "k",
+            Term::DrumVolume => "V_drum",
             _ => "",
         }
     }

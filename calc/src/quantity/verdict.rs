@@ -75,7 +75,10 @@ pub enum Subject {
     /// Whether the service flow lifts an upflow bed.
     ServiceLift,
     /// Whether the water may feed reverse osmosis.
-    Feed,
+    Feed {
+        /// What was measured of it.
+        quantity: Term,
+    },
 }
 
 /// Why.

@@ -2,11 +2,12 @@
 
 use std::borrow::Cow;
 
+use super::kit::{Fitting, Spent, fitting_line};
 use crate::fill::{Layer, Plan};
+use crate::hydraulics::{Purpose, Regime};
 use crate::order::Between as _;
-use crate::quantity::{Basis, Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms};
-use crate::vessel::riser::riser_cut;
-use crate::vessel::{BottomCollector, Vessel};
+use crate::quantity::{Figure, Formula, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms};
+use crate::vessel::Vessel;
 
 /// What a visit is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -21,23 +22,6 @@ pub enum JobKind {
     TopUp,
 }
 
-/// What a part needs to be there for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Needs {
-    Vessel,
-    Riser,
-    BottomCollector,
-    UpperCollector,
-    Thread,
-}
-
-/// What a quantity is counted by.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Per {
-    Tag,
-    Job,
-}
-
 /// How a line is counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum CountUnit {
@@ -48,18 +32,6 @@ pub enum CountUnit {
     /// Packs.
     Pack,
 }
-
-struct FittingRow {
-    kinds: &'static [JobKind],
-    needs: Needs,
-    per: Per,
-    quantity: u32,
-    unit: CountUnit,
-    returns: bool,
-    source: Source,
-}
-
-include!(concat!(env!("OUT_DIR"), "/fittings.rs"));
 
 /// What a line is for.
 #[derive(Clone, Debug, PartialEq)]
@@ -109,6 +81,10 @@ pub struct BillPart<'a> {
     pub layers: &'a [Layer],
     /// What came of them.
     pub plan: &'a Plan,
+    /// What its bed is there for.
+    pub purpose: Purpose,
+    /// How water goes through it.
+    pub regime: Regime,
 }
 
 /// One line.
@@ -166,7 +142,7 @@ impl Bill {
 
 /// The bill of materials of a job: media and underbed in packs, and parts by the rules of `fittings.csv`.
 ///
-/// Per vessel every tag buys its own whole packs. Pooled, what is needed is added up first, so the pooled number is
+/// `spent` says what media that was taken out takes up in drums; without it none are counted. Per vessel every tag buys its own whole packs. Pooled, what is needed is added up first, so the pooled number is
 /// never more than the sum.
 ///
 /// # Errors
@@ -178,7 +154,7 @@ impl Bill {
 /// # Example
 /// See the tests of the main job.
 #[must_use]
-pub fn bill(kind: JobKind, parts: &[BillPart]) -> Bill {
+pub fn bill(kind: JobKind, spent: Option<&Spent>, parts: &[BillPart]) -> Bill {
     let mut vessels = Vec::with_capacity(parts.len());
     let mut pooled: Vec<BillLine> = Vec::new();
     for (index, part) in parts.iter().enumerate() {
@@ -191,7 +167,7 @@ pub fn bill(kind: JobKind, parts: &[BillPart]) -> Bill {
             }
         }
         for &fitting in Fitting::ALL {
-            match fitting_line(kind, part, fitting, index) {
+            match fitting_line(kind, spent, part, fitting, index) {
                 Ok(line) => lines.extend(line),
                 Err(problem) => problems.push(problem),
             }
@@ -244,50 +220,6 @@ fn mass_of(each: f64, quantity: u32, layer: &Layer) -> Figure<Mass> {
     Figure::new(kilograms(each * f64::from(quantity)), Formula::PackMass, inputs)
 }
 
-fn fitting_line(kind: JobKind, part: &BillPart, fitting: Fitting, index: usize) -> Result<Option<BillLine>, Problem> {
-    let Some(row) = FITTINGS.get(fitting as usize) else { return Ok(None) };
-    let measures = &part.vessel.measures;
-    let riser = measures.riser.as_ref();
-    let there = match row.needs {
-        Needs::Vessel => true,
-        Needs::Riser => riser.is_some(),
-        Needs::BottomCollector => {
-            matches!(measures.bottom_collector, BottomCollector::Basket { .. } | BottomCollector::HubAndLaterals { .. })
-        }
-        Needs::UpperCollector => measures.upper_collector.is_some(),
-        Needs::Thread => measures.opening.threaded(),
-    };
-    if !there || !row.kinds.contains(&kind) {
-        return Ok(None);
-    }
-    let size = match row.needs {
-        Needs::Vessel => None,
-        Needs::Thread => (row.per == Per::Tag).then_some(measures.clear_bore.value),
-        Needs::Riser | Needs::BottomCollector | Needs::UpperCollector => riser.map(|r| r.outside_diameter.value),
-    };
-    let cut = match (row.unit, riser) {
-        (CountUnit::Length, Some(riser)) => Some(riser_cut(riser, &measures.inside_depth)?),
-        _ => None,
-    };
-    let on_site = cut.as_ref().is_some_and(|cut| cut.basis == Basis::Assumed);
-    let cut = cut.map(|cut| cut.value);
-    let quantity = match row.per {
-        Per::Tag => row.quantity.saturating_mul(part.tags),
-        Per::Job => row.quantity,
-    };
-    Ok(Some(BillLine {
-        item: Item::Part { fitting, size, cut, on_site },
-        quantity,
-        unit: row.unit,
-        needed: None,
-        volume: None,
-        mass: None,
-        returns: row.returns,
-        source: row.source,
-        of: vec![(index, quantity)],
-    }))
-}
-
 /// Adds a line to others of the same item; `share` lets part packs share packs.
 fn pool(lines: &mut Vec<BillLine>, line: &BillLine, share: bool) {
     let Some(there) = lines.iter_mut().find(|there| there.item == line.item) else {
@@ -298,7 +230,7 @@ fn pool(lines: &mut Vec<BillLine>, line: &BillLine, share: bool) {
         lines.push(line);
         return;
     };
-    let per_job = matches!(&line.item, Item::Part { fitting, .. } if FITTINGS.get(*fitting as usize).is_some_and(|row| row.per == Per::Job));
+    let per_job = matches!(&line.item, Item::Part { fitting, .. } if fitting.is_per_job());
     if per_job {
         there.quantity = there.quantity.max(line.quantity);
     } else {

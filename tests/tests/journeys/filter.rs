@@ -68,12 +68,13 @@ pub async fn screens(page: &Page) -> Vec<String> {
     page.find(Role::Button, "Add a vessel").await;
     let job = page.fragment().await;
     let vessels =
-        page.script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).filter((to) => to.includes('/vessels/'));").await;
+        page.script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).filter((to) => to.includes('/vessels/') && !to.includes('/card'));").await;
     let vessels: Vec<String> = vessels.as_array().unwrap().iter().map(|to| to.as_str().unwrap().to_owned()).collect();
     assert_eq!(vessels.len(), 2, "{vessels:?}");
     let papers =
         ["search", "bill", "picking", "survey-sheet", "calculation", "loading"].map(|paper| format!("{job}/{paper}"));
     let of_a_tag = ["removal", "loading"].map(|sheet| vessels[0].replace("/vessels/", &format!("/{sheet}/")) + "/CF-1");
-    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), vec!["#/settings".to_owned()]]
-        .concat()
+    let card = vessels[0].clone() + "/card/CF-1";
+    let beside = [card, "#/due".to_owned(), "#/prices".to_owned(), "#/settings".to_owned()];
+    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), beside.to_vec()].concat()
 }

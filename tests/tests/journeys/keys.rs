@@ -11,7 +11,7 @@ const MOST_TABS: usize = 600;
 /// How many presses of Tab lie between the focus and a control, as far as the page's order says.
 const AHEAD: &str = "
     const focusable = [...document.querySelectorAll('a[href],button,input,select,textarea,summary,[tabindex]')].filter((each) =>
-        each.tabIndex >= 0 && !each.disabled && each.getClientRects().length > 0
+        each.tabIndex >= 0 && !each.disabled && each.checkVisibility()
         && !(each.type === 'radio' && !each.checked && document.querySelector(`input[name='${each.name}']:checked`)));
     const to = focusable.indexOf(arguments[0]), from = focusable.indexOf(document.activeElement);
     return to > from ? to - from : 1;";
@@ -54,6 +54,7 @@ impl Page {
         let field = self.find_at(Role::Textbox, name, place).await;
         self.tab_to(&field, name).await;
         field.send_keys(Key::Control + "a").await.unwrap();
+        field.send_keys(Key::Delete + "").await.unwrap();
         field.send_keys(text.to_owned() + Key::Tab).await.unwrap();
     }
 
@@ -112,7 +113,7 @@ impl Page {
         let folds = self.session().find_all(By::Css("summary")).await.unwrap();
         for fold in folds {
             let said = fold.text().await.unwrap_or_default();
-            let open = "return arguments[0].parentElement.open || arguments[0].getClientRects().length === 0;";
+            let open = "return arguments[0].parentElement.open || !arguments[0].checkVisibility();";
             let open = self.session().execute(open, vec![fold.to_json().unwrap()]).await.unwrap();
             if said.to_lowercase().contains(&name.to_lowercase()) && open.json() == &json!(false) {
                 self.tab_to(&fold, name).await;

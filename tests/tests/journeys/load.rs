@@ -97,8 +97,8 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
         page.find(Role::Heading, "Loading sheet · CF-1").await;
         page.until("the next step is in sight", "(() => { const next = document.querySelector('.load-step-next'); if (!next) return false; const at = next.getBoundingClientRect(); return at.top < innerHeight && at.bottom > 0; })()").await;
         assert_eq!(page.entered(AFTER_GRAVEL).await, "47 1/2");
-        // From the gravel as it was read: 47 1/2 − 32 1/8 in.
-        page.says("15 1/4 in ±").await;
+        // From the gravel as it was read: 47.5 − 32.13 = 15.37 in.
+        page.says("15 3/8 in ±").await;
         page.enter(AFTER_CARBON, "18 1/2").await;
         page.says("lower than expected").await;
         page.says("less than counted").await;

@@ -21,6 +21,7 @@
 mod axe;
 mod browser;
 mod calculated;
+mod care;
 mod checked;
 mod crash;
 mod filter;
@@ -37,6 +38,7 @@ mod page;
 mod paper;
 mod picture;
 mod plan;
+mod prices;
 mod print;
 mod screens;
 mod search;

@@ -134,7 +134,7 @@ async fn resin_is_judged(page: Page) {
     page.choose("Upper collector", "Yes").await;
     page.type_into("Rim down to the upper collector", "1").await;
     page.enter_on(Role::Button, "Add media").await;
-    page.choose("Material", "Cation resin").await;
+    page.choose("Material", "Softening resin, cation").await;
     page.choose("Fill by", "Volume").await;
     page.type_into("How much", "1.5").await;
     let beads = [

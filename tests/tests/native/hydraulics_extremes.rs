@@ -8,13 +8,14 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use bedwright_calc::fill::{Layer, Role, Target, plan};
 use bedwright_calc::hydraulics::service::{Rates, backwash_rules};
 use bedwright_calc::hydraulics::{
-    Arrangement, Backwash, Bed, DrainCheck, Duty, End, Lines, PaperPoint, Purpose, Regime, Setting, Site, backwash,
-    lines, service, window,
+    Arrangement, Backwash, Bed, DrainCheck, Duty, End, FeedQuantity, Lines, PaperPoint, Purpose, Regime, Setting, Site,
+    backwash, lines, service, window,
 };
 use bedwright_calc::material::{Grains, Kind, Material, Pack};
 use bedwright_calc::quantity::{
-    Amount, Caution, Fault, Figure, Input, Known, Mark, Problem, Reason, Remedy, Term, Verdict, cubic_metres,
-    cubic_metres_per_second, kelvins, kilograms_per_cubic_metre, metres, metres_per_second, pascals, seconds,
+    Amount, Caution, Concentration, Fault, Figure, Input, Known, Mark, Problem, Reason, Remedy, Term, Verdict,
+    cubic_metres, cubic_metres_per_second, kelvins, kilograms_per_cubic_metre, metres, metres_per_second, pascals,
+    seconds,
 };
 use bedwright_calc::vessel::{DiameterBy, Measures, Vessel};
 use bedwright_tests::beds::{celsius, litres_per_minute};
@@ -346,7 +347,7 @@ fn work_out(typed: &Typed, stack: &[(Layer, Grains)]) -> (Numbered, Vec<Problem>
         upper_slot_width: typed.slot.map(metre),
         label_pressure: typed.losses.1.map(|x| Known::typed(pascals(x))),
         label_temperature: Some(kelvin(typed.celsius.1)),
-        silt_density_index: typed.minimum.map(Known::typed),
+        feed: FeedQuantity::ALL.iter().filter_map(|of| Some((*of, Known::typed(read(*of, typed.minimum?))))).collect(),
         ..Duty::new(purpose)
     };
     if let Some(minimum) = typed.minimum {
@@ -471,6 +472,14 @@ fn no_plan_of_whatever_is_typed_brings_the_water_down() {
     // Most must get far enough to prove something.
     let (plans, answered) = (COUNTS[0].load(Ordering::Relaxed), COUNTS[4].load(Ordering::Relaxed));
     assert!(answered * 4 >= plans, "only {answered} of {plans} plans were answered");
+}
+
+/// A reading of the water that leaves.
+fn read(of: FeedQuantity, value: f64) -> Amount {
+    match of {
+        FeedQuantity::SiltDensityIndex => Amount::Ratio(value),
+        _ => Concentration::kilograms_per_cubic_metre(value).into(),
+    }
 }
 
 /// A cubic foot of one material in a 12 × 52 under an upper collector, for cases that random plans meet only now and then.

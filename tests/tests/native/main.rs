@@ -3,6 +3,7 @@
 
 mod acceptance;
 mod extremes;
+mod feed;
 mod house;
 mod hydraulics;
 mod hydraulics_extremes;

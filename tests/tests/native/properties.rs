@@ -1,8 +1,10 @@
 //! What must hold for every vessel and fill, on random ones. `BEDWRIGHT_CASES` asks for more of them.
 
 use bedwright_calc::fill::{Layer, Plan, Role, Target, plan};
+use bedwright_calc::hydraulics::{Purpose, Regime};
 use bedwright_calc::material::{Material, Pack};
 use bedwright_calc::quantity::{Known, Length, cubic_metres, metres};
+use bedwright_calc::supply::Spent;
 use bedwright_calc::supply::bill::{BillPart, CountUnit, JobKind, bill};
 use bedwright_calc::vessel::{
     BottomCollector, Cavity, DiameterBy, Head, Measures, Opening, Riser, Vessel, cavity::Inside,
@@ -295,9 +297,16 @@ proptest! {
         let parts: Vec<BillPart> = stacks
             .iter()
             .zip(&plans)
-            .map(|(((vessel, layers), tags), plan)| BillPart { tags: *tags, vessel, layers, plan })
+            .map(|(((vessel, layers), tags), plan)| BillPart {
+                tags: *tags,
+                vessel,
+                layers,
+                plan,
+                purpose: Purpose::Dechlorination,
+                regime: Regime::Backwashed,
+            })
             .collect();
-        let bill = bill(JobKind::New, &parts);
+        let bill = bill(JobKind::New, Some(&Spent::default()), &parts);
         for line in bill.pooled.iter().filter(|line| line.unit == CountUnit::Pack) {
             let alone: u32 = bill
                 .vessels

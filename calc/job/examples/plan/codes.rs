@@ -165,7 +165,7 @@ pub fn verdict(manner: &Manner, verdict: &Verdict, layers: &[Id], names: &[Strin
         Subject::PressureLoss { peak: true } => ("pressure_loss_peak", vec![]),
         Subject::Label { .. } => ("label", vec![]),
         Subject::ServiceLift => ("service_lift", vec![]),
-        Subject::Feed => ("feed", vec![]),
+        Subject::Feed { .. } => ("feed", vec![]),
     };
     let words = manner.verdict(verdict, names);
     let remedies: Vec<Value> = verdict

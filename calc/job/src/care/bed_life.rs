@@ -226,6 +226,9 @@ impl Lives {
     /// wrote its beginning down it is counted from its first visit.
     #[must_use]
     pub fn water_through(&self, bed: &BedLife, until: Day) -> Option<f64> {
+        if bed.stays.is_empty() {
+            return None;
+        }
         let mut sum = 0.0;
         for stay in &bed.stays {
             let from = stay.from.or_else(|| bed.visits.first().and_then(Visit::date))?;

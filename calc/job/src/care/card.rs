@@ -40,6 +40,8 @@ pub enum CareReason {
         unit: TestUnit,
         /// When.
         day: Day,
+        /// Since when it has shown something at every test.
+        since: Day,
     },
     /// The outlet shows more than its limit.
     OutletAboveLimit {
@@ -283,6 +285,13 @@ impl Card {
         self.bed.visits.iter().rev().find_map(|visit| Some((visit, visit.test(VisitField::Outlet)?)))
     }
 
+    /// The day since which every test of the outlet has shown something.
+    fn shows_since(&self) -> Option<Day> {
+        let tests =
+            self.bed.visits.iter().rev().filter_map(|visit| Some((visit.date()?, visit.test(VisitField::Outlet)?)));
+        tests.take_while(|(_, test)| test.found()).last().map(|(day, _)| day)
+    }
+
     fn judged(&self, today: Day) -> (CareMark, CareReason) {
         if let Some(reason) = self.order(today) {
             return (CareMark::OrderNow, reason);
@@ -299,7 +308,7 @@ impl Card {
         {
             let (outlet, unit) = (test.value, visit.unit);
             if test.found() && shows_nothing(self.purpose) {
-                return Some(CareReason::OutletShows { outlet, unit, day });
+                return Some(CareReason::OutletShows { outlet, unit, day, since: self.shows_since().unwrap_or(day) });
             }
             if let Some(limit) = self.limit_in(unit)
                 && test.found()

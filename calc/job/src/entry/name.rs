@@ -1,7 +1,7 @@
 //! The names by which people write a unit.
 
-use super::Unit;
 use super::glyph::Glyph;
+use super::{Dimension, Unit};
 
 /// Every unit with its names, a space between two.
 const NAMES: &[(Unit, &str)] = &[
@@ -48,6 +48,30 @@ const NAMES: &[(Unit, &str)] = &[
     (Unit::Minute, "min mins minute minutes"),
     (Unit::Hour, "h hr hrs hour hours"),
     (Unit::Day, "d day days"),
+    (Unit::UsGallonPerDay, "gpd gal/d gal/day gallons/day usgal/day"),
+    (Unit::LitrePerDay, "l/d l/day litres/day liters/day"),
+    (Unit::CubicMetrePerDay, "m3/d m3/day"),
+    (
+        Unit::GrainPerCubicFoot,
+        "gr/cuftcaco3 gr/ft3 gr/cuft gr/cf grains/cuft grains/ft3 grain/ft3 gr/cubicfoot grains/cubicfoot",
+    ),
+    (Unit::MilligramPerLitre, "mg/l mg/liter mg/litre ppm g/m3"),
+    (Unit::MicrogramPerLitre, "µg/l μg/l ug/l ppb mg/m3"),
+    (
+        Unit::AsCalciumCarbonate,
+        "mg/lcaco3 mg/lascaco3 mgcaco3/l mgcaco3/litre ppmcaco3 ppmascaco3 caco3 ascaco3 g/m3caco3",
+    ),
+    (Unit::GrainPerGallon, "gpg gr/gal grains/gal grain/gal grains/gallon grain/gallon gr/usgal"),
+    (Unit::GermanDegree, "°dh dh °d germandegree germandegrees"),
+    // "°f" is a degree Fahrenheit where a temperature is wanted.
+    (Unit::FrenchDegree, "°fh fh °f f °tf frenchdegree frenchdegrees"),
+    (Unit::MilliequivalentPerLitre, "meq/l mval/l"),
+    (Unit::MillimolePerLitre, "mmol/l mm/l"),
+    (Unit::AsCalcium, "mg/lca mg/lasca mgca/l ppmca ppmasca"),
+    (Unit::AsMagnesium, "mg/lmg mg/lasmg mgmg/l ppmmg ppmasmg"),
+    (Unit::GramPerLitreAsCalciumCarbonate, "g/lcaco3 g/lascaco3 gcaco3/l kg/m3caco3"),
+    (Unit::EquivalentPerLitre, "eq/l val/l"),
+    (Unit::AsBicarbonate, "mg/lhco3 mg/lashco3 mghco3/l ppmhco3 ppmashco3"),
 ];
 
 /// The unit these letters name, or nothing.
@@ -56,7 +80,17 @@ const NAMES: &[(Unit, &str)] = &[
 /// before a digit does ("ft 3" is not a cubic foot).
 pub(super) fn unit_named(glyphs: &[Glyph]) -> Option<Unit> {
     let name = folded(glyphs)?;
-    NAMES.iter().find(|(_, names)| names.split(' ').any(|known| known == name)).map(|(unit, _)| *unit)
+    units_called(&name).next()
+}
+
+/// The unit of this kind that these letters name: "°f" is warm where a temperature is wanted, hard where hardness is.
+pub(super) fn unit_named_for(glyphs: &[Glyph], wanted: Dimension) -> Option<Unit> {
+    let name = folded(glyphs)?;
+    units_called(&name).find(|unit| unit.dimension() == wanted)
+}
+
+fn units_called(name: &str) -> impl Iterator<Item = Unit> {
+    NAMES.iter().filter(move |(_, names)| names.split(' ').any(|known| known == name)).map(|(unit, _)| *unit)
 }
 
 /// The name with what doesn't count taken out; nothing when a space stands before a digit.
@@ -73,7 +107,7 @@ fn folded(glyphs: &[Glyph]) -> Option<String> {
             '.' if name.ends_with(|last: char| last.is_ascii_lowercase()) => continue,
             '^' | '·' | '⋅' | '(' | ')' => continue,
             '²' => '2',
-            '³' => '3',
+            '³' | '₃' => '3',
             '′' => '\'',
             other => other,
         };

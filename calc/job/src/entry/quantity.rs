@@ -1,7 +1,7 @@
 //! A sign, a number, and the unit or second part behind it.
 
 use super::glyph::{Glyph, as_typed, raised_digit, vulgar_fraction};
-use super::name::unit_named;
+use super::name::{unit_named, unit_named_for};
 use super::number::{Number, Reader};
 use super::{Dimension, LARGEST_SI, Misread, SMALLEST_SI, Understood, Unit};
 
@@ -65,10 +65,10 @@ fn with_named_unit(reader: &mut Reader<'_>, number: Number, wanted: Dimension) -
     if !starts_a_name {
         return Err(reader.not_a_number());
     }
-    let named = unit_named(tail);
-    if let Some(unit) = named.filter(|unit| unit.dimension() == wanted) {
+    if let Some(unit) = unit_named_for(tail, wanted) {
         return Ok((number.value(), unit));
     }
+    let named = unit_named(tail);
     let found = match two_parts(reader, number)? {
         Some((value, unit)) if unit.dimension() == wanted => return Ok((value, unit)),
         Some((_, unit)) => named.unwrap_or(unit),

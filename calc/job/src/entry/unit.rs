@@ -29,6 +29,10 @@ pub enum Dimension {
     Ratio,
     /// Pieces.
     Count,
+    /// Kilograms per cubic metre of water inside, of the thing itself.
+    Concentration,
+    /// Kilograms per cubic metre of water inside, as calcium carbonate: hardness and alkalinity.
+    Hardness,
 }
 
 /// A unit of the trade. The ids (see [`Unit::id`]) are permanent: saved jobs hold them.
@@ -153,6 +157,57 @@ pub enum Unit {
     /// Day of 24 hours.
     #[serde(rename = "d")]
     Day,
+    /// US gallon per day.
+    #[serde(rename = "gal_d")]
+    UsGallonPerDay,
+    /// Litre per day.
+    #[serde(rename = "L_d")]
+    LitrePerDay,
+    /// Cubic metre per day.
+    #[serde(rename = "m3_d")]
+    CubicMetrePerDay,
+    /// Grain per cubic foot: what a volume of resin takes up.
+    #[serde(rename = "gr_ft3")]
+    GrainPerCubicFoot,
+    /// Milligram per litre of the thing itself.
+    #[serde(rename = "mg_L")]
+    MilligramPerLitre,
+    /// Microgram per litre of the thing itself.
+    #[serde(rename = "ug_L")]
+    MicrogramPerLitre,
+    /// Milligram per litre as calcium carbonate.
+    #[serde(rename = "mg_L_CaCO3")]
+    AsCalciumCarbonate,
+    /// Grain per US gallon, as calcium carbonate.
+    #[serde(rename = "gr_gal")]
+    GrainPerGallon,
+    /// German degree: ten milligrams of CaO in a litre.
+    #[serde(rename = "dH")]
+    GermanDegree,
+    /// French degree: ten milligrams of CaCO₃ in a litre.
+    #[serde(rename = "fH")]
+    FrenchDegree,
+    /// Milliequivalent per litre.
+    #[serde(rename = "meq_L")]
+    MilliequivalentPerLitre,
+    /// Millimole per litre of calcium, magnesium or carbonate.
+    #[serde(rename = "mmol_L")]
+    MillimolePerLitre,
+    /// Milligram per litre as calcium.
+    #[serde(rename = "mg_L_Ca")]
+    AsCalcium,
+    /// Milligram per litre as magnesium.
+    #[serde(rename = "mg_L_Mg")]
+    AsMagnesium,
+    /// Milligram per litre as bicarbonate.
+    #[serde(rename = "mg_L_HCO3")]
+    AsBicarbonate,
+    /// Gram per litre as calcium carbonate: what a volume of resin takes up.
+    #[serde(rename = "g_L_CaCO3")]
+    GramPerLitreAsCalciumCarbonate,
+    /// Equivalent per litre of resin.
+    #[serde(rename = "eq_L")]
+    EquivalentPerLitre,
 }
 
 // Definitions, exact. Inch, foot and pound: international yard and pound agreement of 1959.
@@ -170,6 +225,14 @@ const STANDARD_GRAVITY: f64 = 9.806_65;
 const MINUTE: f64 = 60.0;
 const HOUR: f64 = 3600.0;
 const DAY: f64 = 86_400.0;
+/// A seven-thousandth of a pound.
+const GRAIN: f64 = 0.000_064_798_91;
+// Molar masses, kg/mol, of the standard atomic weights of 2021, abridged (IUPAC).
+const CALCIUM_CARBONATE: f64 = 0.100_086;
+const CALCIUM_OXIDE: f64 = 0.056_077;
+const CALCIUM: f64 = 0.040_078;
+const MAGNESIUM: f64 = 0.024_305;
+const BICARBONATE: f64 = 0.061_016;
 /// Kelvin at 0 °C.
 const ICE_POINT: f64 = 273.15;
 /// Degrees Fahrenheit from absolute zero to 0 °F.
@@ -229,11 +292,29 @@ impl Unit {
         Self::Minute,
         Self::Hour,
         Self::Day,
+        Self::UsGallonPerDay,
+        Self::LitrePerDay,
+        Self::CubicMetrePerDay,
+        Self::GrainPerCubicFoot,
+        Self::MilligramPerLitre,
+        Self::MicrogramPerLitre,
+        Self::AsCalciumCarbonate,
+        Self::GrainPerGallon,
+        Self::GermanDegree,
+        Self::FrenchDegree,
+        Self::MilliequivalentPerLitre,
+        Self::MillimolePerLitre,
+        Self::AsCalcium,
+        Self::AsMagnesium,
+        Self::AsBicarbonate,
+        Self::GramPerLitreAsCalciumCarbonate,
+        Self::EquivalentPerLitre,
     ];
 
     const fn row(self) -> Row {
         use Dimension::{
-            Area, Count, Density, FlowPerArea, Length, Mass, Pressure, Ratio, Temperature, Time, Volume, VolumeFlow,
+            Area, Concentration, Count, Density, FlowPerArea, Hardness, Length, Mass, Pressure, Ratio, Temperature,
+            Time, Volume, VolumeFlow,
         };
         match self {
             Self::Inch => row("in", "in", Length, INCH),
@@ -277,6 +358,25 @@ impl Unit {
             Self::Minute => row("min", "min", Time, MINUTE),
             Self::Hour => row("h", "h", Time, HOUR),
             Self::Day => row("d", "d", Time, DAY),
+            Self::UsGallonPerDay => row("gal_d", "gal/d", VolumeFlow, US_GALLON / DAY),
+            Self::LitrePerDay => row("L_d", "L/d", VolumeFlow, LITRE / DAY),
+            Self::CubicMetrePerDay => row("m3_d", "m³/d", VolumeFlow, 1.0 / DAY),
+            Self::GrainPerCubicFoot => row("gr_ft3", "gr/cu ft CaCO₃", Hardness, GRAIN / CUBIC_FOOT),
+            Self::MilligramPerLitre => row("mg_L", "mg/L", Concentration, 0.001),
+            Self::MicrogramPerLitre => row("ug_L", "µg/L", Concentration, 0.000_001),
+            Self::AsCalciumCarbonate => row("mg_L_CaCO3", "mg/L CaCO₃", Hardness, 0.001),
+            Self::GrainPerGallon => row("gr_gal", "gr/gal", Hardness, GRAIN / US_GALLON),
+            Self::GermanDegree => row("dH", "°dH", Hardness, 0.01 * CALCIUM_CARBONATE / CALCIUM_OXIDE),
+            Self::FrenchDegree => row("fH", "°fH", Hardness, 0.01),
+            Self::MilliequivalentPerLitre => row("meq_L", "meq/L", Hardness, CALCIUM_CARBONATE / 2.0),
+            Self::MillimolePerLitre => row("mmol_L", "mmol/L", Hardness, CALCIUM_CARBONATE),
+            Self::GramPerLitreAsCalciumCarbonate => row("g_L_CaCO3", "g/L CaCO₃", Hardness, 1.0),
+            Self::EquivalentPerLitre => row("eq_L", "eq/L", Hardness, 1000.0 * CALCIUM_CARBONATE / 2.0),
+            Self::AsCalcium => row("mg_L_Ca", "mg/L Ca", Hardness, 0.001 * CALCIUM_CARBONATE / CALCIUM),
+            Self::AsMagnesium => row("mg_L_Mg", "mg/L Mg", Hardness, 0.001 * CALCIUM_CARBONATE / MAGNESIUM),
+            Self::AsBicarbonate => {
+                row("mg_L_HCO3", "mg/L HCO₃", Hardness, 0.001 * CALCIUM_CARBONATE / (2.0 * BICARBONATE))
+            }
         }
     }
 
@@ -342,14 +442,35 @@ impl Unit {
                 &[Self::PoundPerCubicFoot, Self::KilogramPerCubicMetre, Self::GramPerLitre, Self::KilogramPerLitre]
             }
             Dimension::Temperature => &[Self::Fahrenheit, Self::Celsius],
-            Dimension::VolumeFlow => {
-                &[Self::UsGallonPerMinute, Self::LitrePerMinute, Self::CubicMetrePerHour, Self::LitrePerHour]
-            }
+            Dimension::VolumeFlow => &[
+                Self::UsGallonPerMinute,
+                Self::LitrePerMinute,
+                Self::CubicMetrePerHour,
+                Self::LitrePerHour,
+                Self::UsGallonPerDay,
+                Self::LitrePerDay,
+                Self::CubicMetrePerDay,
+            ],
             Dimension::FlowPerArea => &[Self::UsGallonPerMinuteSquareFoot, Self::MetrePerHour],
             Dimension::Pressure => &[Self::Psi, Self::Bar, Self::Kilopascal],
             Dimension::Time => &[Self::Second, Self::Minute, Self::Hour, Self::Day],
             Dimension::Ratio => &[Self::Percent, Self::One],
             Dimension::Count => &[Self::Each],
+            Dimension::Concentration => &[Self::MilligramPerLitre, Self::MicrogramPerLitre],
+            Dimension::Hardness => &[
+                Self::AsCalciumCarbonate,
+                Self::GrainPerGallon,
+                Self::GermanDegree,
+                Self::FrenchDegree,
+                Self::MilliequivalentPerLitre,
+                Self::MillimolePerLitre,
+                Self::AsCalcium,
+                Self::AsMagnesium,
+                Self::AsBicarbonate,
+                Self::GrainPerCubicFoot,
+                Self::GramPerLitreAsCalciumCarbonate,
+                Self::EquivalentPerLitre,
+            ],
         }
     }
 }

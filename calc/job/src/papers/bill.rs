@@ -3,11 +3,11 @@
 use bedwright_calc::supply::BillLine;
 
 use super::title::{notes, subtitle, title_block};
-use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, left_out};
+use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, left_out, shelf_of};
 use crate::answers::JobBill;
 use crate::id::Id;
 use crate::job::Job;
-use crate::words::{Label, Manner};
+use crate::words::{BillLabel, Label, Manner};
 
 /// What a vessel is called: its tags, or its place among the job's vessels.
 #[must_use]
@@ -54,6 +54,13 @@ pub fn bill_of_materials(job: &Job, bill: &JobBill, manner: Manner, today: &str)
         let text = format!("{} {}. {reasons}", manner.label(Label::LeftOut), out.name);
         rows.push(Row::remark(format!("left_out:{}", out.vessel), text.trim()));
     }
+    if !bill.removed.is_empty() {
+        rows.push(Row::heading("removed", manner.label(BillLabel::Chosen)));
+        rows.extend(bill.removed.iter().map(|(line, reason)| {
+            let text = format!("{} {} {}: {reason}", line.quantity, manner.unit_of(line), manner.item(&line.item));
+            Row::remark(format!("removed:{}", line.item.key()), text)
+        }));
+    }
     Paper {
         kind: PaperKind::BillOfMaterials,
         title: manner.label(Label::BillOfMaterials).to_owned(),
@@ -75,7 +82,7 @@ pub fn bill_of_materials(job: &Job, bill: &JobBill, manner: Manner, today: &str)
 }
 
 fn line_row(job: &Job, key: String, line: &BillLine, saved: Option<u32>, manner: Manner) -> Row {
-    let part = job.picking.body.lines.get(&line.item.key()).map_or("", |pick| pick.part_number.trim());
+    let part = shelf_of(job, &line.item).part_number;
     let mut remarks = Vec::new();
     if let Some(saved) = saved {
         remarks.push(format!("{} {saved}", manner.label(Label::Saved)));
@@ -87,7 +94,7 @@ fn line_row(job: &Job, key: String, line: &BillLine, saved: Option<u32>, manner:
         key,
         RowKind::Item,
         vec![
-            text_or_empty(part),
+            text_or_empty(&part),
             Cell::Text(manner.item(&line.item)),
             Cell::Large(line.quantity.to_string()),
             Cell::Text(manner.unit_of(line).to_owned()),

@@ -88,7 +88,7 @@ pub fn work_sheet(of: &SheetOf, which: WorkSheet) -> Paper {
         rows.push(text_row(of, LoadingText::Deviations, LoadingLabel::Deviations));
     }
     let columns = vec![
-        Column::new("tick", "", Align::Start, 5),
+        Column::new("check", "", Align::Start, 5),
         Column::new("step", of.say(LoadingLabel::Step), Align::Start, 52),
         Column::new("expected", of.say(LoadingLabel::Expected), Align::Start, 18),
         Column::new("read", of.say(LoadingLabel::Read), Align::Start, 14),

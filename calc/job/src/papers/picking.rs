@@ -9,7 +9,7 @@ use bedwright_calc::supply::{BillLine, Fitting, Item};
 
 use super::bill::{count_of_lines, text_or_empty, weight_of};
 use super::title::{notes, subtitle, title_block};
-use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, natural_order, send, vessel_name};
+use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, Shelf, natural_order, send, shelf_of, vessel_name};
 use crate::answers::JobBill;
 use crate::answers::supply::lifting_index_of;
 use crate::drawing::code_128;
@@ -40,6 +40,8 @@ pub struct PickRow {
     pub returns: bool,
     /// What was typed on the line.
     pub line: PickLine,
+    /// Where it lies and its part number: as typed, else as the price list says.
+    pub shelf: Shelf,
     /// What the shelf gave.
     pub taken: TakenLine,
     /// Whether it was picked.
@@ -90,7 +92,7 @@ pub fn pick_rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<PickRow> {
     };
     // Stable: lines of one bin, and those without, keep the order of the bill.
     order::sorted(rows, |a, b| {
-        let (left, right) = (a.line.bin.trim(), b.line.bin.trim());
+        let (left, right) = (a.shelf.bin.as_str(), b.shelf.bin.as_str());
         left.is_empty().cmp(&right.is_empty()).then_with(|| natural_order(left, right))
     })
 }
@@ -149,6 +151,7 @@ fn pick_row(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> PickR
         heavy: each.is_some_and(too_heavy),
         split: split(job, bill, line, manner),
         returns: line.returns,
+        shelf: shelf_of(job, &line.item),
         line: typed,
         taken,
         state,
@@ -176,6 +179,7 @@ fn picked_row(job: &Job, line: PickedLine) -> PickRow {
         lifting: each.and_then(|each| lifting_index_of(job, each)),
         split: line.split,
         returns: line.returns,
+        shelf: Shelf { bin: line.bin.trim().to_owned(), part_number: line.part_number.trim().to_owned() },
         line: PickLine {
             bin: line.bin,
             part_number: line.part_number,
@@ -212,8 +216,8 @@ pub fn picked_lines(job: &Job, bill: &JobBill, manner: Manner) -> Option<Vec<Pic
             asked: row.quantity,
             picked,
             each_kg: row.each.map(|each| each.value),
-            bin: row.line.bin,
-            part_number: row.line.part_number,
+            bin: row.shelf.bin,
+            part_number: row.shelf.part_number,
             lot: row.line.lot,
             date: row.taken.date,
             instead: row.taken.instead,
@@ -381,8 +385,8 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
         RowKind::Item,
         vec![
             Cell::Tick(matches!(row.state, PickState::Picked | PickState::Short { .. })),
-            text_or_empty(row.line.bin.trim()),
-            part_cell(&row.line),
+            text_or_empty(&row.shelf.bin),
+            part_cell(&row.shelf.part_number),
             Cell::Text(row.item.clone()),
             Cell::Large(row.quantity.to_string()),
             Cell::Text(row.unit.clone()),
@@ -395,8 +399,8 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
 }
 
 /// A part number, large, and as bars.
-fn part_cell(line: &PickLine) -> Cell {
-    let text = line.part_number.trim();
+fn part_cell(text: &str) -> Cell {
+    let text = text.trim();
     if text.is_empty() { Cell::Empty } else { Cell::Code { text: text.to_owned(), bars: code_128(text) } }
 }
 
@@ -410,7 +414,7 @@ fn back_row(back: &PutBack) -> Row {
         vec![
             Cell::Tick(false),
             text_or_empty(back.line.bin.trim()),
-            part_cell(&back.line),
+            part_cell(&back.line.part_number),
             Cell::Text(back.item.clone()),
             Cell::Large(back.picked.to_string()),
             Cell::Empty,

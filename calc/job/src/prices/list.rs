@@ -159,6 +159,12 @@ impl ListEdit {
         ListEdit::Rows(vec![(row.key.clone(), Some(Arc::new(row)))])
     }
 
+    /// One row as a person changed it: their own from now on.
+    #[must_use]
+    pub fn own(row: PriceRow) -> ListEdit {
+        ListEdit::row(PriceRow { origin: Origin::Own, ..row })
+    }
+
     /// The list as it ships, prices blank. What was typed or brought in is gone, until this is undone.
     #[must_use]
     pub fn reset(list: &PriceList) -> ListEdit {

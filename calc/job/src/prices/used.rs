@@ -98,6 +98,15 @@ impl<'a> Prices<'a> {
     }
 }
 
+/// As [`carries`], only for rows the job has none of yet: what it carries stays as it is.
+#[must_use]
+pub fn lacks(job: &Job, list: &PriceList, bill: &JobBill) -> Option<Edit> {
+    let Some(Edit::All(edits)) = carries(job, list, bill, &[]) else { return None };
+    let there = |edit: &Edit| matches!(edit, Edit::Price { key, .. } if job.prices.body.row(key).is_some());
+    let edits: Vec<Edit> = edits.into_iter().filter(|edit| !there(edit)).collect();
+    edits.iter().any(|edit| matches!(edit, Edit::Price { .. })).then_some(Edit::All(edits))
+}
+
 /// What a job's own rows would have to become so that they are those of the list, for everything on its bill and for
 /// `more` keys; nothing where they are that already. Rows the list says nothing of stay as they are.
 #[must_use]

@@ -1,15 +1,15 @@
 //! From what was typed of the water side to what can be calculated with.
 
 use bedwright_calc::fill::{Layer, Role};
-use bedwright_calc::hydraulics::{Duty, Purpose, Regime, Site};
+use bedwright_calc::hydraulics::{Duty, FeedQuantity, Purpose, Regime, Site};
 use bedwright_calc::material::Grains;
 use bedwright_calc::quantity::{
-    Assumption, Basis, Known, Source, Temperature, Term, cubic_metres_per_second, kelvins, kilograms,
-    kilograms_per_cubic_metre, metres, pascals,
+    Amount, Assumption, Basis, Concentration, Known, Source, Temperature, Term, cubic_metres_per_second, kelvins,
+    kilograms, kilograms_per_cubic_metre, metres, pascals,
 };
 
 use crate::edit::WaterOf;
-use crate::entry::{Misread, Understood};
+use crate::entry::{Dimension, Misread, Understood};
 use crate::field::WaterField;
 use crate::id::Id;
 use crate::sections::site::{Entries, SiteConditions, VesselDuty, WaterSource};
@@ -41,6 +41,15 @@ impl WaterReading {
         self.misread.is_empty()
     }
 }
+
+/// Where each reading of the water that feeds reverse osmosis is typed.
+const FEED: &[(WaterField, FeedQuantity)] = &[
+    (WaterField::FeedFreeChlorine, FeedQuantity::FreeChlorine),
+    (WaterField::FeedTotalChlorine, FeedQuantity::TotalChlorine),
+    (WaterField::FeedHardness, FeedQuantity::Hardness),
+    (WaterField::FeedIron, FeedQuantity::Iron),
+    (WaterField::SiltDensityIndex, FeedQuantity::SiltDensityIndex),
+];
 
 /// The entries that a duty of these choices is asked for.
 #[must_use]
@@ -94,7 +103,15 @@ pub fn read_water(
         asked.air_head = reader.typed(&of, e, WaterField::AirHead, metres);
     }
     asked.upper_slot_width = reader.typed(&of, e, WaterField::UpperSlotWidth, metres);
-    asked.silt_density_index = reader.typed(&of, e, WaterField::SiltDensityIndex, |x| x);
+    for (field, quantity) in FEED {
+        if let Some((si, basis)) = reader.bare(&of, e, *field) {
+            let value = match field.dimension() {
+                Dimension::Ratio => Amount::Ratio(si),
+                _ => Concentration::kilograms_per_cubic_metre(si).into(),
+            };
+            asked.feed.push((*quantity, Known { value, basis, source: Source::Typed }));
+        }
+    }
     asked.empty_mass = reader.typed(&of, e, WaterField::EmptyMass, kilograms);
     asked.foot_diameter = reader.typed(&of, e, WaterField::FootDiameter, metres);
     let none = Entries::default();
@@ -249,6 +266,9 @@ pub fn water_field_of(term: Term, vessel: &Id, layer: Option<&Id>) -> Option<(Wa
     use WaterField as F;
     let of_vessel = |field| Some((WaterOf::Vessel(vessel.clone()), field));
     let of_layer = |field| layer.map(|layer| (WaterOf::Layer(vessel.clone(), layer.clone()), field));
+    if let Some((field, _)) = FEED.iter().find(|(_, quantity)| quantity.term() == term) {
+        return of_vessel(*field);
+    }
     match term {
         Term::WaterTemperature | Term::TemperatureHigh => Some((WaterOf::Site, F::TemperatureHigh)),
         Term::TemperatureLow => Some((WaterOf::Site, F::TemperatureLow)),

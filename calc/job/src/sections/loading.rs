@@ -256,7 +256,7 @@ impl Loading {
     }
 
     /// The same, to change it.
-    pub(crate) fn of_mut(&mut self, vessel: &Id, tag: &str) -> Option<&mut TagLoading> {
+    fn of_mut(&mut self, vessel: &Id, tag: &str) -> Option<&mut TagLoading> {
         let at = self.tags.partition_point(|there| (&there.vessel, there.tag.as_str()) < (vessel, tag));
         if self.of(vessel, tag).is_none() {
             self.tags.insert(at, TagLoading::new(vessel, tag));
@@ -264,8 +264,26 @@ impl Loading {
         self.tags.get_mut(at)
     }
 
+    /// Notes that somebody read the cautions, or that they didn't; whether they had before.
+    pub(crate) fn acknowledge(&mut self, of: &Acknowledgement, read: bool) -> bool {
+        let there = self.acknowledged.iter().position(|there| there == of);
+        match (there, read) {
+            (None, true) => self.acknowledged.push(of.clone()),
+            (Some(at), false) => drop(self.acknowledged.remove(at)),
+            _ => {}
+        }
+        there.is_some()
+    }
+
+    /// Makes a change of a vessel and says what takes it back; nothing where there is no such drum or place.
+    pub(crate) fn change(&mut self, vessel: &Id, tag: &str, change: TagChange) -> Option<TagChange> {
+        let change = self.of_mut(vessel, tag).and_then(|there| there.change(change));
+        self.tidy();
+        change
+    }
+
     /// A vessel of which nothing is said isn't kept, so that taking the first tick back leaves what was there before it.
-    pub(crate) fn tidy(&mut self) {
+    fn tidy(&mut self) {
         self.tags.retain(|there| *there != TagLoading::new(&there.vessel, &there.tag));
     }
 

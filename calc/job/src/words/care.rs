@@ -61,11 +61,14 @@ impl Manner {
     fn reason_english(&self, reason: &CareReason) -> String {
         let (test, on) = (|value: f64, unit: TestUnit| self.test(value, unit), |day: &Day| day.text());
         match reason {
-            CareReason::OutletShows { outlet, unit, day } => format!(
-                "The outlet showed {} on {}: the first that isn't nought. The bed is being spent.",
-                test(*outlet, *unit),
-                on(day)
-            ),
+            CareReason::OutletShows { outlet, unit, day, since } => {
+                let first = if since == day {
+                    "the first that isn't nought".to_owned()
+                } else {
+                    format!("not nought since {}", on(since))
+                };
+                format!("The outlet showed {} on {}: {first}. The bed is being spent.", test(*outlet, *unit), on(day))
+            }
             CareReason::OutletAboveLimit { outlet, limit, unit, day } => {
                 format!(
                     "The outlet showed {} on {}, above its limit of {}.",

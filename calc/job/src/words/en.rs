@@ -1,6 +1,7 @@
 //! Sentences in English.
 
 pub(super) mod loading;
+pub(super) mod prices;
 mod term;
 mod verdict;
 pub(super) mod water;

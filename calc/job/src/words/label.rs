@@ -29,12 +29,17 @@ macro_rules! labels {
     };
 }
 
+mod bill;
 pub mod calculation;
+mod prices;
+
+pub use bill::BillLabel;
 mod care;
 pub mod loading;
 
 pub use care::CareLabel;
 pub(super) use labels;
+pub use prices::PriceLabel;
 mod quote;
 
 pub use quote::QuoteLabel;
@@ -329,6 +334,7 @@ Label {
     FromSurface = "River, lake or rain",
     DutyTitle = "What it must do",
     MoreOfDuty = "Pressures, label, weights",
+    FeedOfDuty = "Where it feeds reverse osmosis",
     PurposeTitle = "Purpose",
     PurposeDechlorination = "Take chlorine out",
     PurposeChloramine = "Take chloramine out",
@@ -374,6 +380,8 @@ Label {
     EvidenceDrop = "Clean pressure drop",
     EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
     EvidenceDropKnown = "Settled voidage by clean pressure drops:",
+    EvidenceReadings = "Readings:",
+    EvidenceSince = "since",
     EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
     DropWord = "Pressure lost over the bed",
     LayerWord = "Layer",

@@ -1,6 +1,6 @@
 //! The sheets of removal and loading in words: steps, cautions, what a tape reading says.
 
-use bedwright_calc::fill::{Deviation, Explanation, Rung, SurfaceState, Tape};
+use bedwright_calc::fill::{Deviation, Rung, SurfaceState, Tape};
 use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::{Length, VolumeRate};
 
@@ -86,14 +86,6 @@ impl Manner {
         }
         match self.language {
             Language::English => en::loading::deviation(*self, rung, found, pack),
-        }
-    }
-
-    /// One thing that would explain a reading.
-    #[must_use]
-    pub fn explanation(&self, explanation: &Explanation, pack: &Pack) -> String {
-        match self.language {
-            Language::English => en::loading::explanation(*self, explanation, pack),
         }
     }
 

@@ -9,7 +9,6 @@ use super::{Fixed, Language, Manner};
 use crate::field::SupplyField;
 use crate::papers::Tool;
 use crate::picked::Step;
-use crate::prices::AmountFault;
 
 labels! {
 /// A text of packs, pick list, staging or labels.
@@ -136,22 +135,6 @@ impl Manner {
                 SupplyField::LiftTwist => "Twist to the side, degrees",
                 SupplyField::LabelWidth => "Label width",
                 SupplyField::LabelHeight => "Label height",
-            },
-        }
-    }
-
-    /// Why a text is no amount of money.
-    #[must_use]
-    pub fn amount_fault(&self, fault: AmountFault) -> String {
-        match self.language {
-            Language::English => match fault {
-                AmountFault::NotAnAmount => "This is no amount. Type digits, like 38.50.".to_owned(),
-                AmountFault::Negative => "An amount can't be below nought.".to_owned(),
-                AmountFault::TooLarge => "At most twelve digits before the mark.".to_owned(),
-                AmountFault::TooFine => "At most six digits behind the mark.".to_owned(),
-                AmountFault::Mark { found, decimal } => {
-                    format!("“{found}” could be taken two ways here; the decimal mark is “{decimal}”.")
-                }
             },
         }
     }

@@ -264,3 +264,58 @@ fn a_problem_of_the_inside_stands_under_an_entry_that_is_asked_for() {
         assert_eq!(hit.problem, None);
     }
 }
+
+/// What is typed of the water after the vessel is judged reading by reading; a mistake stands under its own entry.
+#[test]
+fn the_feed_of_a_membrane_is_read_in_the_units_it_is_measured_in() {
+    use bedwright_calc::quantity::{Mark, Subject, Term};
+    use bedwright_job::answers::vessel_answers;
+    use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
+    use bedwright_job::edit::WaterOf;
+    use bedwright_job::field::WaterField;
+    use bedwright_job::reading::site::water_field_of;
+
+    let filter = Id::new("filter");
+    let of = |typed: &[(WaterField, &str, Unit)]| -> WaterAnswers {
+        let mut job = jobs::sample();
+        for (field, text, unit) in typed {
+            let entry = Some(jobs::measured(text, *unit));
+            jobs::change(&mut job, Edit::Water { of: WaterOf::Vessel(filter.clone()), field: *field, entry });
+        }
+        let vessel = vessel_answers(job.vessel(&filter).unwrap(), &job.plan_of(&filter));
+        water_answers(&vessel, &WaterAsked::of(&job, &filter))
+    };
+    let marks = |answers: &WaterAnswers| -> Vec<(Term, Mark)> {
+        let feed = answers.verdicts.iter().filter_map(|verdict| match verdict.subject {
+            Subject::Feed { quantity } => Some((quantity, verdict.mark)),
+            _ => None,
+        });
+        feed.collect()
+    };
+    let milligrams = Unit::MilligramPerLitre;
+    let found = of(&[
+        (WaterField::FeedFreeChlorine, "0.02", milligrams),
+        (WaterField::FeedTotalChlorine, "0.4", milligrams),
+        // 12 grains a gallon are 205 mg/L as calcium carbonate.
+        (WaterField::FeedHardness, "12", Unit::GrainPerGallon),
+        (WaterField::FeedIron, "20 ug/L", milligrams),
+        (WaterField::SiltDensityIndex, "4", Unit::One),
+    ]);
+    assert_eq!(found.problems, []);
+    let wanted = [
+        (Term::TotalChlorine, Mark::Stop),
+        (Term::Hardness, Mark::Caution),
+        (Term::SiltDensityIndex, Mark::Caution),
+        (Term::FreeChlorine, Mark::Fine),
+        (Term::Iron, Mark::Fine),
+    ];
+    assert_eq!(marks(&found), wanted);
+    // Free chlorine above all of it: under the entry of the total, and the rest of the water side waits for it.
+    let wrong =
+        of(&[(WaterField::FeedFreeChlorine, "1", milligrams), (WaterField::FeedTotalChlorine, "0.5", milligrams)]);
+    let problem = wrong.problems.first().unwrap();
+    let field = water_field_of(problem.term, &filter, None);
+    assert_eq!(field, Some((WaterOf::Vessel(filter.clone()), WaterField::FeedTotalChlorine)));
+    let said = Manner::default().problem(problem);
+    assert_eq!(said, "Total chlorine must be more than the free chlorine, 1 mg/L; it is 0.5 mg/L.");
+}

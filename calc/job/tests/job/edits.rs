@@ -11,13 +11,16 @@ use bedwright_job::Job;
 use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{
+    KitField, LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField,
+};
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
 use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::{Head, TextField};
+use bedwright_job::sections::kit::Kit;
 use bedwright_job::sections::loading::{
     Acknowledgement, Drum, Loading, LoadingText, Photo, ReadingPlace, RemovalMethod, Stamp, TagChange, TapeReading,
     WorkSheet,
@@ -281,6 +284,9 @@ fn of_the_prices() -> impl Strategy<Value = Edit> {
         price_row().prop_map(|row| Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) }),
         price_row().prop_map(|row| Edit::Price { key: "own:a".to_owned(), row: Some(Arc::new(row)) }),
         one_of(&["own:a", "own:b"]).prop_map(|key| Edit::Price { key: key.to_owned(), row: None }),
+        (one_of(KitField::ALL), prop::option::of(entry())).prop_map(|(field, entry)| Edit::Kit { field, entry }),
+        (one_of(&["own:a", "own:b"]), prop::option::of(text()))
+            .prop_map(|(key, reason)| Edit::LeaveOut { key: key.to_owned(), reason }),
         (text(), text()).prop_map(|(title, currency)| Edit::Catalogue(Catalogue { title, currency, revision: None })),
     ]
 }
@@ -353,13 +359,14 @@ fn edit() -> impl Strategy<Value = Edit> {
 }
 
 /// Sections that came later than the first five.
-type Later = (JobPrices, Loading, Supply, VesselSearch, Quote);
+type Later = ((JobPrices, Kit), Loading, Supply, VesselSearch, Quote);
 
 /// All that a change may change and an undo must restore.
 fn content(job: &Job) -> (Head, Survey, FillPlan, Picking, SiteConditions, Later) {
     let (head, survey, plan) = (job.head.body.clone(), job.survey.body.clone(), job.plan.body.clone());
     let (supply, search) = (job.supply.body.clone(), job.search.body.clone());
-    let later = (job.prices.body.clone(), job.loading.body.clone(), supply, search, job.quote.body.clone());
+    let prices = (job.prices.body.clone(), job.kit.body.clone());
+    let later = (prices, job.loading.body.clone(), supply, search, job.quote.body.clone());
     (head, survey, plan, job.picking.body.clone(), job.site.body.clone(), later)
 }
 
@@ -443,6 +450,7 @@ proptest! {
                     SectionName::Site => before.site.body == job.site.body,
                     SectionName::Loading => before.loading.body == job.loading.body,
                     SectionName::Prices => before.prices.body == job.prices.body,
+                    SectionName::Kit => before.kit.body == job.kit.body,
                     SectionName::Search => before.search.body == job.search.body,
                     SectionName::Supply => before.supply.body == job.supply.body,
                     SectionName::Quote => before.quote.body == job.quote.body,

@@ -10,7 +10,9 @@ use bedwright_calc::vessel::Opening;
 use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, Edit, LayerChoice, SearchChoice, WaterOf, apply};
 use bedwright_job::entry::{Entry, Meaning, Unit};
-use bedwright_job::field::{LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{
+    KitField, LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField,
+};
 use bedwright_job::id::{Id, Revision};
 use bedwright_job::job::{Job, Record};
 use bedwright_job::picked::{PickedLine, Step, Taken};
@@ -247,6 +249,18 @@ pub fn priced() -> Job {
             revision: Some(Revision { device: Id::new("desk"), counter: 12 }),
         }),
     );
+    job
+}
+
+/// A job whose parts are counted by what was typed, with lines left out.
+pub fn kitted() -> Job {
+    let mut job = Job::new(Id::new("kitted"), "2026-11-26");
+    for (field, text) in [(KitField::Bulking, "1.3"), (KitField::DrumVolume, "30")] {
+        change(&mut job, Edit::Kit { field, entry: Some(entry(text, Unit::of(field.dimension())[0])) });
+    }
+    for key in ["part:riser_cap:26670", "pack:a:b"] {
+        change(&mut job, Edit::LeaveOut { key: key.to_owned(), reason: Some("“there” is one, ä".to_owned()) });
+    }
     job
 }
 

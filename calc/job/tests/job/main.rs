@@ -9,7 +9,9 @@
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
 //! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
+//! | `kit` | parts by rule, and what a person leaves out |
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
+//! | `csv` | the price list as a file: out and in, tried before anything changes, read by others |
 //! | `care` | what the card of a tag says, from records as somebody would add them |
 //! | `plan` | what the command-line example prints |
 //! | `search` | a search is kept, says what it misses, and one change makes the vessel |
@@ -21,9 +23,11 @@
 mod answers;
 mod as_loaded;
 mod care;
+mod csv;
 mod edits;
 mod evidence;
 mod jobs;
+mod kit;
 mod plan;
 mod prices;
 mod saved;

@@ -5,13 +5,16 @@ use std::sync::Arc;
 use bedwright_calc::quantity::metres;
 use bedwright_calc::supply::{Fitting, Item};
 use bedwright_job::answers::job_answers;
-use bedwright_job::edit::apply;
+use bedwright_job::edit::{Edit, apply};
 use bedwright_job::id::Id;
+use bedwright_job::papers::{Shelf, pick_rows};
 use bedwright_job::prices::{
     ListEdit, ListRefused, MOST_ROWS, Origin, PriceKind, PriceList, PriceRow, Prices, amount, carries, differing,
     price_key, price_keys,
 };
 use bedwright_job::saved::{Unreadable, list_part, list_parts, list_text, newer, read_list_part};
+use bedwright_job::sections::picking::PickField;
+use bedwright_job::words::Manner;
 use bedwright_job::{Job, prices};
 
 use crate::jobs;
@@ -234,6 +237,25 @@ fn a_job_carries_the_rows_of_its_bill_and_reads_them_where_the_list_is_another()
     assert!(carries(&job, &list, &bill, &[]).is_some());
     apply(&mut job, undo, &desk()).unwrap();
     assert_eq!(job.prices.body, jobs::sample().prices.body);
+}
+
+#[test]
+fn the_pick_list_takes_bins_and_part_numbers_of_the_list_where_its_line_has_none() {
+    let mut job = jobs::sample();
+    let (_, bill) = job_answers(&job);
+    let item = bill.bill.pooled[1].item.clone();
+    let listed = PriceRow { bin: "C-9".to_owned(), part_number: " P-1 ".to_owned(), ..row(&price_key(&item), "1") };
+    apply(&mut job, Edit::Price { key: listed.key.clone(), row: Some(Arc::new(listed)) }, &desk()).unwrap();
+    let shelf = |job: &Job| {
+        let rows = pick_rows(job, &bill, Manner::default());
+        // The only one with a bin stands first.
+        assert_eq!(rows[0].key, item.key());
+        rows[0].shelf.clone()
+    };
+    assert_eq!(shelf(&job), Shelf { bin: "C-9".to_owned(), part_number: "P-1".to_owned() });
+    let (key, text) = (item.key(), "A-1".to_owned());
+    apply(&mut job, Edit::PickText { key, field: PickField::Bin, text }, &desk()).unwrap();
+    assert_eq!(shelf(&job), Shelf { bin: "A-1".to_owned(), part_number: "P-1".to_owned() });
 }
 
 #[test]

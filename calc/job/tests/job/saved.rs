@@ -6,7 +6,7 @@ use bedwright_calc::fill::SurfaceState;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
 use bedwright_job::edit::{Edit, Refused, apply};
-use bedwright_job::field::{LineField, QuoteField, SurveyField};
+use bedwright_job::field::{KitField, LineField, QuoteField, SurveyField};
 use bedwright_job::id::Id;
 use bedwright_job::job::Locked;
 use bedwright_job::prices::{Care, Origin, PriceField, PriceKind};
@@ -94,6 +94,7 @@ fn write_the_saved_files_of_this_version() {
         ("v1-every-choice.json", job_text(&jobs::every_choice())),
         ("v1-misread.json", job_text(&jobs::misread())),
         ("v1-prices.json", job_text(&jobs::priced())),
+        ("v1-kit.json", job_text(&jobs::kitted())),
         ("v1-supply.json", job_text(&jobs::supplied())),
         ("v1-unknown-kept.json", of(&unknown_everywhere())),
         ("v1-later-section.json", of(&later_section())),
@@ -139,6 +140,7 @@ fn version_1_still_means_what_it_meant() {
     assert_eq!(read("v1-every-choice.json"), jobs::every_choice());
     assert_eq!(read("v1-misread.json"), jobs::misread());
     assert_eq!(read("v1-prices.json"), jobs::priced());
+    assert_eq!(read("v1-kit.json"), jobs::kitted());
     assert_eq!(read("v1-supply.json"), jobs::supplied());
 }
 
@@ -157,6 +159,7 @@ fn the_saved_files_hold_every_id() {
     ids.extend(TargetKind::ALL.iter().map(|one| one.id()));
     ids.extend(SurveyField::ALL.iter().map(|one| one.id()));
     ids.extend(SectionName::ALL.iter().map(|one| one.id()));
+    ids.extend(KitField::ALL.iter().map(|one| one.id()));
     ids.extend(QuoteField::ALL.iter().map(|one| one.id()));
     ids.extend(QuoteText::ALL.iter().map(|one| one.id()));
     ids.extend(LineField::ALL.iter().map(|one| one.id()));

@@ -5,7 +5,7 @@ use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::vessel::Opening;
 use bedwright_job::entry::Unit;
-use bedwright_job::field::{LineField, QuoteField, SupplyField, SurveyField, WaterField};
+use bedwright_job::field::{KitField, LineField, QuoteField, SupplyField, SurveyField, WaterField};
 use bedwright_job::prices::{Care, Origin, PriceKind};
 use bedwright_job::saved::{FORMAT, VERSION, job_text, read_job};
 use bedwright_job::sections::loading::{LoadingText, RemovalMethod, WorkSheet};
@@ -263,6 +263,24 @@ fn prices() -> Value {
     )
 }
 
+fn kit() -> Value {
+    let entries: Map<String, Value> =
+        KitField::ALL.iter().map(|field| (field.id().to_owned(), reference("entry"))).collect();
+    open_object(
+        &["entries", "left_out"],
+        json!({
+            "entries": {
+                "type": "object", "properties": entries, "additionalProperties": false,
+                "description": "What the parts of the job are counted by, as typed.",
+            },
+            "left_out": {
+                "type": "object", "additionalProperties": { "type": "string" },
+                "description": "Lines left out of the bill: the reason, by the key of the row that prices them.",
+            },
+        }),
+    )
+}
+
 /// What somebody did, and when.
 fn stamped(required: &[&str], properties: Value) -> Value {
     let mut properties = properties;
@@ -412,7 +430,7 @@ fn search() -> Value {
 
 /// The schema, from the ids the code knows.
 fn schema() -> Value {
-    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "supply", "search"];
+    let sections = ["head", "survey", "plan", "picking", "site", "loading", "prices", "kit", "supply", "search"];
     let mut known: Map<String, Value> =
         sections.iter().map(|name| ((*name).to_owned(), section(&format!("{name}_1")))).collect();
     // Files of before may hold anything under this name.
@@ -481,6 +499,7 @@ fn schema() -> Value {
             "supply_1": supply(),
             "prices_1": prices(),
             "price_row_1": price_row(),
+            "kit_1": kit(),
             "duty_1": duty(),
             "quote_1": quote(),
             "quote_line_1": quote_line(),
@@ -577,7 +596,7 @@ fn the_schema_takes_every_saved_file_and_the_example() {
 fn the_schema_refuses_what_the_reader_does_not_take() {
     let validator = validator();
     let good: Value = serde_json::from_str(&example()).unwrap();
-    let wrong: [(&str, saved::Breaks); 27] = [
+    let wrong: [(&str, saved::Breaks); 29] = [
         ("other format", |file| file["format"] = "another".into()),
         ("no format", |file| drop(file.as_object_mut().unwrap().remove("format"))),
         ("no version", |file| drop(file.as_object_mut().unwrap().remove("version"))),
@@ -608,6 +627,8 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         ("price in words", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "dear" }))),
         ("price below nought", |file| file["sections"]["prices"] = priced(json!({ "kind": "part", "price": "-1" }))),
         ("care", |file| file["sections"]["prices"] = priced(json!({ "kind": "pack", "care": ["keep_warm"] }))),
+        ("reason", |file| file["sections"]["kit"] = kitted(json!({ "entries": {}, "left_out": { "k": 1 } }))),
+        ("kit entry", |file| file["sections"]["kit"] = kitted(json!({ "entries": { "x": {} }, "left_out": {} }))),
         ("grip", |file| file["sections"]["supply"] = supplied(json!({ "grip": "firm" }))),
         ("locked below nought", |file| {
             file["sections"]["supply"] =
@@ -626,6 +647,11 @@ fn the_schema_refuses_what_the_reader_does_not_take() {
         let taken = read_job(&file.to_string()).is_ok_and(|job| job.locked.is_empty());
         assert!(!taken, "{what} is read all the same");
     }
+}
+
+/// A section of the kit.
+fn kitted(body: Value) -> Value {
+    json!({ "version": 1, "body": body })
 }
 
 /// A section of prices with one row.

@@ -36,9 +36,8 @@ impl Order<'_> {
         } else if mark > Mark::SetOnSite && matches!(reason, Reason::LiftsTooLittle { .. }) {
             let minimum = self.wanted.minimum_expansion.value;
             let needed = bed.speed_for(self.warm.fluid(), minimum, self.lines.likely.value);
-            remedies.extend(
-                needed.map(|v| Remedy::MoreBackwash { flow: cubic_metres_per_second(v * bed.area.value.value).into() }),
-            );
+            let needed = needed.map(|v| v * bed.area.value.value).filter(|flow| available > 0.0 && *flow > available);
+            remedies.extend(needed.map(|flow| Remedy::MoreBackwash { flow: cubic_metres_per_second(flow).into() }));
         }
         Verdict { subject: Subject::Backwash { flow }, mark, reason, remedies, basis, source: Source::OwnRule }
     }

@@ -6,7 +6,7 @@
 
 use crate::entry::Dimension::*;
 use crate::entry::Unit::{self, *};
-use crate::entry::{Dimension, understand};
+use crate::entry::{Dimension, Misread, understand};
 
 /// Equal up to the rounding of a few products.
 fn same(a: f64, b: f64) {
@@ -104,8 +104,22 @@ fn parts_of_one() {
 
 #[test]
 fn every_unit_is_listed_once_under_its_dimension() {
-    let dimensions: [Dimension; 12] =
-        [Length, Area, Volume, Mass, Density, Temperature, VolumeFlow, FlowPerArea, Pressure, Time, Ratio, Count];
+    let dimensions: [Dimension; 14] = [
+        Length,
+        Area,
+        Volume,
+        Mass,
+        Density,
+        Temperature,
+        VolumeFlow,
+        FlowPerArea,
+        Pressure,
+        Time,
+        Ratio,
+        Count,
+        Concentration,
+        Hardness,
+    ];
     let mut listed: Vec<Unit> = Vec::new();
     for dimension in dimensions {
         for unit in Unit::of(dimension) {
@@ -132,4 +146,51 @@ fn what_a_unit_is_shown_as_can_be_typed() {
         assert_eq!(understood.written, unit, "{text}");
         assert_eq!(understood.value, 5.0, "{text}");
     }
+}
+
+/// A grain is a seven-thousandth of a pound; a German degree ten milligrams of CaO, a French one ten of CaCO₃ in a litre
+/// (DIN 38409-6 as handbooks quote it). Equivalents: M. L. Davis counts 50.0435 g of CaCO₃.
+#[test]
+fn hardness_is_told_in_every_unit_of_the_trade() {
+    same(GrainPerGallon.factor(), Pound.factor() / 7000.0 / UsGallon.factor());
+    // Handbooks: 1 gr/gal is 17.1 mg/L, 1 °dH is 17.85 mg/L, 1 °fH is 10 mg/L.
+    assert!((GrainPerGallon.factor() * 1000.0 - 17.118).abs() < 5e-4);
+    assert!((GermanDegree.factor() * 1000.0 - 17.85).abs() < 5e-3);
+    same(FrenchDegree.factor(), 10.0 * AsCalciumCarbonate.factor());
+    assert!((MilliequivalentPerLitre.factor() * 1000.0 - 50.0435).abs() < 1e-3);
+    same(MillimolePerLitre.factor(), 2.0 * MilliequivalentPerLitre.factor());
+    // 2.497 mg of CaCO₃ for a milligram of calcium, 4.118 for one of magnesium, 0.820 for one of bicarbonate.
+    assert!((AsCalcium.factor() * 1000.0 - 2.497).abs() < 5e-4);
+    assert!((AsMagnesium.factor() * 1000.0 - 4.118).abs() < 5e-4);
+    assert!((AsBicarbonate.factor() * 1000.0 - 0.820).abs() < 5e-4);
+    same(GrainPerCubicFoot.factor(), Pound.factor() / 7000.0 / CubicFoot.factor());
+    same(EquivalentPerLitre.factor(), 1000.0 * MilliequivalentPerLitre.factor());
+    // 35 Illinois Administrative Code 604.805(c): 20 000 gr/cu ft are 45.77 g/L and 0.9145 eq/L.
+    assert!((20_000.0 * GrainPerCubicFoot.factor() - 45.77).abs() < 5e-3);
+    assert!((20_000.0 * GrainPerCubicFoot.factor() / EquivalentPerLitre.factor() - 0.9145).abs() < 1e-4);
+}
+
+#[test]
+fn a_hardness_in_plain_milligrams_is_asked_about() {
+    for text in ["120 mg/L", "120 ppm"] {
+        let asked = understand(text, AsCalciumCarbonate, None);
+        assert!(
+            matches!(asked, Err(Misread::WrongDimension { found: MilligramPerLitre, wanted: Hardness })),
+            "{text}: {asked:?}"
+        );
+    }
+    for (text, unit) in [
+        ("120 mg/L CaCO3", AsCalciumCarbonate),
+        ("120 mg/L as CaCO₃", AsCalciumCarbonate),
+        ("7 gpg", GrainPerGallon),
+        ("7 grains per gallon", GrainPerGallon),
+        ("8 °dH", GermanDegree),
+        ("12 °f", FrenchDegree),
+        ("48 mg/L Ca", AsCalcium),
+        ("2.4 meq/L", MilliequivalentPerLitre),
+    ] {
+        assert_eq!(understand(text, AsCalciumCarbonate, None).unwrap().written, unit, "{text}");
+    }
+    // The same letters are warm where a temperature is wanted.
+    assert_eq!(understand("12 °f", Celsius, None).unwrap().written, Fahrenheit);
 }

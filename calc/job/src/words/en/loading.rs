@@ -2,7 +2,7 @@
 
 use bedwright_calc::fill::{Deviation, Explanation, Rung};
 use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Length, VolumeRate, metres};
+use bedwright_calc::quantity::{Amount, Length, Term, VolumeRate, metres};
 use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::{BottomCollector, Opening};
 
@@ -211,12 +211,21 @@ pub(in crate::words) fn deviation(manner: Manner, rung: &Rung, found: &Deviation
     )];
     for (at, explanation) in found.explanations.iter().enumerate() {
         let begin = if at == 0 { "Likely:" } else { "Or:" };
-        said.push(format!("{begin} {}", self::explanation(manner, explanation, pack)));
+        said.push(format!("{begin} {}", self::explanation(manner, explanation, rung, pack)));
     }
     said
 }
 
-pub(in crate::words) fn explanation(manner: Manner, explanation: &Explanation, pack: &Pack) -> String {
+/// What a reading to expect was reckoned with.
+fn reckoned(rung: &Rung, term: Term) -> Option<Length> {
+    let inputs = &rung.expected.as_ref().ok()?.reading.inputs;
+    inputs.iter().find(|input| input.term == term).and_then(|input| match input.amount {
+        Amount::Length(length) => Some(length),
+        _ => None,
+    })
+}
+
+fn explanation(manner: Manner, explanation: &Explanation, rung: &Rung, pack: &Pack) -> String {
     let one = manner.container(pack.container, 1);
     match explanation {
         Explanation::PartFull(held) if held.value < 1.0 => {
@@ -230,7 +239,8 @@ pub(in crate::words) fn explanation(manner: Manner, explanation: &Explanation, p
             format!("{packs} {} than counted went in.", if fewer.value > 0.0 { "fewer" } else { "more" })
         }
         Explanation::Diameter(inside) => {
-            format!("the inside diameter is {} instead of what was reckoned with.", manner.length(inside.value))
+            let known = reckoned(rung, Term::InsideDiameter).map(|known| format!(", not {}", manner.length(known)));
+            format!("the inside diameter is {}{}.", manner.length(inside.value), known.unwrap_or_default())
         }
         Explanation::Depth(depth) => {
             format!("the inside depth, which is only assumed, is {}.", manner.tape(depth.value))

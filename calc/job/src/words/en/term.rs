@@ -266,5 +266,9 @@ pub(in crate::words) fn term(term: Term) -> &'static str {
         Term::ReadingSpread => "scatter of the readings",
         Term::OutletLimit => "outlet limit",
         Term::Settling => "settling allowance",
+        Term::FreeChlorine => "free chlorine",
+        Term::TotalChlorine => "total chlorine",
+        Term::Bulking => "bulking of spent media",
+        Term::DrumVolume => "what a drum holds",
     }
 }

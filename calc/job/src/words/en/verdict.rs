@@ -40,7 +40,7 @@ pub(in crate::words) fn verdict(manner: Manner, verdict: &Verdict, layers: &[Str
         Subject::PressureLoss { peak: true } => "Pressure lost by the clean unit at the peak".to_owned(),
         Subject::Label { quantity } => capital(term(quantity)),
         Subject::ServiceLift => "Lift at the service flow".to_owned(),
-        Subject::Feed => "Feed to reverse osmosis".to_owned(),
+        Subject::Feed { quantity } => format!("Feed to reverse osmosis, {}", term(quantity)),
     };
     // What falls short is rounded down and what is too much is rounded up, so that no limit looks met.
     let rounded = |amount: Amount, round: fn(f64) -> f64| match amount {

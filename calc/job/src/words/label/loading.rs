@@ -32,7 +32,7 @@ LoadingLabel {
     Done = "Done",
     Optional = "if you like",
     Tape = "Tape",
-    TapeAfterPack = "Tape after",
+    TapeAfterPack = "Tape between packs, if you like",
     CantBeTaken = "It can't be taken any more",
     NotTaken = "not taken",
     TypeItAfterAll = "Type it after all",

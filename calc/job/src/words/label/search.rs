@@ -32,7 +32,7 @@ SearchLabel {
     WhileWashing = "while one is washed",
     Freeboard = "freeboard",
     FlowControl = "drain line flow control",
-    Expansion = "likely expansion, cold to warm",
+    Expansion = "expansion, cold to warm",
     Height = "clear height needed",
     Operating = "weight in operation",
     WithoutVessel = "without the vessel",
