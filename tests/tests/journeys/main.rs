@@ -31,6 +31,7 @@ mod keep;
 mod keys;
 mod keystroke;
 mod kill;
+mod life;
 mod load;
 mod mistakes;
 mod offline;

@@ -1,6 +1,6 @@
 //! Lines of a calculation sheet: each result has a symbol that later lines use.
 
-use bedwright_calc::quantity::{Amount, Basis, Formula, GRAVITY_M_S2, Input, Source, Step, Term};
+use bedwright_calc::quantity::{Amount, Basis, Figure, Formula, GRAVITY_M_S2, Input, Source, Step, Term};
 
 use super::number::exact;
 use super::statement::{indexed, left_side, names, written};
@@ -34,6 +34,9 @@ impl Place<'_> {
         }
     }
 }
+
+/// Stands where a line has no number.
+pub(super) const UNNUMBERED: &str = "–";
 
 /// The sheet as it grows.
 pub(super) struct Lines {
@@ -344,6 +347,28 @@ impl Lines {
         self.rows.push(Row::new(key, RowKind::Item, cells));
     }
 
+    /// A figure whose equation is said in a whole, with what went in; it has no number, and no later line uses it.
+    pub(super) fn whole<Q: Copy + Into<Amount>>(&mut self, name: &str, figure: &Figure<Q>) {
+        let mut values: Vec<String> = Vec::new();
+        for input in &figure.inputs {
+            let symbol = Some(input.term.symbol()).filter(|symbol| !symbol.is_empty());
+            let value = equals(symbol.unwrap_or(self.manner.term(input.term)), input.term, input.amount);
+            if !values.contains(&value) {
+                values.push(value);
+            }
+        }
+        let source = self.rests(figure.basis, figure.formula.source());
+        let with = [self.manner.label(CalculationLabel::With), " ", &values.join("; ")].concat();
+        let cells = vec![
+            Cell::Text(UNNUMBERED.to_owned()),
+            Cell::Text(name.to_owned()),
+            Cell::Equation(vec![figure.formula.statement().to_owned(), with]),
+            Cell::Text(exact(Term::Target, figure.value.into())),
+            Cell::Text(source),
+        ];
+        self.rows.push(Row::new(["whole", &self.rows.len().to_string()].concat(), RowKind::Item, cells));
+    }
+
     /// A remark among the equations.
     pub(super) fn remark(&mut self, text: &str) {
         let key = ["remark", &self.rows.len().to_string()].concat();
@@ -366,7 +391,7 @@ impl Lines {
         let mut number = 0_u32;
         for row in &mut all {
             if row.kind == RowKind::Item
-                && let Some(first) = row.cells.first_mut()
+                && let Some(first @ Cell::Empty) = row.cells.first_mut()
             {
                 number += 1;
                 *first = Cell::Text(number.to_string());

@@ -18,7 +18,7 @@ use crate::answers::water::WaterAnswers;
 use crate::evidence::read_evidence;
 use crate::id::Id;
 use crate::words::label::calculation::CalculationLabel;
-use crate::words::{Label, Manner};
+use crate::words::{Label, LifeLabel, Manner};
 
 /// Puts steps one after the other, each called by its noun and its layer's place.
 fn put_all(lines: &mut Lines, steps: &[OfLayer], at: &str, manner: Manner) {
@@ -120,6 +120,7 @@ pub(super) fn of_water(
         lines.put(manner.label(Label::LiftedSurface), &step, place);
     }
     of_service(lines, bed, water, manner);
+    of_life(lines, water, manner);
     if let Some(weights) = &water.weights {
         lines.heading(say(CalculationLabel::Weights));
         let duty = &water.reading.duty;
@@ -296,6 +297,41 @@ fn of_flow(
     put_lifted(lines, &steps, at, manner.term(Term::Expansion), manner);
     let inputs = vec![speed.input(Term::FlowPerArea), bed.area.input(Term::CrossSection)];
     lines.put(name, &Step::new(Term::BackwashFlow, flow.value, Formula::FlowForExpansion, inputs), place);
+}
+
+/// What the media's life comes to.
+fn of_life(lines: &mut Lines, water: &WaterAnswers, manner: Manner) {
+    let life = &water.life;
+    let of_year = &life.year;
+    let nothing = life.lines.is_empty()
+        && life.expected.is_none()
+        && of_year.packs.is_none()
+        && of_year.media.is_none()
+        && of_year.salt.is_none()
+        && of_year.wash_water.is_none();
+    if nothing {
+        return;
+    }
+    lines.heading(manner.label(LifeLabel::MediaLife));
+    for (name, figure) in &life.lines {
+        lines.whole(manner.life_name(*name), figure);
+    }
+    if let Some(expected) = &life.expected {
+        lines.whole(manner.label(LifeLabel::ExpectedLife), &expected.time);
+    }
+    let year = |what: LifeLabel| [manner.label(LifeLabel::InYear), ": ", manner.label(what)].concat();
+    if let Some(figure) = &of_year.packs {
+        lines.whole(&year(LifeLabel::PacksWord), figure);
+    }
+    if let Some(figure) = &of_year.media {
+        lines.whole(&year(LifeLabel::MediaWord), figure);
+    }
+    if let Some(figure) = &of_year.salt {
+        lines.whole(&year(LifeLabel::SaltWord), figure);
+    }
+    if let Some(figure) = &of_year.wash_water {
+        lines.whole(&year(LifeLabel::WashWaterWord), figure);
+    }
 }
 
 fn of_service(lines: &mut Lines, bed: &Bed, water: &WaterAnswers, manner: Manner) {
