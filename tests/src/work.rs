@@ -1,10 +1,10 @@
-//! One piece of work and nothing else, for callgrind to count: `work volumes N`, `work vessels N`, `work windows N` or
-//! `work expansions N`.
+//! One piece of work and nothing else, for callgrind to count: `work volumes N`, `work vessels N`, `work windows N`,
+//! `work expansions N` or `work packs N`.
 #![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)] // Run by the bench only.
 
 use bedwright_calc::fill::plan;
 use bedwright_calc::quantity::metres;
-use bedwright_tests::{beds, fills};
+use bedwright_tests::{beds, fills, packs};
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
@@ -28,6 +28,10 @@ fn main() {
             }
             "expansions" => {
                 sum += beds::planned_expansions().iter().filter_map(|expansion| expansion.likely).sum::<f64>();
+            }
+            "packs" => {
+                let (cents, alone) = packs::fifty_vessels();
+                sum = cents as f64 + alone as f64 / 1e4;
             }
             _ => panic!("what is {what}?"),
         }

@@ -77,7 +77,7 @@ async fn every_line_of_the_calculation_sheets_comes_out_again_from_the_printed_t
                 page.click(Role::Radio, choice).await;
                 page.settled().await;
                 page.settled().await;
-                let pdf = paper::pdf(&page, size).await;
+                let pdf = paper::printed(&page, size).await;
                 if let Ok(folder) = std::env::var("BEDWRIGHT_SHEETS") {
                     std::fs::write(format!("{folder}/{}-{size:?}.pdf", job.id), &pdf).unwrap();
                 }

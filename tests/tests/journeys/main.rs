@@ -47,6 +47,7 @@ mod site;
 mod start;
 mod storage;
 mod stored;
+mod supply;
 mod unlike;
 mod update;
 mod washing;

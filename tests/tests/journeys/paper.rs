@@ -7,6 +7,7 @@ use std::process::{Command, Stdio};
 use base64::Engine;
 use serde_json::json;
 
+use crate::folder::Folder;
 use crate::page::Page;
 
 /// A size of paper.
@@ -28,8 +29,13 @@ impl Paper {
     }
 }
 
-/// What the page prints, as PDF.
-pub async fn pdf(page: &Page, paper: Paper) -> Vec<u8> {
+/// What the page prints, sheet by sheet, laid out as on paper.
+pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
+    read(&printed(page, paper).await)
+}
+
+/// What the page prints, as a PDF.
+pub async fn printed(page: &Page, paper: Paper) -> Vec<u8> {
     let (width, height) = paper.inches();
     // The page says the size where it has one of its own.
     let wanted =
@@ -40,9 +46,16 @@ pub async fn pdf(page: &Page, paper: Paper) -> Vec<u8> {
     pdf
 }
 
-/// What the page prints, sheet by sheet, laid out as on paper.
-pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
-    read(&pdf(page, paper).await)
+/// Every Code 128 of a PDF, as a general decoder reads them off the sheets.
+pub fn codes(pdf: &[u8]) -> Vec<String> {
+    let python = std::env::var("BEDWRIGHT_PYTHON").expect("BEDWRIGHT_PYTHON: `tests/run journeys` says where it is");
+    let folder = Folder::new("codes");
+    let file = folder.path().join("printed.pdf");
+    std::fs::write(&file, pdf).unwrap();
+    let script = concat!(env!("CARGO_MANIFEST_DIR"), "/reference/read_codes.py");
+    let output = Command::new(python).arg(script).arg(&file).output().unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8(output.stdout).unwrap().lines().map(str::to_owned).collect()
 }
 
 /// What a program of poppler says of a PDF that it is handed.
@@ -63,7 +76,7 @@ pub fn piped(program: &str, arguments: &[&str], pdf: &[u8]) -> Vec<u8> {
 }
 
 /// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
-fn read(pdf: &[u8]) -> Vec<String> {
+pub fn read(pdf: &[u8]) -> Vec<String> {
     let text = String::from_utf8(piped("pdftotext", &["-layout", "-", "-"], pdf)).unwrap();
     let mut sheets: Vec<String> = text.split('\u{c}').map(str::to_owned).collect();
     if sheets.last().is_some_and(|last| last.trim().is_empty()) {
