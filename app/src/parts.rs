@@ -4,6 +4,7 @@ pub mod chart;
 pub mod choice;
 pub mod drawing;
 pub mod entry;
+pub mod equation;
 pub mod how;
 pub mod live;
 pub mod sheet;

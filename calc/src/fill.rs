@@ -7,6 +7,7 @@ pub mod freeboard;
 pub mod ladder;
 pub mod layer;
 pub mod plan;
+pub mod steps;
 pub mod tape;
 pub mod weights;
 

@@ -13,8 +13,10 @@ pub mod fluidisation;
 pub mod packed_bed;
 pub mod packing;
 pub mod search;
+pub mod seen;
 pub mod sensitivity;
 pub mod service;
+pub mod steps;
 pub mod window;
 
 pub use backwash::{Backwash, End, Setting, backwash};

@@ -7,14 +7,18 @@ pub mod figure;
 pub mod problem;
 pub mod root;
 pub mod source;
+pub mod step;
+pub mod term;
 pub mod verdict;
 
-pub use amount::{Amount, Term};
+pub use amount::Amount;
 pub use assumption::Assumption;
 pub use concentration::Concentration;
 pub use figure::{Basis, Figure, Formula, Input, Known};
 pub use problem::{Caution, Fault, Problem};
 pub use source::{Source, Standing};
+pub use step::Step;
+pub use term::Term;
 pub use uom::si::f64::{
     Area, DynamicViscosity, Frequency, Length, Mass, MassDensity, Pressure, ThermodynamicTemperature as Temperature,
     Time, Velocity, Volume, VolumeRate,
@@ -22,7 +26,8 @@ pub use uom::si::f64::{
 pub use verdict::{Mark, Reason, Remedy, Subject, Verdict};
 
 /// Standard gravity, m/s²: exact by definition (3rd CGPM, 1901).
-pub(crate) const GRAVITY: f64 = 9.806_65;
+pub const GRAVITY_M_S2: f64 = 9.806_65;
+pub(crate) const GRAVITY: f64 = GRAVITY_M_S2;
 
 /// A length from metres.
 #[must_use]

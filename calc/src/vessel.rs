@@ -9,7 +9,7 @@ pub mod nominal;
 pub mod opening;
 pub mod riser;
 
-pub use cavity::Cavity;
+pub use cavity::{Cavity, Rung, Rungs};
 pub use collector::BottomCollector;
 pub use diameter::DiameterBy;
 pub use head::Head;

@@ -193,7 +193,7 @@ fn of_layer(fill: &LayerFill, values: &mut Vec<f64>) {
         fill.left_over.value.value,
     ]);
     values.extend(fill.cover.as_ref().map(|cover| cover.value.value));
-    for Tape { reading, spread } in std::iter::once(&fill.tape).chain(&fill.after_packs) {
+    for Tape { reading, spread, .. } in std::iter::once(&fill.tape).chain(&fill.after_packs) {
         values.extend([reading.value.value, spread.value]);
     }
     if let Some(part) = &fill.part {

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use super::equation::equation;
 use super::live::{El, el};
 
 /// A figure's grounds, in words.
@@ -46,7 +47,7 @@ fn open(grounds: &Grounds) -> Vec<El> {
             .kid(el("td", "").text(basis))
     };
     let mut all = vec![
-        el("p", "how-formula").text(&grounds.formula),
+        equation(el("p", "how-formula"), &grounds.formula),
         el("table", "").kid(el("tbody", "").kids(grounds.inputs.iter().map(row).collect())),
         el("p", "").text(&grounds.source),
     ];

@@ -13,6 +13,7 @@ use web_sys::Element;
 
 use super::choice::pick;
 use super::drawing::still_drawing;
+use super::equation::equation;
 use super::live::{El, Shared, button, el, follow, svg};
 use super::signal::{Held, Kept, Worked};
 use crate::desk::Desk;
@@ -330,6 +331,9 @@ fn cell_inside(drawn: El, cell: &Cell) -> El {
         Cell::Large(text) => drawn.kid(el("span", "cell-large").text(text)),
         Cell::Lines(lines) => {
             drawn.kid(el("span", "cell-lines").kids(lines.iter().map(|line| el("span", "").text(line)).collect()))
+        }
+        Cell::Equation(lines) => {
+            drawn.kids(lines.iter().map(|line| equation(el("span", "equation-line"), line)).collect())
         }
         Cell::Named { name, hint } => {
             let drawn = drawn.kid(el("span", "cell-name").text(name));

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::hydraulics::backwash::End;
 use bedwright_calc::hydraulics::{Expansion, FlowControl, Setting};
 use bedwright_calc::quantity::{Assumption, Mark, VolumeRate};
 use bedwright_job::Edit;
@@ -29,10 +30,19 @@ fn chosen(water: &WaterAnswers) -> Option<&Setting> {
     washed.settings.get(washed.chosen?)
 }
 
+/// How far the bed stands out at the judged setting by a model whose coefficients are from memory.
+fn from_memory(water: &WaterAnswers, manner: Manner, end: &End) -> Shown {
+    let speed = chosen(water)?.flow_per_area.known();
+    share(manner, &water.bed.as_ref()?.expansion_from_memory(&end.water, &speed)?)
+}
+
 /// What is shown, in this order.
-const SHOWN: [(Label, Reads); 8] = [
+const SHOWN: [(Label, Reads); 10] = [
     (Label::ExpansionCold, |water, manner| share(manner, chosen(water)?.likely_cold.as_ref()?)),
     (Label::ExpansionWarm, |water, manner| share(manner, chosen(water)?.likely_warm.as_ref()?)),
+    // Beside the likely line, and no verdict rests on it.
+    (Label::MemoryCold, |water, manner| from_memory(water, manner, &water.backwash.as_ref()?.cold)),
+    (Label::MemoryWarm, |water, manner| from_memory(water, manner, &water.backwash.as_ref()?.warm)),
     (Label::Room, |water, manner| water.backwash.as_ref().and_then(|_| share(manner, &water.bed.as_ref()?.room))),
     (Label::LiftsFrom, |water, manner| shown(manner, water.backwash.as_ref()?.warm.lifts_from[1].as_ref()?)),
     (Label::StaysTo, |water, manner| shown(manner, water.backwash.as_ref()?.cold.stays_to[1].as_ref()?)),

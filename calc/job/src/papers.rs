@@ -144,6 +144,8 @@ pub enum Cell {
     Large(String),
     /// Short texts, one under the other.
     Lines(Vec<String>),
+    /// Equations, one under the other; what follows a low line in a symbol is its index.
+    Equation(Vec<String>),
     /// A name, and how to take what it names.
     Named {
         /// The name.

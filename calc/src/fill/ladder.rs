@@ -326,7 +326,10 @@ fn expected(vessel: &Vessel, base: &Base, inputs: &[Input]) -> Result<Tape, Prob
     let (by_base, by_depth) =
         if base.read.is_some() { (tape * below, assumed * (1.0 - below)) } else { (0.0, assumed) };
     let variance = by_diameter * by_diameter + by_packs + tape * tape + by_base * by_base + by_depth * by_depth;
-    Ok(Tape { reading, spread: metres(Assumption::Spread595.ratio() * variance.sqrt()) })
+    // The reading it begins at is read off a tape too.
+    let by_tape = (tape * tape + by_base * by_base).sqrt();
+    let moved_by = [by_diameter.abs(), by_packs.sqrt(), by_tape, by_depth].map(metres);
+    Ok(Tape { reading, spread: metres(Assumption::Spread595.ratio() * variance.sqrt()), moved_by })
 }
 
 /// Whether every reading that must be typed is there: the last rung of every layer.

@@ -89,6 +89,10 @@ pub struct LayerFill {
     pub packs: Figure<f64>,
     /// Whole packs to buy for this one vessel.
     pub packs_to_buy: u32,
+    /// The volume that was asked for, before whole packs were taken instead.
+    pub asked: Volume,
+    /// The height that was asked for, where one was.
+    pub asked_height: Option<Length>,
     /// What is left of the last pack, as a volume.
     pub left_over: Figure<Volume>,
     /// Tape reading after each pack, the last one a part pack where there is one.

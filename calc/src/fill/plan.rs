@@ -110,7 +110,7 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     let pack = layer.pack.fills(density).ok_or(Problem::new(Term::PackVolume, Fault::Missing))?;
     within(Term::PackVolume, pack, PACK_M3, |x| cubic_metres(x).into())?;
 
-    let wanted = wanted_volume(vessel, layer, pack, stack)?;
+    let Wanted { volume: wanted, up_to } = wanted_volume(vessel, layer, pack, stack)?;
     let needed = wanted / pack;
     if !(0.0..=MOST_PACKS).contains(&needed) {
         return Err(Problem::new(
@@ -158,7 +158,14 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
     };
     let figure = |value: f64, formula: Formula| Figure::new(metres(value), formula, inputs.clone());
 
-    let mut volume_figure = Figure::new(cubic_metres(volume), Formula::LayerVolume, inputs.clone());
+    let formula = match (taken_short, &layer.target) {
+        (Some(_), _) => Formula::VolumeOfWholePacks,
+        (None, Target::Volume(_)) => Formula::VolumeAsked,
+        (None, Target::Packs(_)) => Formula::VolumeOfPacks,
+        (None, Target::Weight(_)) => Formula::VolumeOfWeight,
+        (None, _) => Formula::LayerVolume,
+    };
+    let mut volume_figure = Figure::new(cubic_metres(volume), formula, inputs.clone());
     let mut mass_inputs = inputs.clone();
     if !by_mass {
         mass_inputs.push(density.input(Term::BulkDensity));
@@ -185,10 +192,10 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
         Figure::new(value, formula, inputs)
     };
 
-    let with_pack = |value: Volume| {
+    let with_pack = |value: Volume, formula: Formula| {
         let mut inputs = inputs.clone();
         inputs.push(pack_input);
-        Figure::new(value, Formula::PacksNeeded, inputs)
+        Figure::new(value, formula, inputs)
     };
 
     // Readings after each pack: every pack's content varies on its own.
@@ -219,7 +226,7 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
         taken,
         shorter: figure(
             vessel.cavity.height_of(below + wanted).unwrap_or(vessel.cavity.rim().value).max(top) - top,
-            Formula::LayerDepthAxis,
+            Formula::ShorterBy,
         ),
     });
     let filled = LayerFill {
@@ -236,15 +243,17 @@ fn fill_layer(vessel: &Vessel, layer: &Layer, bucket: &Known<Volume>, stack: &mu
         cover: vessel.measures.bottom_collector.top_slot().map(|slot| {
             let mut inputs = inputs.clone();
             inputs.push(slot.input(Term::TopSlot));
-            Figure::new(metres(top - slot.value.value), Formula::LayerDepthAxis, inputs)
+            Figure::new(metres(top - slot.value.value), Formula::Cover, inputs)
         }),
         packs: pack_figure(packs, Formula::PacksNeeded),
         packs_to_buy: to_buy,
-        left_over: with_pack(cubic_metres(if part { (1.0 - share) * pack } else { 0.0 })),
+        asked: cubic_metres(wanted),
+        asked_height: up_to.map(metres),
+        left_over: with_pack(cubic_metres(if part { (1.0 - share) * pack } else { 0.0 }), Formula::LeftOver),
         after_packs,
         part: part.then(|| PartPack {
-            share: pack_figure(share, Formula::PacksNeeded),
-            volume: with_pack(cubic_metres(share * pack)),
+            share: pack_figure(share, Formula::PartShare),
+            volume: with_pack(cubic_metres(share * pack), Formula::PartVolume),
             buckets: {
                 let mut buckets = pack_figure(share * pack / bucket.value.value, Formula::BucketMeasures);
                 buckets.inputs.push(bucket.input(Term::Bucket));
@@ -310,10 +319,17 @@ pub(super) fn relative_half_width(layer: &Layer) -> f64 {
     if middle > 0.0 { (high - low) / 2.0 / middle / Assumption::Spread595.ratio() } else { 0.0 }
 }
 
-fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Result<f64, Problem> {
+/// What a target comes to: a volume, and the height where it names one.
+struct Wanted {
+    volume: f64,
+    up_to: Option<f64>,
+}
+
+fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Result<Wanted, Problem> {
     let cavity = &vessel.cavity;
     let depth = vessel.measures.inside_depth.value.value;
-    let up_to = |height: f64, asked: Amount| -> Result<f64, Problem> {
+    let by_volume = |volume: f64| Ok(Wanted { volume, up_to: None });
+    let up_to = |height: f64, asked: Amount| -> Result<Wanted, Problem> {
         if !height.is_finite() {
             return Err(Problem::new(Term::Target, Fault::NotPositive { value: asked }));
         }
@@ -331,7 +347,7 @@ fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Re
         }
         let volume = cavity.free_below(height) - stack.volume;
         positive(Term::Target, volume, asked)?;
-        Ok(volume)
+        Ok(Wanted { volume, up_to: Some(height) })
     };
     match &layer.target {
         Target::Cover(cover) => {
@@ -348,15 +364,15 @@ fn wanted_volume(vessel: &Vessel, layer: &Layer, pack: f64, stack: &Stack) -> Re
         }
         Target::Volume(volume) => {
             positive(Term::Target, volume.value.value, volume.value.into())?;
-            Ok(volume.value.value)
+            by_volume(volume.value.value)
         }
         Target::Weight(mass) => {
             positive(Term::Target, mass.value.value, mass.value.into())?;
-            Ok(mass.value.value / layer.density().value.value)
+            by_volume(mass.value.value / layer.density().value.value)
         }
         Target::Packs(count) => {
             positive(Term::Target, count.value, count.value.into())?;
-            Ok(count.value * pack)
+            by_volume(count.value * pack)
         }
         Target::Freeboard(length) => up_to(vessel.ceiling().value - length.value.value, length.value.into()),
         Target::FreeboardRatio(ratio) => {
@@ -417,7 +433,7 @@ fn freeboard(vessel: &Vessel, layers: &[Layer], answers: &[Result<LayerFill, Pro
         length: figure,
         ratio: (media_depth > 0.0).then(|| Figure::new(length / media_depth, Formula::FreeboardRatio, inputs.clone())),
         tape: top.tape.reading.clone(),
-        media_depth: Figure::new(metres(media_depth), Formula::LayerDepthAxis, inputs),
+        media_depth: Figure::new(metres(media_depth), Formula::MediaDepth, inputs),
     })
 }
 

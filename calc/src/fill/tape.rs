@@ -10,6 +10,8 @@ pub struct Tape {
     pub reading: Figure<Length>,
     /// Nine of ten readings fall within this much of it, both ways.
     pub spread: Length,
+    /// One standard deviation each of what moves it: diameter, packs, tape, assumed depth.
+    pub moved_by: [Length; 4],
 }
 
 /// The reading after `volume` has been poured, whose own variance is `variance` (m³ squared).
@@ -35,7 +37,8 @@ pub(crate) fn tape_after(
     let by_depth = if depth.basis == Basis::Assumed { Assumption::SpreadDepthAssumed.ratio() } else { 0.0 };
     let variance = by_diameter * by_diameter + by_packs + tape * tape + by_depth * by_depth;
     let spread = Assumption::Spread595.ratio() * variance.sqrt();
-    Tape { reading, spread: metres(spread) }
+    let moved_by = [by_diameter.abs(), by_packs.sqrt(), tape, by_depth].map(metres);
+    Tape { reading, spread: metres(spread), moved_by }
 }
 
 /// How far one standard deviation of the inside diameter moves a surface that stands at `height`; `again` says where it

@@ -1,5 +1,9 @@
 //! What a filled vessel weighs: dry, drained, in operation, full of water without media; and what its foot presses with.
 
+mod steps;
+
+pub use steps::weight_steps;
+
 use super::{Layer, LayerFill, Plan};
 use crate::material::Range;
 use crate::quantity::{

@@ -1,7 +1,7 @@
 //! Whether a backwash lifts the bed at the warmest water and keeps it at the coldest, at which setting, and what would
 //! mend it.
 
-mod bench;
+pub(crate) mod bench;
 mod grains;
 mod remedies;
 mod sizes;
@@ -92,7 +92,7 @@ pub struct Backwash {
 }
 
 /// The grain that must lift: 90 % by mass are finer.
-const COARSEST: f64 = 0.90;
+pub(crate) const COARSEST: f64 = 0.90;
 
 /// Judges the backwash of a planned bed.
 ///

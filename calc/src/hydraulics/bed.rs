@@ -162,7 +162,7 @@ impl Bed {
             found.iter().filter(|layer| layer.role == Role::Media).map(|l| l.volume.input(Term::LayerVolume)).collect();
         Ok(Bed {
             room: Figure::new((ceiling - fixed - media) / media, Formula::RoomExpansion, inputs),
-            media_volume: Figure::new(cubic_metres(media), Formula::LayerVolume, media_inputs),
+            media_volume: Figure::new(cubic_metres(media), Formula::MediaVolume, media_inputs),
             layers: found,
             area,
             fixed,

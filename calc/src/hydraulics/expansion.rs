@@ -34,7 +34,7 @@ pub(crate) struct Weights {
 }
 
 /// Open as this, a fraction is no bed any more.
-const OPEN: f64 = 0.99;
+pub(crate) const OPEN: f64 = 0.99;
 
 /// A layer of the bed as the inner loop needs it.
 #[derive(Clone, Debug, PartialEq)]

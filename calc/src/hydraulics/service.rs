@@ -163,7 +163,7 @@ fn rates(bed: &Bed, water: &Water, duty: &Duty, site_flow: &Known<VolumeRate>, s
     let flow_per_area =
         Figure::new(metres_per_second(q / area), Formula::FlowPerArea, with(bed.area.input(Term::CrossSection)));
     let media_input = bed.media_volume.input(Term::MediaVolume);
-    let time = |beds: f64| Figure::new(seconds(beds * media / q), Formula::ContactTime, with(media_input));
+    let time = |beds: f64, formula: Formula| Figure::new(seconds(beds * media / q), formula, with(media_input));
     let layers: Vec<Figure<Pressure>> =
         bed.layers.iter().map(|layer| layer_loss(layer, water, &flow_per_area)).collect();
     let fittings = |given: &Option<Known<Pressure>>| given.as_ref().map_or(0.0, |given| given.value.value);
@@ -173,12 +173,19 @@ fn rates(bed: &Bed, water: &Water, duty: &Duty, site_flow: &Known<VolumeRate>, s
     let mut inputs: Vec<Input> = layers.iter().map(|layer| layer.input(Term::PressureLoss)).collect();
     inputs.extend(duty.valve_loss.as_ref().map(|loss| loss.input(Term::ValveLoss)));
     inputs.extend(duty.collector_loss.as_ref().map(|loss| loss.input(Term::CollectorLoss)));
+    let fitted = duty.valve_loss.is_some() || duty.collector_loss.is_some();
+    let formula = if fitted { Formula::UnitPressureLossFittings } else { Formula::UnitPressureLoss };
+    if fitted {
+        inputs.push(flow.input(Term::ServiceFlow));
+        let usual = Known { value: cubic_metres_per_second(usual), basis: flow.basis, source: Source::Arithmetic };
+        inputs.push(usual.input(Term::UsualFlow));
+    }
     let total = sum + scale * (fittings(&duty.valve_loss) + fittings(&duty.collector_loss));
     Rates {
-        contact_time: time(1.0),
-        contact_time_pair: (duty.arrangement == Arrangement::LeadLag).then(|| time(2.0)),
+        contact_time: time(1.0, Formula::ContactTime),
+        contact_time_pair: (duty.arrangement == Arrangement::LeadLag).then(|| time(2.0, Formula::ContactTimePair)),
         bed_volumes: Figure::new(per_second(q / media), Formula::BedVolumes, with(media_input)),
-        loss: Figure::new(pascals(total), Formula::UnitPressureLoss, inputs),
+        loss: Figure::new(pascals(total), formula, inputs),
         flow_per_area,
         layers,
         flow,
@@ -193,7 +200,7 @@ fn layer_loss(layer: &BedLayer, water: &Water, flow_per_area: &Figure<Velocity>)
     inputs.push(flow_per_area.input(Term::FlowPerArea));
     inputs.push(water.density.input(Term::WaterDensity));
     inputs.push(water.viscosity.input(Term::WaterViscosity));
-    let figure = Figure::new(pascals(value), Formula::ErgunPressureLoss, inputs);
+    let figure = Figure::new(pascals(value), Formula::LayerPressureLoss, inputs);
     if layer.guessed_sizes() { figure.with(crate::quantity::Caution::SizesGuessed) } else { figure }
 }
 

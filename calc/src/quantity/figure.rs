@@ -142,6 +142,18 @@ impl<Q: Copy> Figure<Q> {
 }
 
 impl<Q: Copy + Into<Amount>> Figure<Q> {
+    /// The same whatever its kind of quantity.
+    #[must_use]
+    pub fn bare(&self) -> Figure<Amount> {
+        Figure {
+            value: self.value.into(),
+            formula: self.formula,
+            inputs: self.inputs.clone(),
+            basis: self.basis,
+            cautions: self.cautions.clone(),
+        }
+    }
+
     /// It as the input of another figure.
     #[must_use]
     pub fn input(&self, term: Term) -> Input {

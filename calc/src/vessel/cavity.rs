@@ -1,5 +1,9 @@
 //! The free space inside a vessel: volume below a height, and the height that holds a volume.
 
+mod rungs;
+
+pub use rungs::{Rung, Rungs};
+
 use std::f64::consts::PI;
 
 use super::head::{Dome, Head};

@@ -65,6 +65,18 @@ impl Head {
         }
     }
 
+    /// Radii of crown and knuckle of a torispherical head, as shares of the diameter.
+    #[must_use]
+    pub fn proportions(self) -> Option<(f64, f64)> {
+        let row = match self {
+            Head::AsmeFd => &ASME_FD,
+            Head::Din28011 => &DIN_28011,
+            Head::Din28013 => &DIN_28013,
+            Head::Flat | Head::Ellipsoidal | Head::Hemispherical | Head::Conical { .. } => return None,
+        };
+        Some((row.crown_per_diameter, row.knuckle_per_diameter))
+    }
+
     /// Depth of the head from its tangent line to its outermost inside point.
     ///
     /// A torispherical head is proportioned on the *inside* diameter here; a real one is proportioned on the
@@ -228,6 +240,14 @@ impl Dome {
                     self.depth - ((knuckle - out) * (knuckle + out)).max(0.0).sqrt()
                 }
             }
+        }
+    }
+
+    /// Radii of crown and knuckle, and the height of their joint, of a torispherical head; metres.
+    pub(crate) fn torispherical(&self) -> Option<(f64, f64, f64)> {
+        match self.curve {
+            Curve::Torispherical { crown, knuckle, joint } => Some((crown, knuckle, joint)),
+            Curve::Flat | Curve::Ellipse | Curve::Cone => None,
         }
     }
 

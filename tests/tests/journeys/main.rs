@@ -11,6 +11,7 @@
 //! | [`keys`] | the page by keyboard alone |
 //! | [`filter`] | the steps that plan one vessel, and the way round all screens |
 //! | [`stored`] | jobs that are kept already |
+//! | [`unlike`] | vessels that have as little in common as vessels can |
 //!
 //! The others are journeys, a module for each thing the page must be able to do.
 //!
@@ -21,6 +22,7 @@ mod axe;
 mod browser;
 mod calculated;
 mod care;
+mod checked;
 mod crash;
 mod filter;
 mod finds;
@@ -47,6 +49,7 @@ mod start;
 mod storage;
 mod stored;
 mod supply;
+mod unlike;
 mod update;
 mod washing;
 mod water;

@@ -58,10 +58,10 @@ pub fn codes(pdf: &[u8]) -> Vec<String> {
     String::from_utf8(output.stdout).unwrap().lines().map(str::to_owned).collect()
 }
 
-/// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
-pub fn read(pdf: &[u8]) -> Vec<String> {
-    let mut reader = Command::new("pdftotext")
-        .args(["-layout", "-", "-"])
+/// What a program of poppler says of a PDF that it is handed.
+pub fn piped(program: &str, arguments: &[&str], pdf: &[u8]) -> Vec<u8> {
+    let mut reader = Command::new(program)
+        .args(arguments)
         .stdin(Stdio::piped())
         .stdout(Stdio::piped())
         .spawn()
@@ -71,8 +71,13 @@ pub fn read(pdf: &[u8]) -> Vec<String> {
     let writer = std::thread::spawn(move || to_reader.write_all(&pdf));
     let output = reader.wait_with_output().unwrap();
     writer.join().unwrap().unwrap();
-    assert!(output.status.success(), "pdftotext: {}", output.status);
-    let text = String::from_utf8(output.stdout).unwrap();
+    assert!(output.status.success(), "{program}: {}", output.status);
+    output.stdout
+}
+
+/// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
+pub fn read(pdf: &[u8]) -> Vec<String> {
+    let text = String::from_utf8(piped("pdftotext", &["-layout", "-", "-"], pdf)).unwrap();
     let mut sheets: Vec<String> = text.split('\u{c}').map(str::to_owned).collect();
     if sheets.last().is_some_and(|last| last.trim().is_empty()) {
         sheets.pop();

@@ -7,7 +7,8 @@ use std::collections::BTreeSet;
 use proptest::prelude::*;
 
 use super::*;
-use crate::answers::job_answers;
+use crate::answers::water::{WaterAsked, water_answers};
+use crate::answers::{job_answers, vessel_answers};
 use crate::edit::{Edit, apply};
 use crate::field::SurveyField;
 use crate::id::Id;
@@ -52,7 +53,7 @@ fn text(cell: &Cell) -> String {
         Cell::Text(text) | Cell::Large(text) | Cell::Pen(text) => text.clone(),
         Cell::Code { text, .. } => text.clone(),
         Cell::Picture(drawing) => drawing.description.clone(),
-        Cell::Lines(lines) => lines.join("\n"),
+        Cell::Lines(lines) | Cell::Equation(lines) => lines.join("\n"),
         Cell::Named { name, hint } => format!("{name} {hint}"),
         Cell::Choice(choices) => choices.iter().map(|(_, name)| name.as_str()).collect::<Vec<_>>().join(" "),
     }
@@ -315,6 +316,54 @@ fn the_filled_sheet_says_what_is_known_and_how() {
     let wall = row(&paper, SurveyField::Wall);
     assert_eq!(wall[0], "wide");
     assert!(wall[2].contains("isn't part of a number"), "{wall:?}");
+}
+
+/// What a line of a calculation sheet names by an index, and whether it says what that is.
+fn unsaid(row: &Row) -> Vec<String> {
+    let Some(Cell::Equation(lines)) = row.cells.get(2) else { return Vec::new() };
+    let Some(Cell::Equation(result)) = row.cells.get(3) else { return Vec::new() };
+    let equation = lines.first().map_or("", String::as_str);
+    let said = lines.get(1).map_or("", String::as_str);
+    let symbol = |letter: char| letter.is_alphabetic() || letter.is_ascii_digit() || letter == '_' || letter == ',';
+    let named = equation.split(|letter| !symbol(letter)).filter(|word| word.contains('_') && *word != "Σ_d");
+    let missing = named.filter(|word| {
+        let value = format!("{word}\u{a0}=");
+        // Given as a value, found by this line, or said by a clause of it.
+        !(said.contains(&value) || result[0].starts_with(&value) || equation.contains(&format!("; {word} = ")))
+    });
+    missing.map(str::to_owned).collect()
+}
+
+#[test]
+fn every_line_of_the_calculation_sheet_says_what_its_symbols_are() {
+    let job = sample();
+    for vessel in &job.survey.body.vessels {
+        let answers = vessel_answers(vessel, &job.plan_of(&vessel.id));
+        let water = water_answers(&answers, &WaterAsked::of(&job, &vessel.id));
+        let paper = calculation_sheet(&job, &answers, Some(&water), Manner::default(), TODAY);
+        keys_are_single_and_rows_fit(&paper);
+        let equations: Vec<&Row> =
+            paper.rows.iter().filter(|row| matches!(row.cells.get(3), Some(Cell::Equation(_)))).collect();
+        assert!(equations.len() > 150, "{}", equations.len());
+        for row in equations {
+            assert_eq!(unsaid(row), Vec::<String>::new(), "{row:?}");
+        }
+        // Numbered through, and no symbol twice with two values.
+        let mut values: Vec<(&str, &str)> = Vec::new();
+        for (at, row) in
+            paper.rows.iter().filter(|row| row.kind == RowKind::Item && text(&row.cells[0]) != "–").enumerate()
+        {
+            assert_eq!(text(&row.cells[0]), (at + 1).to_string());
+            if let Some(Cell::Equation(result)) = row.cells.get(3) {
+                let (symbol, value) = result[0].split_once("\u{a0}= ").unwrap();
+                assert!(
+                    symbol == "p" || !values.iter().any(|(there, other)| *there == symbol && *other != value),
+                    "{row:?}"
+                );
+                values.push((symbol, value));
+            }
+        }
+    }
 }
 
 #[test]

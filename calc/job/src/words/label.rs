@@ -30,6 +30,7 @@ macro_rules! labels {
 }
 
 mod bill;
+pub mod calculation;
 mod prices;
 
 pub use bill::BillLabel;
@@ -411,6 +412,8 @@ Label {
     WashingContactTime = "Contact time while one is washed",
     ExpansionCold = "Likely expansion, coldest water",
     ExpansionWarm = "Likely expansion, warmest water",
+    MemoryCold = "After Dharmarajah and Cleasby, from memory, coldest water",
+    MemoryWarm = "After Dharmarajah and Cleasby, from memory, warmest water",
     BackwashPerArea = "Backwash flow per area",
     LiftsFrom = "Warm water lifts enough from",
     StaysTo = "Cold water keeps it in up to",

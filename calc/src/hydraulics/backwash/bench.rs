@@ -138,7 +138,7 @@ pub(crate) fn finest_settling(bed: &Bed, fluid: Fluid) -> Option<f64> {
 }
 
 /// The finest grain that must stay: 5 % by mass are finer.
-const FINEST: f64 = 0.05;
+pub(crate) const FINEST: f64 = 0.05;
 
 /// Whether the upper collector's slots hold the finest grain of the top layer; none where there is nothing to say.
 pub(super) fn slots_hold(vessel: &Vessel, bed: &Bed, duty: &Duty) -> Option<bool> {
