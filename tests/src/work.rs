@@ -1,10 +1,10 @@
 //! One piece of work and nothing else, for callgrind to count: `work volumes N`, `work vessels N`, `work windows N`,
-//! `work expansions N` or `work waters N`; `work nearness 1` says how near PHREEQC our waters are.
+//! `work expansions N`, `work packs N` or `work waters N`; `work nearness 1` says how near PHREEQC our waters are.
 #![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)] // Run by the bench only.
 
 use bedwright_calc::fill::plan;
 use bedwright_calc::quantity::metres;
-use bedwright_tests::{beds, carbonates, contactors, fills};
+use bedwright_tests::{beds, carbonates, contactors, fills, packs};
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
@@ -31,6 +31,10 @@ fn main() {
             }
             "waters" => sum += carbonates::waters().values.iter().sum::<f64>(),
             "nearness" => print!("{}{}", carbonates::nearness(), contactors::nearness()),
+            "packs" => {
+                let (cents, alone) = packs::fifty_vessels();
+                sum = cents as f64 + alone as f64 / 1e4;
+            }
             _ => panic!("what is {what}?"),
         }
     }

@@ -10,7 +10,7 @@ use bedwright_job::answers::supply::{assumed, riser_cuts};
 use bedwright_job::drawing::Form;
 use bedwright_job::entry::Unit;
 use bedwright_job::field::SupplyField;
-use bedwright_job::papers::{cut_text, lifting_texts, on_pallets, picture, staged};
+use bedwright_job::papers::{cut_text, lifting_texts, on_pallets, pictures, staged};
 use bedwright_job::sections::supply::SupplyEdit;
 use bedwright_job::words::{SupplyLabel, supply};
 
@@ -55,8 +55,8 @@ pub(super) fn cutting(desk: Desk, bill: Worked<Arc<JobBill>>) -> El {
         let mut all = Vec::new();
         for cut in cuts() {
             all.push(el("p", "packs-decided").text(&cut_text(&cut, manner)));
-            let drawing = desk.of_job(|job| with_bill(bill, |bill| picture(job, bill, &cut, manner, form)));
-            all.extend(drawing.map(|drawing| el("div", "packs-picture").kid(still_drawing(&drawing))));
+            let drawn = desk.of_job(|job| with_bill(bill, |bill| pictures(job, bill, &cut, manner, form)));
+            all.extend(drawn.iter().map(|drawing| el("div", "packs-picture").kid(still_drawing(drawing))));
         }
         all
     };

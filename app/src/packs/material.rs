@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use bedwright_calc::material::Pack;
-use bedwright_calc::supply::Item;
 use bedwright_calc::supply::buying::Bought;
+use bedwright_calc::supply::{Item, Money};
 use bedwright_job::answers::JobBill;
 use bedwright_job::answers::supply::cost_of;
 use bedwright_job::entry::{Dimension, Unit};
@@ -18,6 +18,9 @@ use crate::parts::live::{El, el, ticked};
 use crate::parts::signal::{Held, Kept, Worked};
 use crate::parts::typing::typing;
 use crate::vessel::NumberLine;
+
+/// Less than a tenth of a litre isn't spoken of: it is what a bag holds more or less.
+const NOTICED_M3: f64 = 1e-4;
 
 /// A material of the bill.
 #[derive(Clone, Copy)]
@@ -91,7 +94,7 @@ impl Material {
     fn decided(self) -> String {
         let desk = self.desk;
         let (manner, say) = (desk.manner(), move |label: SupplyLabel| desk.label(label));
-        let money = |money: bedwright_calc::supply::Money| amount_text(money, manner.decimal);
+        let money = |money: Money| cost_text(money, manner.decimal);
         self.read(|bought| {
             let packing = match &bought.pooled {
                 Ok(packing) => packing,
@@ -109,10 +112,10 @@ impl Material {
             let cost = if bought.per_vessel { bought.cost_each() } else { packing.cost };
             parts.extend(cost.map(money));
             if !bought.per_vessel {
-                if packing.left_over.volume().value > 0.0 {
+                if packing.left_over.volume().value > NOTICED_M3 {
                     parts.push(format!("{} {}", manner.volume(packing.left_over.volume()), say(SupplyLabel::LeftOver)));
                 }
-                if packing.short_by.volume().value > 0.0 {
+                if packing.short_by.volume().value > NOTICED_M3 {
                     let short = manner.volume(packing.short_by.volume());
                     parts.push(format!("{short} {}, {}", say(SupplyLabel::Short), say(SupplyLabel::ShortBed)));
                 }
@@ -162,7 +165,7 @@ impl Material {
             self.read(|bought| {
                 let packing = bought.pooled.as_ref().ok()?;
                 let alone = packing.alone.get(at(bought)?)?.as_ref()?;
-                let cost = alone.cost.map(|cost| amount_text(cost, manner.decimal));
+                let cost = alone.cost.map(|cost| cost_text(cost, manner.decimal));
                 Some([Some(alone.count.to_string()), cost].into_iter().flatten().collect::<Vec<_>>().join(" · "))
             })
             .unwrap_or_default()
@@ -254,4 +257,17 @@ impl Material {
         }
         .show(desk)
     }
+}
+
+/// An amount with two places at least.
+fn cost_text(money: Money, decimal: char) -> String {
+    let mut text = amount_text(money, decimal);
+    let places = text.rsplit_once(decimal).map(|(_, places)| places.len());
+    if places.is_none() {
+        text.push(decimal);
+    }
+    for _ in places.unwrap_or(0)..2 {
+        text.push('0');
+    }
+    text
 }

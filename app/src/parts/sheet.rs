@@ -340,10 +340,10 @@ fn cell_inside(drawn: El, cell: &Cell) -> El {
                 .kid(el("span", "cell-choices").kids(choices.iter().map(|(ticked, name)| one(*ticked, name)).collect()))
         }
         Cell::Pen(text) => drawn.kid(el("span", "cell-pen").text(text)),
-        Cell::Code { text, bars } => {
+        Cell::Code { text, bars, room_mm } => {
             let drawn = drawn.kid(el("span", "cell-large").text(text));
             match bars {
-                Some(bars) => drawn.kid(bar_code(bars)),
+                Some(bars) => drawn.kid(bar_code(bars, *room_mm)),
                 None => drawn,
             }
         }
@@ -351,12 +351,11 @@ fn cell_inside(drawn: El, cell: &Cell) -> El {
     }
 }
 
-/// The widest module, and the widest code, mm.
+/// The widest module, mm.
 const MODULE_MM: f64 = 0.25;
-const CODE_MM: f64 = 62.0;
 
 /// Bars as wide as a scanner likes, white on either side.
-fn bar_code(bars: &[u8]) -> El {
+fn bar_code(bars: &[u8], room_mm: f64) -> El {
     let modules = bars.iter().map(|width| u32::from(*width)).sum::<u32>() + 2 * QUIET;
     let mut path = String::new();
     let mut at = QUIET;
@@ -366,7 +365,7 @@ fn bar_code(bars: &[u8]) -> El {
         }
         at += u32::from(*width);
     }
-    let wide = (f64::from(modules) * MODULE_MM).min(CODE_MM);
+    let wide = (f64::from(modules) * MODULE_MM).min(room_mm);
     svg("svg", "cell-bars")
         .set("viewBox", &["0 0 ", &modules.to_string(), " 1"].concat())
         .set("preserveAspectRatio", "none")

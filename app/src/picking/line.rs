@@ -44,7 +44,7 @@ impl Line {
             let mark = if row.heavy { "▲ " } else { "" };
             let index = row.lifting.filter(|index| *index > 1.0);
             let times = index.map(|index| {
-                let (by, words) = (manner.decimal(index, 1), manner.label(SupplyLabel::TimesLimit));
+                let (by, words) = (manner.decimal(index, 1), manner.label(SupplyLabel::TimesLiftable));
                 [", ", &by, " ", words].concat()
             });
             let each = manner.label(Label::Each);
@@ -109,7 +109,7 @@ impl Line {
             .kid(self.text("pick-text pick-part", PickField::PartNumber, Label::PartNumber))
             .kid(self.text("pick-text", PickField::Lot, SupplyLabel::Lot))
             .kid(self.taken(TakenField::Date, SupplyLabel::Date))
-            .kid(self.text("pick-text", PickField::Note, Label::Note));
+            .kid(self.text("pick-text pick-note", PickField::Note, Label::Note));
         el("li", "pick-line")
             .marks("pick-done", picked)
             .kid(el("label", "pick-tick").kid(tick))

@@ -44,7 +44,7 @@ pub(super) fn steps(desk: Desk, bill: Worked<Arc<JobBill>>) -> El {
             return told.set(Some(SupplyLabel::StepName));
         }
         let lines = match step {
-            Step::Picked => desk.of_job(|job| with_bill(bill, |bill| picked_lines(job, bill, manner))),
+            Step::Picked => untrack(|| desk.of_job(|job| with_bill(bill, |bill| picked_lines(job, bill, manner)))),
             Step::Staged | Step::HandedOver => Some(Vec::new()),
         };
         let Some(lines) = lines else { return told.set(Some(SupplyLabel::StepOpenLines)) };

@@ -28,7 +28,7 @@ pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
 pub use quote::{internal_quote_sheet, quote_sheet};
-pub use send::{Tool, cut_text, lifting_texts, picture};
+pub use send::{Tool, cut_text, lifting_texts, pictures};
 pub use shelf::{Shelf, shelf_of};
 pub use staging::{Staged, on_pallets, staged, staging_list};
 pub use start_up::start_up_report;
@@ -163,6 +163,8 @@ pub enum Cell {
         text: String,
         /// Widths in modules, bar and space in turn.
         bars: Option<Vec<u8>>,
+        /// How wide it may be, mm.
+        room_mm: f64,
     },
     /// A picture, as wide as the sheet.
     Picture(std::sync::Arc<crate::drawing::Drawing>),

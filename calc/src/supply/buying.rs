@@ -23,6 +23,8 @@ pub struct Way {
     pub opened: Option<Known<Volume>>,
     /// Whether every vessel gets whole packs of its own.
     pub per_vessel: bool,
+    /// Whether nobody said anything, so that layers come in the packs they were planned in.
+    pub as_planned: bool,
 }
 
 /// A pack a material may come in.
@@ -119,11 +121,55 @@ pub fn buy(bill: &mut Bill, parts: &[BillPart], ways: &[Way]) -> Vec<Bought> {
     for material in materials {
         let poured = poured_of(parts, &material);
         let way = ways.iter().find(|way| way.material == material);
-        let Some(bought) = bought(material, &poured, way) else { continue };
+        let Some(mut bought) = bought(material, &poured, way) else { continue };
+        if bought.offers.len() > 1 && way.is_none_or(|way| way.as_planned) {
+            as_planned(bill, &mut bought);
+            all.push(bought);
+            continue;
+        }
         put_on(bill, &bought, &poured);
         all.push(bought);
     }
     all
+}
+
+/// Leaves the bill as it is and says what stands on it.
+fn as_planned(bill: &Bill, bought: &mut Bought) {
+    let on = |lines: &[BillLine]| -> Vec<u32> {
+        let count = |offer: &PackOffer| {
+            let item = Item::Pack { material: bought.material.clone(), pack: offer.pack.id.clone() };
+            lines.iter().find(|line| line.item == item).map_or(0, |line| line.quantity)
+        };
+        bought.offers.iter().map(count).collect()
+    };
+    let pooled = on(&bill.pooled);
+    let each: Vec<Vec<u32>> = bought
+        .of
+        .iter()
+        .map(|(vessel, tags, _)| {
+            let own = bill.vessels.get(*vessel).map(|own| on(&own.lines)).unwrap_or_default();
+            own.into_iter().map(|count| count / (*tags).max(1)).collect()
+        })
+        .collect();
+    let set = |packing: &mut Result<Packing, Problem>, counts: Vec<u32>, need: Content, contents: &[Content]| {
+        let held =
+            contents.iter().zip(&counts).fold(Content::default(), |sum, (one, count)| sum.plus(one.times(*count)));
+        if let Ok(packing) = packing {
+            *packing = Packing {
+                counts,
+                cost: None,
+                left_over: held.less(need),
+                short_by: need.less(held),
+                chosen: packs::Chosen::AsPlanned,
+                ..packing.clone()
+            };
+        }
+    };
+    let need = Content::needed(bought.need.value).unwrap_or_default();
+    set(&mut bought.pooled, pooled, need, &bought.contents);
+    for ((packing, counts), (_, _, need)) in bought.each.iter_mut().zip(each).zip(&bought.of) {
+        set(packing, counts, *need, &bought.contents);
+    }
 }
 
 fn poured_of<'a>(parts: &[BillPart<'a>], material: &str) -> Vec<Poured<'a>> {

@@ -173,6 +173,8 @@ pub enum Chosen {
     NothingToBuy,
     /// There was no choice: one size, or every number is locked.
     NoChoice,
+    /// Nobody asked for anything else than the layers were planned in.
+    AsPlanned,
     /// They cost least; of equal costs, they leave least; of equal rests, they are fewest.
     LeastCost,
     /// They leave least, and of equal rests they are fewest: so many offers have no price, so costs can't be compared.

@@ -141,6 +141,18 @@ fn media_lost_matches_the_reference() {
     lives::losses().settle("media_loss.csv", 80);
 }
 
+/// Told, not judged.
+#[wasm_bindgen_test]
+fn packs_of_fifty_vessels_are_chosen_while_somebody_waits() {
+    let begun = js_sys::Date::now();
+    let rounds = 20;
+    for _ in 0..rounds {
+        assert_eq!(packs::fifty_vessels(), (4_771_020, 991), "as the general solver has it");
+    }
+    let each = (js_sys::Date::now() - begun) / f64::from(rounds);
+    wasm_bindgen_test::console_log!("packs of fifty vessels and six materials in wasm: {each} ms");
+}
+
 #[wasm_bindgen_test]
 fn quotes_come_to_the_same_in_every_digit() {
     quotes::sums().settle("quote.csv", 14_228);

@@ -45,6 +45,7 @@ mod site;
 mod start;
 mod storage;
 mod stored;
+mod supply;
 mod update;
 mod washing;
 mod water;

@@ -7,6 +7,7 @@ use std::process::{Command, Stdio};
 use base64::Engine;
 use serde_json::json;
 
+use crate::folder::Folder;
 use crate::page::Page;
 
 /// A size of paper.
@@ -30,6 +31,11 @@ impl Paper {
 
 /// What the page prints, sheet by sheet, laid out as on paper.
 pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
+    read(&printed(page, paper).await)
+}
+
+/// What the page prints, as a PDF.
+pub async fn printed(page: &Page, paper: Paper) -> Vec<u8> {
     let (width, height) = paper.inches();
     // The page says the size where it has one of its own.
     let wanted =
@@ -37,11 +43,23 @@ pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
     let printed = page.session().cdp().send_raw("Page.printToPDF", wanted).await.unwrap();
     let pdf = base64::engine::general_purpose::STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
     assert!(pdf.starts_with(b"%PDF-"), "no PDF came");
-    read(&pdf)
+    pdf
+}
+
+/// Every Code 128 of a PDF, as a general decoder reads them off the sheets.
+pub fn codes(pdf: &[u8]) -> Vec<String> {
+    let python = std::env::var("BEDWRIGHT_PYTHON").expect("BEDWRIGHT_PYTHON: `tests/run journeys` says where it is");
+    let folder = Folder::new("codes");
+    let file = folder.path().join("printed.pdf");
+    std::fs::write(&file, pdf).unwrap();
+    let script = concat!(env!("CARGO_MANIFEST_DIR"), "/reference/read_codes.py");
+    let output = Command::new(python).arg(script).arg(&file).output().unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8(output.stdout).unwrap().lines().map(str::to_owned).collect()
 }
 
 /// The text of a PDF, sheet by sheet: pdftotext ends each with a form feed.
-fn read(pdf: &[u8]) -> Vec<String> {
+pub fn read(pdf: &[u8]) -> Vec<String> {
     let mut reader = Command::new("pdftotext")
         .args(["-layout", "-", "-"])
         .stdin(Stdio::piped())

@@ -66,7 +66,7 @@ async fn printed(page: &Page, title: &str, at_least: usize) {
         }
         assert!(sheets[0].contains(title), "{size:?}: no “{title}” in\n{}", sheets[0]);
         let count = page
-            .script("return [...document.querySelectorAll('.sheets-shown tbody .sheet-row')].filter((row) => row.querySelector('.cell-tick')).length;")
+            .script("return [...document.querySelectorAll('.sheets-shown tbody .sheet-row')].filter((row) => row.querySelector('.cell-check .cell-tick')).length;")
             .await;
         assert_eq!(count, json!(lines.len()), "{size:?}: rows on the sheets");
         // Each item once, and no other.

@@ -12,6 +12,7 @@ use bedwright_job::id::Id;
 use bedwright_job::saved::section_text;
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::TextField;
+use bedwright_job::sections::picking::PickField;
 use bedwright_job::sections::plan::{LayerPlan, VesselPlan};
 use bedwright_job::sections::survey::{DiameterWay, Standing, SurveyEntry, VesselSurvey};
 use serde_json::json;
@@ -70,6 +71,21 @@ pub fn every_pack() -> Job {
     let packs: Vec<Pack> = Material::all().flat_map(|material| Pack::of_material(&material.id)).collect();
     let vessels: Vec<Vec<Pack>> = packs.into_iter().map(|pack| vec![pack]).collect();
     job("every-pack", "Every pack (invented)", &vessels)
+}
+
+/// Ten vessels of two layers each: one job to pick for, with places on the shelf and part numbers.
+pub fn ten_to_pick() -> Job {
+    let pack = |id: &str| Pack::of(id).unwrap();
+    let two = vec![pack("gravel_1_8x1_4.half_ft3"), pack("carbon_coconut_12x40.1_ft3")];
+    let mut job = job("ten-to-pick", "Ten to pick (invented)", &vec![two; 10]);
+    let keys = ["pack:gravel_1_8x1_4:gravel_1_8x1_4.half_ft3", "pack:carbon_coconut_12x40:carbon_coconut_12x40.1_ft3"];
+    for (key, (bin, part)) in keys.into_iter().zip([("A-10", "GR-1814/05"), ("A-2", "0012345678")]) {
+        for (field, text) in [(PickField::Bin, bin), (PickField::PartNumber, part)] {
+            let edit = Edit::PickText { key: key.to_owned(), field, text: text.to_owned() };
+            assert!(apply(&mut job, edit, &Id::new("stored")).is_ok());
+        }
+    }
+    job
 }
 
 /// A job of fifty vessels with two layers each.

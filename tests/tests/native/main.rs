@@ -16,4 +16,5 @@ mod practice;
 mod properties;
 mod reference;
 mod search;
+mod supply_packs;
 mod textbook;

@@ -120,6 +120,12 @@ fn media_lost_matches_the_reference() {
     lives::losses().settle("media_loss.csv", 80);
 }
 
+/// Costs and counts of 306 choices, as `packs_speed.py` prints them with scipy 1.17.1.
+#[test]
+fn packs_of_fifty_vessels_are_those_of_the_general_solver() {
+    assert_eq!(packs::fifty_vessels(), (4_771_020, 991));
+}
+
 #[test]
 fn quotes_come_to_the_same_in_every_digit() {
     quotes::sums().settle("quote.csv", 14_228);

@@ -2,7 +2,7 @@
 
 use bedwright_calc::material::{Material, Pack};
 use bedwright_calc::quantity::{
-    Assumption, Basis, Figure, Known, Length, Mass, Problem, Source, Volume, cubic_metres, kilograms, metres,
+    Assumption, Fault, Figure, Known, Length, Mass, Problem, Source, Term, Volume, cubic_metres, kilograms, metres,
 };
 use bedwright_calc::supply::buying::{PackOffer, Way};
 use bedwright_calc::supply::cutting::{CutPlan, Stock, cut_plan};
@@ -15,7 +15,7 @@ use crate::entry::{Dimension, Entry, Misread};
 use crate::field::SupplyField;
 use crate::job::Job;
 use crate::prices::price_keys;
-use crate::sections::supply::Supply;
+use crate::sections::supply::{MaterialSupply, Supply};
 
 /// What an item costs, where the job carries that: the same on everybody's phone.
 #[must_use]
@@ -39,7 +39,7 @@ pub fn ways(job: &Job, parts: &[BillPart]) -> Vec<Way> {
         let at = ways.iter().position(|way| way.material == *id).unwrap_or_else(|| {
             let offers = Pack::of_material(id).into_iter().map(offer).collect();
             let opened = said.opened.as_ref().and_then(|entry| opened_volume(entry, &layer.material));
-            ways.push(Way { material: id.clone(), offers, opened, per_vessel: said.per_vessel });
+            ways.push(Way { material: id.clone(), offers, opened, per_vessel: said.per_vessel, as_planned: false });
             ways.len() - 1
         });
         let Some(way) = ways.get_mut(at) else { continue };
@@ -55,6 +55,7 @@ pub fn ways(job: &Job, parts: &[BillPart]) -> Vec<Way> {
                 .any(|layer| layer.material.id == way.material && layer.pack.id == pack.id)
         };
         let said = job.supply.body.material(&way.material);
+        way.as_planned = said == MaterialSupply::default() && way.offers.iter().all(|offer| offer.price.is_none());
         way.offers.retain(|offer| {
             let said = said.packs.get(offer.pack.id.as_ref());
             let usual = planned(&offer.pack) || offer.price.is_some() || offer.locked.is_some_and(|count| count > 0);
@@ -105,9 +106,30 @@ pub fn assumed(field: SupplyField) -> Option<Known<f64>> {
     Some(assumption.number())
 }
 
-fn known(supply: &Supply, field: SupplyField) -> Known<f64> {
-    let nothing = Known { value: 0.0, basis: Basis::Assumed, source: Source::FromMemory };
-    entered(supply, field).ok().flatten().or_else(|| assumed(field)).unwrap_or(nothing)
+/// The quantity a field is about.
+const fn term(field: SupplyField) -> Term {
+    match field {
+        SupplyField::StockLength => Term::StockLength,
+        SupplyField::Kerf => Term::Kerf,
+        SupplyField::PalletMass => Term::PalletMass,
+        SupplyField::PalletPacks => Term::PalletPacks,
+        SupplyField::LiftReach => Term::LiftReach,
+        SupplyField::LiftHeight => Term::LiftHeight,
+        SupplyField::LiftTravel => Term::LiftTravel,
+        SupplyField::LiftTwist => Term::LiftTwist,
+        SupplyField::LabelWidth | SupplyField::LabelHeight => Term::Height,
+    }
+}
+
+/// What was typed or is assumed; a problem of the field where what was typed makes no sense.
+fn known(supply: &Supply, field: SupplyField) -> Result<Known<f64>, Problem> {
+    let missing = Problem::new(term(field), Fault::Missing);
+    entered(supply, field).ok().flatten().ok_or(missing)
+}
+
+/// The same where nothing may be said at all.
+fn known_or_none(supply: &Supply, field: SupplyField) -> Result<Option<Known<f64>>, Problem> {
+    entered(supply, field).map_err(|_| Problem::new(term(field), Fault::Missing))
 }
 
 fn of<Q>(known: Known<f64>, quantity: impl Fn(f64) -> Q) -> Known<Q> {
@@ -133,12 +155,11 @@ pub struct RiserCuts {
 #[must_use]
 pub fn riser_cuts(job: &Job, bill: &JobBill) -> Vec<RiserCuts> {
     let supply = &job.supply.body;
-    let typed = [SupplyField::StockLength, SupplyField::Kerf];
-    if typed.into_iter().any(|field| entered(supply, field).is_err()) {
+    let length = |field: SupplyField| known(supply, field).map(|known| metres(known.value));
+    let (Ok(length), Ok(kerf)) = (length(SupplyField::StockLength), length(SupplyField::Kerf)) else {
         return Vec::new();
-    }
-    let length = |field: SupplyField| metres(known(supply, field).value);
-    let stock = Stock { length: length(SupplyField::StockLength), kerf: length(SupplyField::Kerf) };
+    };
+    let stock = Stock { length, kerf };
     let mut cuts: Vec<RiserCuts> = Vec::new();
     for (vessel, own) in bill.bill.vessels.iter().enumerate() {
         for line in &own.lines {
@@ -169,12 +190,12 @@ pub fn riser_cuts(job: &Job, bill: &JobBill) -> Vec<RiserCuts> {
 /// As [`lift_limit`].
 pub fn lift(job: &Job) -> Result<Figure<Mass>, Problem> {
     let supply = &job.supply.body;
-    let length = |field: SupplyField| of(known(supply, field), metres);
+    let length = |field: SupplyField| known(supply, field).map(|known| of(known, metres));
     lift_limit(&Lift {
-        reach: length(SupplyField::LiftReach),
-        height: length(SupplyField::LiftHeight),
-        travel: length(SupplyField::LiftTravel),
-        twist_degrees: known(supply, SupplyField::LiftTwist),
+        reach: length(SupplyField::LiftReach)?,
+        height: length(SupplyField::LiftHeight)?,
+        travel: length(SupplyField::LiftTravel)?,
+        twist_degrees: known(supply, SupplyField::LiftTwist)?,
         grip: supply.grip,
     })
 }
@@ -192,7 +213,7 @@ pub fn lifting_index_of(job: &Job, each: Mass) -> Option<f64> {
 /// As [`pallets`].
 pub fn stacked(job: &Job, loads: &[Load]) -> Result<Vec<Pallet>, Problem> {
     let supply = &job.supply.body;
-    let mass = entered(supply, SupplyField::PalletMass).ok().flatten().map(|mass| kilograms(mass.value));
-    let packs = entered(supply, SupplyField::PalletPacks).ok().flatten().map(|packs| packs.value as u32);
+    let mass = known_or_none(supply, SupplyField::PalletMass)?.map(|mass| kilograms(mass.value));
+    let packs = known_or_none(supply, SupplyField::PalletPacks)?.map(|packs| packs.value as u32);
     pallets(&PalletLimits { mass, packs }, loads)
 }

@@ -1,5 +1,7 @@
 //! How pieces are cut from stock lengths: a bar for each length, to scale, what is left hatched.
 
+use std::ops::Range;
+
 use bedwright_calc::order::Between as _;
 
 use super::shape::{Anchor, Class, Extent, number};
@@ -15,9 +17,15 @@ const STEP: f64 = 44.0;
 /// Letters of this size stand in a bar.
 const LETTERS: f64 = 12.0;
 
-/// The cut plan; `names` are what the vessels of the bill are called. None where there is no plan.
+/// The cut plan of some of its stock lengths; `names` are whom each piece is for, in the order of the pieces. None where there is no plan.
 #[must_use]
-pub fn cut_drawing(cuts: &RiserCuts, names: &[String], manner: &Manner, form: Form) -> Option<Drawing> {
+pub fn cut_drawing(
+    cuts: &RiserCuts,
+    lengths: Range<usize>,
+    names: &[String],
+    manner: &Manner,
+    form: Form,
+) -> Option<Drawing> {
     let plan = cuts.plan.as_ref().ok()?;
     let (width, _) = form.room();
     let stock = cuts.stock.length.value;
@@ -26,16 +34,16 @@ pub fn cut_drawing(cuts: &RiserCuts, names: &[String], manner: &Manner, form: Fo
     let mut sketch = Sketch::default();
     let mut top = 16.0;
     let mut told = Vec::new();
-    for (at, length) in plan.lengths.iter().enumerate() {
+    for (at, length) in plan.lengths.iter().enumerate().skip(lengths.start).take(lengths.len()) {
         let bar = |left: f64, right: f64| Extent { left, top, right, bottom: top + BAR };
         sketch.rect(Class::Hollow, None, &bar(1.0, width - 1.0), 0.0);
         let mut from = 1.0;
         let mut pieces = Vec::new();
         for piece in &length.pieces {
-            let Some((vessel, long)) = cuts.pieces.get(*piece) else { continue };
+            let Some((_, long)) = cuts.pieces.get(*piece) else { continue };
             let to = (from + long.value * scale).between(from, width - 1.0);
             sketch.rect(Class::Box, None, &bar(from, to), 0.0);
-            let name = names.get(*vessel).map_or("", String::as_str);
+            let name = names.get(*piece).map_or("", String::as_str);
             let text = manner.tape(*long);
             let middle = f64::midpoint(from, to);
             let wide = text.chars().count() as f64 * LETTERS * 0.56;

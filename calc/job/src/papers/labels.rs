@@ -38,12 +38,13 @@ pub fn stickers(
     today: &str,
 ) -> Vec<Sticker> {
     let head = &job.head.body;
-    let about: Vec<&str> = [head.title.trim(), head.site.trim()].into_iter().filter(|part| !part.is_empty()).collect();
+    let about: Vec<&str> =
+        [head.title.trim(), head.site.trim(), today].into_iter().filter(|part| !part.is_empty()).collect();
     let about = about.join(" · ");
     let say = |label: SupplyLabel| manner.label(label).to_owned();
     let mut all = Vec::new();
     for answer in answers {
-        let Some(lines) = of_vessel(job, answer, manner, today) else { continue };
+        let Some(lines) = of_vessel(job, answer, manner) else { continue };
         for (place, tag) in tags_of(job, answer, manner).into_iter().enumerate() {
             let key = format!("{}:{place}", answer.id);
             all.push(Sticker { key, title: tag, about: about.clone(), lines: lines.clone(), code: true });
@@ -83,7 +84,7 @@ fn tags_of(job: &Job, answer: &VesselAnswers, manner: Manner) -> Vec<String> {
 }
 
 /// What stands on a vessel's label; none while its fill isn't known.
-fn of_vessel(job: &Job, answer: &VesselAnswers, manner: Manner, today: &str) -> Option<Vec<(String, String)>> {
+fn of_vessel(job: &Job, answer: &VesselAnswers, manner: Manner) -> Option<Vec<(String, String)>> {
     let plan = answer.plan.as_ref()?;
     if answer.layers.is_empty() || answer.layers.iter().any(|layer| layer.fill().is_none()) {
         return None;
@@ -102,9 +103,13 @@ fn of_vessel(job: &Job, answer: &VesselAnswers, manner: Manner, today: &str) -> 
         );
         lines.push((std::mem::take(&mut name), packs));
     }
-    lines.push((say(SupplyLabel::FilledOn), format!("____________  ({})", today)));
+    // Who fills it writes when, and what the tape says.
+    lines.push((say(SupplyLabel::FilledOn), String::new()));
     let tape = answer.layers.last().and_then(|layer| layer.fill()).map(|fill| manner.tape(fill.tape.reading.value));
-    lines.push((say(SupplyLabel::BaselineTape), format!("____________  ({})", tape.unwrap_or_default())));
+    lines.push((
+        say(SupplyLabel::BaselineTape),
+        format!("____________  ({} {})", say(SupplyLabel::Planned).to_lowercase(), tape.unwrap_or_default()),
+    ));
     let duty = job.site.body.duty_of(&answer.id);
     let control = duty.entries.get(WaterField::FlowControl).and_then(|typed| typed.entry.understood().ok());
     lines.push((say(SupplyLabel::DrainControl), control.map(|read| manner.echo(&read)).unwrap_or_default()));
@@ -113,7 +118,12 @@ fn of_vessel(job: &Job, answer: &VesselAnswers, manner: Manner, today: &str) -> 
 }
 
 fn of_load(job: &Job, bill: &JobBill, load: &Staged, packs: u32, manner: Manner) -> (String, String) {
-    let vessel = bill.vessels.get(load.vessel).map(|id| vessel_name(job, id, manner)).unwrap_or_default();
+    let tags = bill.vessels.get(load.vessel).and_then(|id| job.vessel(id)).map(|vessel| vessel.tags.as_slice());
+    // Of many tags the first and the last: a label is small.
+    let vessel = match tags {
+        Some([first, _, .., last]) => format!("{} … {}", first.trim(), last.trim()),
+        _ => bill.vessels.get(load.vessel).map(|id| vessel_name(job, id, manner)).unwrap_or_default(),
+    };
     (vessel, format!("{packs} × {}", load.item))
 }
 

@@ -13,6 +13,7 @@ use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind, Shelf, natural_
 use crate::answers::JobBill;
 use crate::answers::supply::lifting_index_of;
 use crate::drawing::code_128;
+use crate::drawing::code_128::QUIET;
 use crate::job::Job;
 use crate::picked::{PickedLine, steps_of};
 use crate::sections::picking::PickLine;
@@ -314,7 +315,11 @@ fn split_volumes(job: &Job, bill: &JobBill, bought: &Bought, manner: Manner) -> 
 #[must_use]
 pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Paper {
     let lines = pick_rows(job, bill, manner);
-    let mut rows: Vec<Row> = lines.iter().map(|line| line_row(line, manner)).collect();
+    let mut rows: Vec<Row> = Vec::new();
+    for line in &lines {
+        rows.push(line_row(line, manner));
+        rows.extend(code_row(&line.key, &line.shelf.part_number, manner));
+    }
     if rows.is_empty() {
         rows.push(Row::remark("empty", manner.label(Label::EmptyBill)));
     }
@@ -401,7 +406,36 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
 /// A part number, large, and as bars.
 fn part_cell(text: &str) -> Cell {
     let text = text.trim();
-    if text.is_empty() { Cell::Empty } else { Cell::Code { text: text.to_owned(), bars: code_128(text) } }
+    if text.is_empty() {
+        return Cell::Empty;
+    }
+    let bars = code_128(text).filter(|bars| modules(bars) <= MOST_MODULES);
+    Cell::Code { text: text.to_owned(), bars, room_mm: CODE_MM }
+}
+
+/// Room for a code in its column, mm, and the most modules that are still read off it (a fifth of a millimetre each).
+const CODE_MM: f64 = 36.0;
+const MOST_MODULES: u32 = 180;
+
+/// Room for a code on a row of its own, mm.
+const WIDE_CODE_MM: f64 = 150.0;
+
+fn modules(bars: &[u8]) -> u32 {
+    bars.iter().map(|width| u32::from(*width)).sum::<u32>() + 2 * QUIET
+}
+
+/// A code that is too wide for its column, on a row below; or that there is none.
+fn code_row(key: &str, text: &str, manner: Manner) -> Option<Row> {
+    let text = text.trim();
+    if text.is_empty() {
+        return None;
+    }
+    let cell = match code_128(text) {
+        Some(bars) if modules(&bars) <= MOST_MODULES => return None,
+        Some(bars) => Cell::Code { text: text.to_owned(), bars: Some(bars), room_mm: WIDE_CODE_MM },
+        None => Cell::Text(format!("{text}: {}", manner.label(SupplyLabel::NoCode))),
+    };
+    Some(Row::new(format!("code:{key}"), RowKind::Remark, vec![cell]))
 }
 
 /// The mark of a caution, as verdicts bear it.

@@ -9,7 +9,7 @@ use super::staging::{on_pallets, staged};
 use super::{Cell, Row, RowKind, vessel_name};
 use crate::answers::JobBill;
 use crate::answers::supply::{RiserCuts, lift, riser_cuts};
-use crate::drawing::{Form, cut_drawing};
+use crate::drawing::{Drawing, Form, cut_drawing};
 use crate::job::Job;
 use crate::words::{Manner, SupplyLabel};
 
@@ -53,9 +53,10 @@ pub(super) fn rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<Row> {
         rows.push(Row::heading("cutting", say(SupplyLabel::CutFromStock)));
         for (at, cut) in cuts.iter().enumerate() {
             rows.push(Row::remark(format!("cutting:{at}"), cut_text(cut, manner)));
-            if let Some(drawing) = picture(job, bill, cut, manner, PICTURE) {
+            let pictures = pictures(job, bill, cut, manner, PICTURE);
+            for (part, drawing) in pictures.into_iter().enumerate() {
                 rows.push(Row::new(
-                    format!("cutting:{at}:drawn"),
+                    format!("cutting:{at}:{part}"),
                     RowKind::Remark,
                     vec![Cell::Picture(Arc::new(drawing))],
                 ));
@@ -137,17 +138,27 @@ pub fn cut_text(cut: &RiserCuts, manner: Manner) -> String {
     }
 }
 
-/// The picture of a cut plan.
+/// Stock lengths in one picture: no picture may be higher than a sheet.
+const LENGTHS_DRAWN: usize = 10;
+
+/// The pictures of a cut plan, some stock lengths on each.
 #[must_use]
-pub fn picture(
-    job: &Job,
-    bill: &JobBill,
-    cut: &RiserCuts,
-    manner: Manner,
-    form: Form,
-) -> Option<crate::drawing::Drawing> {
-    let names: Vec<String> = bill.vessels.iter().map(|id| vessel_name(job, id, manner)).collect();
-    cut_drawing(cut, &names, &manner, form)
+pub fn pictures(job: &Job, bill: &JobBill, cut: &RiserCuts, manner: Manner, form: Form) -> Vec<Drawing> {
+    // Each piece is for one tag of its vessel, in their order.
+    let mut before: Vec<usize> = vec![0; bill.vessels.len()];
+    let mut name = |vessel: usize| {
+        let id = bill.vessels.get(vessel)?;
+        let place = before.get_mut(vessel)?;
+        let tag = job.vessel(id).and_then(|there| there.tags.get(*place).map(|tag| tag.trim().to_owned()));
+        *place += 1;
+        Some(tag.filter(|tag| !tag.is_empty()).unwrap_or_else(|| vessel_name(job, id, manner)))
+    };
+    let names: Vec<String> = cut.pieces.iter().map(|(vessel, _)| name(*vessel).unwrap_or_default()).collect();
+    let lengths = cut.plan.as_ref().map_or(0, |plan| plan.lengths.len());
+    (0..lengths)
+        .step_by(LENGTHS_DRAWN)
+        .filter_map(|from| cut_drawing(cut, from..lengths.min(from + LENGTHS_DRAWN), &names, &manner, form))
+        .collect()
 }
 
 /// What one person may lift, and which packs are more than that.

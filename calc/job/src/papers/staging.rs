@@ -50,7 +50,14 @@ pub fn staged(job: &Job, bill: &JobBill, manner: Manner) -> Vec<Staged> {
         let mut seen: Vec<&str> = Vec::new();
         for line in &own.lines {
             let Item::Pack { material, .. } = &line.item else {
-                all.push(part(vessel, line, manner));
+                // What is there once for the job stands with the vessel that is loaded first.
+                let key = line.item.key();
+                let there: u32 = all.iter().filter(|there: &&Staged| there.key == key).map(|there| there.count).sum();
+                let pooled = bill.bill.pooled.iter().find(|pooled| pooled.item == line.item);
+                let left = pooled.map_or(line.quantity, |pooled| pooled.quantity).saturating_sub(there);
+                if left > 0 {
+                    all.push(part(vessel, line, left.min(line.quantity), manner));
+                }
                 continue;
             };
             if seen.contains(&material.as_ref()) {
@@ -76,12 +83,12 @@ pub fn staged(job: &Job, bill: &JobBill, manner: Manner) -> Vec<Staged> {
     all
 }
 
-fn part(vessel: usize, line: &BillLine, manner: Manner) -> Staged {
+fn part(vessel: usize, line: &BillLine, count: u32, manner: Manner) -> Staged {
     Staged {
         vessel,
         key: line.item.key(),
         item: manner.item(&line.item),
-        count: line.quantity,
+        count,
         unit: manner.unit_of(line).to_owned(),
         into_each: String::new(),
         shared: false,

@@ -44,6 +44,7 @@ SupplyLabel {
     LiftingHint = "By the revised NIOSH lifting equation; seldom, for less than an hour, on a firm floor.",
     MayLift = "One person may lift",
     TimesLimit = "times that",
+    TimesLiftable = "times what one person may lift",
     TwoPeople = "two people, a lifting aid, or smaller packs",
     GripLabel = "Grip",
     GripGood = "handles",
@@ -72,6 +73,7 @@ SupplyLabel {
     BaselineTape = "Tape reading as poured",
     DrainControl = "Drain line flow control",
     NextDue = "Next due",
+    Planned = "Planned",
     Weighs = "Weighs",
     Holds = "Holds",
     SendAlong = "To send along",
@@ -146,6 +148,7 @@ impl Manner {
             Language::English => match chosen {
                 Chosen::NothingToBuy => "Nothing to buy.".to_owned(),
                 Chosen::NoChoice => "No choice: one pack is offered, or every number is set.".to_owned(),
+                Chosen::AsPlanned => "As the layers were planned: no cost is known.".to_owned(),
                 Chosen::LeastCost => {
                     "Costs least of all combinations; of equal costs it leaves least, then is fewest packs.".to_owned()
                 }
