@@ -39,6 +39,7 @@ mod picture;
 mod plan;
 mod prices;
 mod print;
+mod quote;
 mod screens;
 mod search;
 mod site;
