@@ -1,10 +1,10 @@
 //! One piece of work and nothing else, for callgrind to count: `work volumes N`, `work vessels N`, `work windows N`,
-//! `work expansions N` or `work packs N`.
+//! `work expansions N`, `work packs N` or `work waters N`; `work nearness 1` says how near PHREEQC our waters are.
 #![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)] // Run by the bench only.
 
 use bedwright_calc::fill::plan;
 use bedwright_calc::quantity::metres;
-use bedwright_tests::{beds, fills, packs};
+use bedwright_tests::{beds, carbonates, contactors, fills, packs};
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
@@ -29,6 +29,8 @@ fn main() {
             "expansions" => {
                 sum += beds::planned_expansions().iter().filter_map(|expansion| expansion.likely).sum::<f64>();
             }
+            "waters" => sum += carbonates::waters().values.iter().sum::<f64>(),
+            "nearness" => print!("{}{}", carbonates::nearness(), contactors::nearness()),
             "packs" => {
                 let (cents, alone) = packs::fifty_vessels();
                 sum = cents as f64 + alone as f64 / 1e4;
