@@ -4,6 +4,7 @@ mod backwash;
 mod doubt;
 mod evidence;
 mod layers;
+mod life;
 pub mod number_line;
 mod page;
 mod results;

@@ -10,6 +10,7 @@
 //! | [`capacity`] | media that hold so much and no more; service time by depth |
 //! | [`limits`] | what a water may hold where a medium is to work |
 //! | [`sensitivity`] | which input would change a life most |
+//! | [`yearly`] | what a bed takes in a year |
 //! | [`student`] | quantiles of Student's t |
 //! | [`calibration`] | a straight line through readings, and back from a reading to where it was taken |
 //! | [`breakthrough`] | the S-shaped curve of a bed that is being spent, and when its outlet reaches a limit |
@@ -31,6 +32,7 @@ pub mod softening;
 pub mod student;
 pub mod throughput;
 pub mod usual;
+pub mod yearly;
 
 pub use breakthrough::{Breakthrough, Front, Spent, breakthrough};
 pub use calibration::{Line, Span, straight_line};

@@ -137,7 +137,9 @@ impl Desk {
     pub(super) fn bring_prices(self) {
         let Some(job) = self.open_now().filter(|job| !job.is_locked(SectionName::Prices)) else { return };
         let bill = self.bill();
-        let lacking = super::with_bill(bill, |bill| self.prices.list.with_untracked(|list| lacks(&job, list, bill)));
+        let lacking = leptos::prelude::untrack(|| {
+            super::with_bill(bill, |bill| self.prices.list.with_untracked(|list| lacks(&job, list, bill)))
+        });
         if let Some(edit) = lacking {
             self.change(edit);
         }

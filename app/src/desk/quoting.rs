@@ -14,6 +14,8 @@ use bedwright_job::quote::{
 };
 use bedwright_job::sections::quote::{Quote, QuoteLine};
 
+use leptos::prelude::untrack;
+
 use super::{Desk, new_id, today};
 use crate::parts::signal::Worked;
 
@@ -31,6 +33,9 @@ pub struct Quoted {
     /// Rows of the job about which the list of this device says something else now.
     pub outdated: usize,
 }
+
+/// The row of the price list that says what an hour of work sells for.
+const HOUR: &str = "labour:on_site";
 
 fn priced(row: &PriceRow) -> Priced {
     Priced {
@@ -82,7 +87,9 @@ impl Desk {
                     manner: self.manner(),
                 };
                 let answers = quote_answers(&sources);
-                let catalogue = list.catalogue.version();
+                let carried = &job.prices.body;
+                let catalogue = if carried.rows().is_empty() { &list.catalogue } else { &carried.catalogue };
+                let catalogue = catalogue.version();
                 Some(Arc::new(Quoted {
                     draft: draft(&sources, &answers, &catalogue, &today()),
                     may: issuing(&sources, &answers),
@@ -111,8 +118,9 @@ impl Desk {
 
     /// Issues the quote as it stands: a copy that nothing alters. The job carries the rows of the list that it rests on.
     pub fn issue_quote(self) -> Option<Id> {
-        let quoted = with_quote(self, |quoted| quoted.cloned())?;
+        let quoted = untrack(|| with_quote(self, |quoted| quoted.cloned()))?;
         let number = quoted.may.ok()?;
+        // Rows that the job has stay: a total never changes under the hand that issues it.
         self.bring_prices();
         let id = new_id();
         let copy = QuoteCopy { id: id.clone(), number, ..quoted.draft };
@@ -124,9 +132,8 @@ impl Desk {
     pub fn carry_prices(self) {
         let Some(job) = self.open_now() else { return };
         let bill = self.bill().with_untracked(Arc::clone);
-        let more = ["labour:on_site".to_owned()];
         let list = self.prices.list.get_untracked();
-        if let Some(edit) = carries(&job, &list, &bill, &more) {
+        if let Some(edit) = carries(&job, &list, &bill, &[HOUR.to_owned()]) {
             self.edit(edit);
         }
     }

@@ -19,7 +19,7 @@ pub fn step(of: TagSheet, id: &str) -> El {
     let Some(first) = untrack(|| row.get()) else { return el("li", "") };
     let words = Worked::new(move || {
         let wash = of.wash();
-        row.get().map(|row| of.read(|load, answers| Some(of.desk.manner().step(&row, load, answers, wash)))).flatten()
+        row.get().and_then(|row| of.read(|load, answers| Some(of.desk.manner().step(&row, load, answers, wash))))
     });
     let title = move || words.with(|words| words.as_ref().map(|words| words.title.clone()).unwrap_or_default());
     let lines = move || {

@@ -216,10 +216,13 @@ fn one_sheet(paper: &Paper, sheet: &Sheet, size: PageSize) -> El {
             heading => el("th", &cell_class(column)).set("scope", "col").text(heading),
         })
         .collect();
-    let mut table = el("table", "sheet-table")
-        .kid(column_widths(&paper.columns))
-        .kid(el("thead", "").kid(el("tr", "sheet-columns").kids(headings)))
-        .kid(el("tbody", "").kids(rows.iter().map(|row| sheet_row(row, &paper.columns, columns)).collect()));
+    let mut table = el("table", "sheet-table").kid(column_widths(&paper.columns));
+    // A sheet of a quote that holds nothing but texts has no use for the columns' names.
+    let quote = matches!(paper.kind, PaperKind::Quote | PaperKind::InternalQuote);
+    if !quote || sheet.number == 1 || rows.iter().any(|row| row.kind == RowKind::Item) {
+        table = table.kid(el("thead", "").kid(el("tr", "sheet-columns").kids(headings)));
+    }
+    table = table.kid(el("tbody", "").kids(rows.iter().map(|row| sheet_row(row, &paper.columns, columns)).collect()));
     if sheet.is_last() && !paper.totals.is_empty() {
         table = table.kid(el("tfoot", "").kid(el("tr", "sheet-totals").kids(cells(&paper.totals, &paper.columns))));
     }

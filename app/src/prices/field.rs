@@ -1,12 +1,15 @@
 //! A text typed on a row of the price list. One that can't be taken stays in its field with the reason, and the row keeps
 //! what it said.
 
+use std::sync::Arc;
+
 use bedwright_job::prices::{ListEdit, PriceField, PriceRow, amount, size};
 use bedwright_job::words::{Manner, PriceLabel};
 use leptos::prelude::*;
 
 use crate::desk::Desk;
 use crate::parts::live::{El, el};
+use crate::parts::signal::Held;
 use crate::parts::typing::typing;
 
 /// Which text.
@@ -87,6 +90,18 @@ impl Field {
         Ok(row)
     }
 
+    /// The row with this text as another row has it.
+    fn as_in(self, other: &PriceRow, row: &PriceRow) -> PriceRow {
+        let mut row = row.clone();
+        match self {
+            Field::Text(field) => other.text(field).clone_into(row.text_mut(field)),
+            Field::Cost => row.cost = other.cost,
+            Field::Price => row.price = other.price,
+            Field::Size => row.size.clone_from(&other.size),
+        }
+        row
+    }
+
     /// The field on the page, of the row of a key.
     pub fn show(self, desk: Desk, key: &str) -> El {
         let manner = desk.manner();
@@ -102,9 +117,12 @@ impl Field {
             let kept = desk.prices.drafts.with_untracked(|drafts| drafts.get(&draft).cloned());
             kept.or_else(|| untrack(&now).map(|row| self.text(&row, manner))).unwrap_or_default()
         };
-        let now = row.clone();
+        // The row as it was when the field was gone to.
+        let found = Held::new(None::<Arc<PriceRow>>);
+        let (now, gone_to) = (row.clone(), row.clone());
         let write = move |text: String| {
             let Some(row) = untrack(&now) else { return };
+            let before = found.get_untracked();
             let taken = self.put(&row, &text, manner);
             let is_draft = taken.is_err();
             desk.prices.drafts.update(|drafts| {
@@ -113,9 +131,10 @@ impl Field {
                     drafts.insert(place.clone(), text);
                 }
             });
-            if let Ok(changed) = taken
-                && changed != *row
-            {
+            // What can't be taken leaves the row as it was before the typing: half an amount isn't one.
+            let changed = taken.unwrap_or_else(|_| self.as_in(before.as_deref().unwrap_or(&row), &row));
+            // Noughts behind the mark stay as they are typed.
+            if changed != *row || self.text(&changed, manner) != self.text(&row, manner) {
                 desk.edit_list(&place, ListEdit::own(changed));
             }
         };
@@ -129,6 +148,7 @@ impl Field {
         let wrong_id = format!("{id}-wrong");
         let mode = if matches!(self, Field::Cost | Field::Price) { "decimal" } else { "text" };
         let input = typing(desk.prices.turned, text, write, move || desk.pause_list())
+            .on("focus", move |_| found.set(untrack(&gone_to)))
             .set("id", &id)
             .set("inputmode", mode)
             .set("spellcheck", "false")

@@ -79,7 +79,8 @@ pub fn issuing(shown: Shown) -> El {
     };
     let issue = move || {
         if untrack(may).is_some_and(|may| may.is_ok()) && desk.issue_quote().is_some() {
-            let number = with_quote(desk, |quoted| quoted.and_then(|quoted| Some(quoted.issued.last()?.number)));
+            let last = || with_quote(desk, |quoted| quoted.and_then(|quoted| Some(quoted.issued.last()?.number)));
+            let number = untrack(last);
             shown.number.set(number.unwrap_or(0));
         }
     };

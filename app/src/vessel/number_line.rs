@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use bedwright_job::entry::{Entry, Meaning, Misread, Unit, answered, typed};
+use bedwright_job::entry::{Dimension, Entry, Meaning, Misread, Unit, answered, typed};
 use bedwright_job::words::Label;
 use leptos::prelude::*;
 
@@ -100,7 +100,9 @@ impl NumberLine {
         let echo = move || {
             let entry = entry()?;
             let understood = entry.understood().ok()?;
-            (entry.text.trim() != manner.decimal(understood.value, 4)).then(|| manner.echo(&understood))
+            // A hardness is shown in every unit, since the next paper will have it in another.
+            let always = understood.dimension == Dimension::Hardness;
+            (always || entry.text.trim() != manner.decimal(understood.value, 4)).then(|| manner.echo(&understood))
         };
         let supposed = assumed.clone();
         let shown: Shared<Option<String>> = Rc::new(move || assumed().map(|si| manner.decimal(unit().from_si(si), 3)));

@@ -11,6 +11,7 @@ use bedwright_job::words::{Label, VerdictWords};
 
 use super::backwash::backwash;
 use super::layers::layers;
+use super::life::life;
 use super::results::results;
 use super::service::service;
 use super::survey::survey;
@@ -75,6 +76,7 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
             .kid(el("h2", "rule").set("id", "verdicts").text(desk.label(Label::Verdicts)));
         vec![verdicts(part, found.clone(), desk.label(Label::AllFine))]
     };
+    let life_of = id.clone();
     let aside = el("aside", "vessel-drawing")
         .when(move || drawing.with(Option::is_some), move || vec![section_drawing(move || drawing.get(), selected)]);
     let entries = el("div", "vessel-entries")
@@ -85,6 +87,7 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
         .kid(water(desk, id, flow))
         .kid(backwash(desk, id, flow, answers))
         .kid(service(desk, flow))
+        .kid(life(desk, &life_of, flow))
         .kid(results(desk, answers, flow))
         .kid(crate::service::card_links(desk, id))
         .kid(el("div", "actions").kid(button("quiet", desk.label(Label::RemoveVessel), remove)));

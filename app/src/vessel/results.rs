@@ -24,7 +24,7 @@ pub(super) fn share(manner: Manner, figure: &Figure<f64>) -> Shown {
 }
 
 /// A figure's grounds in the person's words.
-fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {
+pub(super) fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {
     Grounds {
         formula: figure.formula.statement().to_owned(),
         source: manner.source(figure.formula.source()),

@@ -8,7 +8,7 @@ use bedwright_calc::quantity::{Basis, Source};
 use bedwright_job::Edit;
 use bedwright_job::answers::water::WaterAnswers;
 use bedwright_job::edit::{DutyChoice, WaterOf};
-use bedwright_job::entry::{Entry, Misread, Unit};
+use bedwright_job::entry::{Entry, Misread};
 use bedwright_job::field::WaterField;
 use bedwright_job::id::Id;
 use bedwright_job::reading::site::{WaterReading, asked_of_duty, water_field_of};
@@ -25,10 +25,10 @@ use crate::parts::signal::Kept;
 
 /// The water side of a vessel of the open job.
 #[derive(Clone, Copy)]
-struct There {
-    desk: Desk,
-    vessel: Kept<Id>,
-    water: Water,
+pub(super) struct There {
+    pub(super) desk: Desk,
+    pub(super) vessel: Kept<Id>,
+    pub(super) water: Water,
 }
 
 impl There {
@@ -75,7 +75,7 @@ impl There {
         with_water(self.water, |water| {
             let water = water?;
             self.vessel.with(|vessel| {
-                water.problems.iter().find_map(|problem| {
+                water.problems.iter().chain(&water.life.problems).find_map(|problem| {
                     let layer = match of {
                         WaterOf::Layer(_, layer) if self.is_layer(layer, problem.layer) => Some(layer),
                         _ => None,
@@ -243,7 +243,8 @@ fn grains(there: There) -> El {
     }))
 }
 
-fn line(there: There, of: WaterOf, field: WaterField) -> El {
+/// One entry of the site, of a vessel or of a layer's grains.
+pub(super) fn line(there: There, of: WaterOf, field: WaterField) -> El {
     let desk = there.desk;
     let manner = desk.manner();
     let of = Rc::new(of);
@@ -280,7 +281,7 @@ fn line(there: There, of: WaterOf, field: WaterField) -> El {
         id,
         label: manner.water_field(field),
         hint: manner.water_hint(field),
-        units: Unit::of(field.dimension()),
+        units: field.units(),
         usual: field.usual_unit(manner.metric),
         entry: Rc::new(move || there.typed(&entry_of, field).map(|typed| typed.entry)),
         misread: Rc::new(move || there.misread(&misread_of, field)),

@@ -1,6 +1,7 @@
 //! What a job says in figures: each vessel on its own, and the bill over all of them. Pure, and compared by value, so
 //! that a page works out again only what changed.
 
+pub mod life;
 pub mod search;
 pub mod supply;
 pub mod water;

@@ -1,6 +1,7 @@
 //! The one door through which a job changes.
 
 pub mod quote;
+mod touched;
 
 use std::sync::Arc;
 
@@ -12,7 +13,7 @@ use bedwright_calc::vessel::Opening;
 use crate::as_loaded::is_signed;
 use crate::entry::Entry;
 use crate::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
-use crate::id::{Id, Revision};
+use crate::id::Id;
 use crate::job::{Job, Record};
 use crate::prices::{Catalogue, PriceRow};
 use crate::sections::SectionName;
@@ -24,6 +25,9 @@ use crate::sections::site::WaterSource;
 use crate::sections::supply::SupplyEdit;
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, SurveyEntry, VesselSurvey};
 use quote::QuoteEdit;
+use touched::touch;
+
+pub use touched::sections_of;
 
 /// One change.
 #[derive(Clone, Debug, PartialEq)]
@@ -381,54 +385,6 @@ fn apply_all(job: &mut Job, edits: Vec<Edit>, device: &Id) -> Result<Inverse, Re
     }
     inverses.reverse();
     Ok((!inverses.is_empty()).then_some(Edit::All(inverses)))
-}
-
-/// The sections a change touches.
-#[must_use]
-pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
-    match edit {
-        Edit::Text { .. } | Edit::Kind(_) | Edit::Bin(_) => &[SectionName::Head],
-        Edit::InsertVessel { .. } | Edit::RemoveVessel(_) => &[SectionName::Survey, SectionName::Plan],
-        Edit::MoveVessel { .. }
-        | Edit::Tags { .. }
-        | Edit::VesselNotes { .. }
-        | Edit::Choose { .. }
-        | Edit::Survey { .. } => &[SectionName::Survey],
-        Edit::Plan { .. }
-        | Edit::InsertLayer { .. }
-        | Edit::RemoveLayer { .. }
-        | Edit::MoveLayer { .. }
-        | Edit::Layer { .. }
-        | Edit::LayerEntry { .. } => &[SectionName::Plan],
-        Edit::PickText { .. } | Edit::Pick { .. } => &[SectionName::Picking],
-        Edit::Search(_) | Edit::Water { of: WaterOf::Search, .. } => &[SectionName::Search],
-        Edit::Source(_) | Edit::Duty { .. } | Edit::Water { .. } => &[SectionName::Site],
-        Edit::Quote(_) => &[SectionName::Quote],
-        Edit::Acknowledge { .. } | Edit::Load { .. } => &[SectionName::Loading],
-        Edit::Supply(_) => &[SectionName::Supply],
-        Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
-        Edit::Kit { .. } | Edit::LeaveOut { .. } => &[SectionName::Kit],
-        Edit::AddRecord(_) => &[],
-        Edit::All(_) => SectionName::ALL,
-    }
-}
-
-fn touch(job: &mut Job, section: SectionName, device: &Id) {
-    let revision = match section {
-        SectionName::Head => &mut job.head.revision,
-        SectionName::Survey => &mut job.survey.revision,
-        SectionName::Plan => &mut job.plan.revision,
-        SectionName::Picking => &mut job.picking.revision,
-        SectionName::Site => &mut job.site.revision,
-        SectionName::Quote => &mut job.quote.revision,
-        SectionName::Loading => &mut job.loading.revision,
-        SectionName::Supply => &mut job.supply.revision,
-        SectionName::Prices => &mut job.prices.revision,
-        SectionName::Kit => &mut job.kit.revision,
-        SectionName::Search => &mut job.search.revision,
-    };
-    let counter = revision.as_ref().map_or(0, |r| r.counter).saturating_add(1);
-    *revision = Some(Revision { device: device.clone(), counter });
 }
 
 fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {

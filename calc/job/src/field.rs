@@ -168,6 +168,80 @@ fields! {
         Voidage = "voidage": Ratio,
         /// Surface of a ball of the grain's volume over the grain's surface.
         Sphericity = "sphericity": Ratio,
+        /// Water that the site uses.
+        DailyUse = "daily_use": VolumeFlow,
+        /// pH of its water.
+        Ph = "ph": Ratio,
+        /// Alkalinity.
+        Alkalinity = "alkalinity": Hardness,
+        /// Free carbon dioxide.
+        CarbonDioxide = "carbon_dioxide": Concentration,
+        /// Calcium; all hardness where magnesium isn't known apart.
+        CalciumHardness = "calcium": Hardness,
+        /// Magnesium.
+        MagnesiumHardness = "magnesium": Hardness,
+        /// Sodium.
+        Sodium = "sodium": Concentration,
+        /// Sulfate.
+        Sulfate = "sulfate": Concentration,
+        /// Chloride.
+        Chloride = "chloride": Concentration,
+        /// Everything dissolved.
+        DissolvedSolids = "dissolved_solids": Concentration,
+        /// Iron.
+        Iron = "iron": Concentration,
+        /// Manganese.
+        Manganese = "manganese": Concentration,
+        /// Aluminium.
+        Aluminium = "aluminium": Concentration,
+        /// Turbidity, NTU.
+        Turbidity = "turbidity": Ratio,
+        /// Chlorine, free and combined.
+        Chlorine = "chlorine": Concentration,
+        /// Suspended solids.
+        SuspendedSolids = "suspended_solids": Concentration,
+        /// Share of a bed that may go before it is filled up.
+        RefillShare = "refill_share": Ratio,
+        /// How long a wash takes.
+        WashTime = "wash_time": Time,
+        /// Time between two washes.
+        WashInterval = "wash_interval": Time,
+        /// Salt on a volume of resin.
+        SaltDose = "salt_dose": Density,
+        /// What a volume of resin takes up at that.
+        ResinCapacity = "resin_capacity": Hardness,
+        /// Share kept in reserve.
+        Reserve = "reserve": Ratio,
+        /// Milligrams of hardness that a milligram of iron counts for.
+        IronFactor = "iron_factor": Ratio,
+        /// Depth of carbon that halves chlorine in a test.
+        HalfLength = "half_length": Length,
+        /// Flow per area of that test.
+        TestVelocity = "test_velocity": FlowPerArea,
+        /// What comes in of what is taken out.
+        InletConcentration = "inlet_concentration": Concentration,
+        /// What may leave of it.
+        OutletLimit = "outlet_limit": Concentration,
+        /// What a volume of media holds.
+        MediaCapacity = "media_capacity": Density,
+        /// Share of that which is used.
+        UsableShare = "usable_share": Ratio,
+        /// What a gram of carbon holds at 1 mg/L, mg.
+        FreundlichFactor = "freundlich_factor": Ratio,
+        /// Exponent of that isotherm.
+        FreundlichExponent = "freundlich_exponent": Ratio,
+        /// Depth of a bed whose service time is known.
+        ReadingDepth1 = "reading_depth_1": Length,
+        /// Its service time.
+        ReadingTime1 = "reading_time_1": Time,
+        /// Depth of a second.
+        ReadingDepth2 = "reading_depth_2": Length,
+        /// Its service time.
+        ReadingTime2 = "reading_time_2": Time,
+        /// Depth of a third.
+        ReadingDepth3 = "reading_depth_3": Length,
+        /// Its service time.
+        ReadingTime3 = "reading_time_3": Time,
     }
 }
 
@@ -320,6 +394,81 @@ impl WaterField {
         WaterField::Sphericity,
     ];
 
+    /// Those of the water's analysis and use.
+    pub const OF_ANALYSIS: &'static [WaterField] = &[
+        WaterField::DailyUse,
+        WaterField::Ph,
+        WaterField::Alkalinity,
+        WaterField::CarbonDioxide,
+        WaterField::CalciumHardness,
+        WaterField::MagnesiumHardness,
+        WaterField::Sodium,
+        WaterField::Sulfate,
+        WaterField::Chloride,
+        WaterField::DissolvedSolids,
+        WaterField::Iron,
+        WaterField::Manganese,
+        WaterField::Aluminium,
+        WaterField::Turbidity,
+        WaterField::Chlorine,
+        WaterField::SuspendedSolids,
+    ];
+
+    /// Whether it is of a bed's life: what it says changes no other figure.
+    #[must_use]
+    pub fn is_of_life(self) -> bool {
+        self >= WaterField::DailyUse
+    }
+
+    /// The units it may be typed in.
+    #[must_use]
+    pub const fn units(self) -> &'static [Unit] {
+        match self {
+            WaterField::Alkalinity => &[
+                Unit::AsCalciumCarbonate,
+                Unit::GrainPerGallon,
+                Unit::GermanDegree,
+                Unit::FrenchDegree,
+                Unit::MilliequivalentPerLitre,
+                Unit::AsBicarbonate,
+            ],
+            WaterField::CalciumHardness | WaterField::FeedHardness => &[
+                Unit::AsCalciumCarbonate,
+                Unit::GrainPerGallon,
+                Unit::GermanDegree,
+                Unit::FrenchDegree,
+                Unit::MilliequivalentPerLitre,
+                Unit::MillimolePerLitre,
+                Unit::AsCalcium,
+            ],
+            WaterField::MagnesiumHardness => &[
+                Unit::AsCalciumCarbonate,
+                Unit::GrainPerGallon,
+                Unit::GermanDegree,
+                Unit::FrenchDegree,
+                Unit::MilliequivalentPerLitre,
+                Unit::MillimolePerLitre,
+                Unit::AsMagnesium,
+            ],
+            WaterField::DailyUse => &[
+                Unit::UsGallonPerDay,
+                Unit::CubicMetrePerDay,
+                Unit::LitrePerDay,
+                Unit::UsGallonPerMinute,
+                Unit::LitrePerMinute,
+            ],
+            WaterField::Ph
+            | WaterField::Turbidity
+            | WaterField::FreundlichFactor
+            | WaterField::FreundlichExponent
+            | WaterField::IronFactor => &[Unit::One],
+            WaterField::ResinCapacity => {
+                &[Unit::GrainPerCubicFoot, Unit::GramPerLitreAsCalciumCarbonate, Unit::EquivalentPerLitre]
+            }
+            _ => Unit::of(self.dimension()),
+        }
+    }
+
     /// The unit it starts in, for a person who measures in gallons and pounds or in litres.
     #[must_use]
     pub const fn usual_unit(self, metric: bool) -> Unit {
@@ -328,10 +477,26 @@ impl WaterField {
                 WaterField::GrainLow | WaterField::GrainHigh | WaterField::EffectiveSize | WaterField::UpperSlotWidth,
                 ..,
             ) => Unit::Millimetre,
-            (WaterField::MinimumExpansion, ..) => Unit::Percent,
-            (WaterField::FeedHardness, _, false) => Unit::GrainPerGallon,
+            (
+                WaterField::MinimumExpansion | WaterField::RefillShare | WaterField::UsableShare | WaterField::Reserve,
+                ..,
+            ) => Unit::Percent,
+            (WaterField::DailyUse, _, false) => Unit::UsGallonPerDay,
+            (WaterField::DailyUse, _, true) => Unit::CubicMetrePerDay,
+            (WaterField::CalciumHardness | WaterField::MagnesiumHardness | WaterField::FeedHardness, _, false) => {
+                Unit::GrainPerGallon
+            }
+            (WaterField::HalfLength, ..) => Unit::Centimetre,
+            (WaterField::SaltDose, _, false) => Unit::PoundPerCubicFoot,
+            (WaterField::ResinCapacity, _, false) => Unit::GrainPerCubicFoot,
+            (WaterField::ResinCapacity, _, true) => Unit::GramPerLitreAsCalciumCarbonate,
+            (WaterField::SaltDose | WaterField::MediaCapacity, ..) => Unit::GramPerLitre,
+            (WaterField::WashTime, ..) => Unit::Minute,
+            (_, Dimension::Time, _) => Unit::Day,
             (_, Dimension::Hardness, _) => Unit::AsCalciumCarbonate,
             (_, Dimension::Concentration, _) => Unit::MilligramPerLitre,
+            (_, Dimension::FlowPerArea, false) => Unit::UsGallonPerMinuteSquareFoot,
+            (_, Dimension::FlowPerArea, true) => Unit::MetrePerHour,
             (_, Dimension::Temperature, false) => Unit::Fahrenheit,
             (_, Dimension::Temperature, true) => Unit::Celsius,
             (_, Dimension::VolumeFlow, false) => Unit::UsGallonPerMinute,

@@ -1,5 +1,6 @@
 //! From what was typed to what can be calculated with: every entry read, every gap filled or named.
 
+pub mod life;
 pub mod search;
 pub mod site;
 

@@ -8,6 +8,7 @@ pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+mod life;
 pub mod loading;
 pub mod names;
 mod number;
@@ -17,6 +18,7 @@ mod search;
 pub mod supply;
 mod window;
 
+pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
 pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
 pub use supply::SupplyLabel;
@@ -28,7 +30,7 @@ use bedwright_calc::quantity::{
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
-use crate::entry::{Marks, Misread, Understood, Unit};
+use crate::entry::{Dimension, Marks, Misread, Understood, Unit};
 use crate::field::{SurveyField, WaterField};
 use crate::reading::LayerFault;
 
@@ -372,6 +374,15 @@ impl Manner {
                 | Term::UpperSlotWidth,
                 Amount::Length(x),
             ) => self.small(x),
+            (Term::AverageUse, Amount::Flow(x)) => {
+                let unit = if self.metric { Unit::CubicMetrePerDay } else { Unit::UsGallonPerDay };
+                let places = if self.metric { 2 } else { 0 };
+                format!("{} {}", self.decimal(unit.from_si(x.value), places), unit.symbol())
+            }
+            (Term::Life | Term::ServiceTime | Term::RegenerationInterval | Term::RunLength, Amount::Time(x)) => {
+                self.lifetime(x)
+            }
+            (Term::HalfTime, Amount::Time(x)) => format!("{} s", self.decimal(x.value, 0)),
             (_, amount) => self.amount(amount),
         }
     }
@@ -529,6 +540,9 @@ impl Manner {
     #[must_use]
     pub fn echo(&self, understood: &Understood) -> String {
         let unit = understood.written;
+        if understood.dimension == Dimension::Hardness && !WaterField::ResinCapacity.units().contains(&unit) {
+            return self.hardness(Concentration::kilograms_per_cubic_metre(understood.si));
+        }
         let number = self.decimal(understood.value, 4);
         if unit.symbol().is_empty() { number } else { format!("{number} {}", unit.symbol()) }
     }

@@ -4,8 +4,8 @@ use super::carbonate::{CarbonateWater, Until};
 use super::{MONTHS_IN_YEAR, YEAR_S};
 use crate::quantity::problem::{between, positive};
 use crate::quantity::{
-    Area, Assumption, Caution, Concentration, Figure, Formula, Known, Length, Mass, Problem, Term, Time, VolumeRate,
-    kilograms, metres, seconds,
+    Area, Assumption, Caution, Concentration, Fault, Figure, Formula, Known, Length, Mass, Problem, Term, Time,
+    VolumeRate, kilograms, metres, seconds,
 };
 
 /// A bed that neutralises.
@@ -63,6 +63,8 @@ pub struct Neutralised {
     pub magnesia_month: Option<Figure<Mass>>,
     /// How long until it must be filled up.
     pub refill: Figure<Time>,
+    /// The same where films leave only a tenth of the rate.
+    pub refill_slowed: Figure<Time>,
     /// How much deeper filling up makes it.
     pub refill_depth: Figure<Length>,
 }
@@ -125,41 +127,57 @@ pub fn neutralised(water: &CarbonateWater, bed: &NeutralisingBed) -> Result<Neut
     let surface = Known { value: bed.surface.value * working, ..bed.surface };
     let slowed = passing(water, bed, &surface, &bed.flow)?;
     let standing = standing(water, bed)?;
-    let month = |taken: &Figure<Concentration>, formula: Formula| {
-        let mass = taken.value.to_kilograms_per_cubic_metre() * bed.average.value.value * YEAR_S / MONTHS_IN_YEAR;
-        let term = if formula == Formula::CalciteMonth { Term::CalciteDissolved } else { Term::MagnesiaDissolved };
-        Figure::new(kilograms(mass), formula, vec![taken.input(term), bed.average.input(Term::AverageUse)])
-    };
-    let calcite_month = month(&usual.calcite, Formula::CalciteMonth);
-    let magnesia_month = usual.magnesia.as_ref().map(|taken| month(taken, Formula::MagnesiaMonth));
-    // What goes first decides.
+    let calcite_month = month(bed, &usual.calcite, Formula::CalciteMonth);
+    let magnesia_month = usual.magnesia.as_ref().map(|taken| month(bed, taken, Formula::MagnesiaMonth));
+    let refill = refill(bed, &usual)?;
+    let refill_slowed = self::refill(bed, &slowed)?;
     let share = bed.refill_share.value;
-    let lasts = |mass: &Known<Mass>, month: &Figure<Mass>| {
-        share * mass.value.value / month.value.value * (YEAR_S / MONTHS_IN_YEAR)
-    };
-    let mut refill = lasts(&bed.calcite, &calcite_month);
-    if let (Some(mass), Some(month)) = (&bed.magnesia, &magnesia_month) {
-        refill = refill.min(lasts(mass, month));
-    }
-    let refill_inputs = vec![
-        bed.calcite.input(Term::CalciteMass),
-        bed.refill_share.input(Term::RefillShare),
-        usual.calcite.input(Term::CalciteDissolved),
-        bed.average.input(Term::AverageUse),
-    ];
     let refill_depth = Figure::new(
         metres(share * bed.depth.value.value),
         Formula::RefillDepth,
         vec![bed.refill_share.input(Term::RefillShare), bed.depth.input(Term::MediaDepth)],
     );
-    if !refill.is_finite() {
-        return Err(Problem::new(
-            Term::CalciteDissolved,
-            crate::quantity::Fault::NotPositive { value: usual.calcite.value.into() },
-        ));
+    Ok(Neutralised {
+        usual,
+        slowed,
+        peak,
+        standing,
+        calcite_month,
+        magnesia_month,
+        refill,
+        refill_slowed,
+        refill_depth,
+    })
+}
+
+/// What goes of a mineral in a month.
+fn month(bed: &NeutralisingBed, taken: &Figure<Concentration>, formula: Formula) -> Figure<Mass> {
+    let mass = taken.value.to_kilograms_per_cubic_metre() * bed.average.value.value * YEAR_S / MONTHS_IN_YEAR;
+    let term = if formula == Formula::CalciteMonth { Term::CalciteDissolved } else { Term::MagnesiaDissolved };
+    Figure::new(kilograms(mass), formula, vec![taken.input(term), bed.average.input(Term::AverageUse)])
+}
+
+/// How long until so much of the bed is gone; the mineral that goes first decides.
+fn refill(bed: &NeutralisingBed, outlet: &Outlet) -> Result<Figure<Time>, Problem> {
+    let lasts = |mass: &Known<Mass>, taken: &Figure<Concentration>| {
+        bed.refill_share.value * mass.value.value
+            / (taken.value.to_kilograms_per_cubic_metre() * bed.average.value.value)
+    };
+    let mut time = lasts(&bed.calcite, &outlet.calcite);
+    if let (Some(mass), Some(taken)) = (&bed.magnesia, &outlet.magnesia) {
+        time = time.min(lasts(mass, taken));
     }
-    let refill = Figure::new(seconds(refill), Formula::RefillInterval, refill_inputs);
-    Ok(Neutralised { usual, slowed, peak, standing, calcite_month, magnesia_month, refill, refill_depth })
+    if !(time > 0.0 && time.is_finite()) {
+        let value = outlet.calcite.value.into();
+        return Err(Problem::new(Term::CalciteDissolved, Fault::NotPositive { value }));
+    }
+    let inputs = vec![
+        bed.calcite.input(Term::CalciteMass),
+        bed.refill_share.input(Term::RefillShare),
+        outlet.calcite.input(Term::CalciteDissolved),
+        bed.average.input(Term::AverageUse),
+    ];
+    Ok(Figure::new(seconds(time), Formula::RefillInterval, inputs))
 }
 
 fn passing(

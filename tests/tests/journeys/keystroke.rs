@@ -2,6 +2,8 @@
 //!
 //! Seconds are told, not judged; asked for by name: `tests/run keystroke`.
 
+use std::time::Duration;
+
 use crate::browser::{Screen, visit};
 use crate::filter;
 use crate::page::{Page, Role};
@@ -39,6 +41,7 @@ async fn timed(page: Page, screen: &str) {
     page.enter("Flow there is for backwash", "8").await;
     page.enter("Service flow of the site", "4").await;
     page.says("Backwash at").await;
+    page.session().set_script_timeout(Duration::from_secs(600)).await.unwrap();
     for field in ["Inside depth", "Service flow of the site"] {
         page.find(Role::Textbox, field).await.focus().await.unwrap();
         let told = page.session().execute_async(TYPED, vec![]).await.unwrap();

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
 mod acceptance;
+mod chemistry;
 mod extremes;
 mod feed;
 mod house;

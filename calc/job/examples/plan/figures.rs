@@ -72,8 +72,13 @@ fn input(input: &Input) -> Value {
 
 /// The id of a quantity: its noun with underscores.
 pub fn term(term: Term) -> String {
+    snake(&format!("{term:?}"))
+}
+
+/// A name of the code as it stands in a file: small letters, a bar between words.
+pub fn snake(name: &str) -> String {
     let mut id = String::new();
-    for letter in format!("{term:?}").chars() {
+    for letter in name.chars() {
         if letter.is_ascii_uppercase() && !id.is_empty() {
             id.push('_');
         }

@@ -36,6 +36,7 @@
 
 mod codes;
 mod figures;
+mod life;
 mod order;
 mod refusal;
 mod report;

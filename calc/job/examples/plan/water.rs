@@ -15,6 +15,7 @@ use serde_json::{Map, Value, json};
 
 use super::codes;
 use super::figures::{put, put_amount, put_known, term};
+use super::life::life;
 
 /// The water side of a vessel of a job.
 pub fn water(job: &Job, answer: &VesselAnswers, ids: &[Id], names: &[String], manner: &Manner) -> Value {
@@ -55,6 +56,7 @@ pub fn water(job: &Job, answer: &VesselAnswers, ids: &[Id], names: &[String], ma
         map.insert("decides".to_owned(), washed.sensitivities.iter().map(decides).collect());
         map.insert("window".to_owned(), window(&found));
     }
+    map.insert("life".to_owned(), life(&found.life, manner));
     if let Some(surface) = &found.expanded_surface {
         put(&mut map, "expanded_surface", surface, manner);
     }

@@ -13,6 +13,7 @@ use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verd
 use bedwright_calc::water::Water;
 
 use super::VesselAnswers;
+use super::life::{LifeAnswers, life_answers};
 use crate::edit::WaterOf;
 use crate::evidence::{Evidence, EvidenceRead, evidence_of, read_evidence};
 use crate::field::WaterField;
@@ -73,6 +74,8 @@ pub struct WaterAnswers {
     pub verdicts: Vec<Verdict>,
     /// What was seen of the bed.
     pub evidence: Arc<Vec<Evidence>>,
+    /// How long the bed lasts; nothing while an entry of it makes no sense.
+    pub life: LifeAnswers,
 }
 
 /// What clean pressure drops say of a bed.
@@ -118,6 +121,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
         problems: Vec::new(),
         verdicts: Vec::new(),
         evidence: asked.evidence.clone(),
+        life: LifeAnswers::default(),
         reading,
     };
     let (Some(inside), Some(plan)) = (&vessel.vessel, &vessel.plan) else { return answers };
@@ -180,6 +184,13 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
     answers.verdicts = verdicts;
     if let Some(packing) = &answers.packing {
         lies_as_read(&mut answers.reading, &vessel.id, &ids, &packing.voidages);
+    }
+    if answers.reading.is_life_whole() {
+        answers.life = life_answers(vessel, &answers);
+        for verdict in &answers.life.verdicts {
+            let at = answers.verdicts.partition_point(|there| there.mark >= verdict.mark);
+            answers.verdicts.insert(at, verdict.clone());
+        }
     }
     answers
 }

@@ -11,7 +11,7 @@ use crate::answers::VesselAnswers;
 use crate::answers::water::WaterAnswers;
 use crate::decimal::to_places;
 use crate::job::Job;
-use crate::words::{Label, Manner};
+use crate::words::{Label, LifeLabel, Manner};
 
 /// A figure without its kind of quantity.
 struct Line<'a> {
@@ -71,6 +71,7 @@ pub fn calculation_sheet(
         put(say(Label::SiteWater), of_water(water, manner));
         put(say(Label::Backwash), of_backwash(water, manner));
         put(say(Label::Service), of_service(water, manner));
+        put(manner.label(LifeLabel::MediaLife), of_life(water, manner));
     }
     if rows.is_empty() {
         rows.push(Row::remark("empty", say(Label::WaterWaits)));
@@ -286,5 +287,20 @@ fn of_service<'a>(water: &'a WaterAnswers, manner: Manner) -> Vec<Line<'a>> {
     lines.extend(usual.contact_time_pair.as_ref().map(|figure| line(say(Label::ContactTimePair), figure)));
     lines.extend(usual.layers.iter().map(|figure| line(manner.term(Term::PressureLoss), figure)));
     lines.push(line(say(Label::PressureLoss), &usual.loss));
+    lines
+}
+
+fn of_life(water: &WaterAnswers, manner: Manner) -> Vec<Line<'_>> {
+    let life = &water.life;
+    let mut lines: Vec<Line> = life.lines.iter().map(|(name, figure)| line(manner.life_name(*name), figure)).collect();
+    if let Some(expected) = &life.expected {
+        lines.push(line(manner.label(LifeLabel::ExpectedLife), &expected.time));
+    }
+    let year = |what: LifeLabel| [manner.label(LifeLabel::InYear), ": ", manner.label(what)].concat();
+    let of_year = &life.year;
+    lines.extend(of_year.packs.as_ref().map(|figure| line(&year(LifeLabel::PacksWord), figure)));
+    lines.extend(of_year.media.as_ref().map(|figure| line(&year(LifeLabel::MediaWord), figure)));
+    lines.extend(of_year.salt.as_ref().map(|figure| line(&year(LifeLabel::SaltWord), figure)));
+    lines.extend(of_year.wash_water.as_ref().map(|figure| line(&year(LifeLabel::WashWaterWord), figure)));
     lines
 }

@@ -5,7 +5,7 @@ use bedwright_calc::supply::quote::wash_water_per_year;
 use bedwright_calc::supply::{BillLine, Item};
 
 use super::work::{QuoteSources, measured};
-use crate::field::QuoteField;
+use crate::field::{QuoteField, SurveyField};
 use crate::papers::vessel_name;
 use crate::reading::asked;
 use crate::sections::survey::Standing;
@@ -21,6 +21,7 @@ pub(super) fn assumptions(sources: &QuoteSources<'_>) -> Vec<String> {
         let unmeasured = answers.survey.unmeasured(survey);
         let measured: Vec<&str> = asked(survey)
             .iter()
+            .filter(|field| !matches!(field, SurveyField::NominalSize | SurveyField::RiserAllowance))
             .filter(|field| !unmeasured.contains(field))
             .filter(|field| survey.entries.get(*field).is_some_and(|typed| typed.standing == Standing::Measured))
             .map(|field| manner.field(*field))

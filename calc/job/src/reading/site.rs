@@ -8,6 +8,7 @@ use bedwright_calc::quantity::{
     kilograms, kilograms_per_cubic_metre, metres, pascals,
 };
 
+use super::life::{LifeReading, read_life};
 use crate::edit::WaterOf;
 use crate::entry::{Dimension, Misread, Understood};
 use crate::field::WaterField;
@@ -32,12 +33,20 @@ pub struct WaterReading {
     pub duty: Duty,
     /// The grains of every layer, bottom first.
     pub grains: Vec<Grains>,
+    /// The analysis of the water, and what was typed of how long the bed lasts.
+    pub life: LifeReading,
 }
 
 impl WaterReading {
-    /// Whether every entry makes sense.
+    /// Whether every entry makes sense that the bed's work rests on.
     #[must_use]
     pub fn is_whole(&self) -> bool {
+        self.misread.iter().all(|(_, field, _)| field.is_of_life())
+    }
+
+    /// Whether every entry of the bed's life makes sense too.
+    #[must_use]
+    pub fn is_life_whole(&self) -> bool {
         self.misread.is_empty()
     }
 }
@@ -122,8 +131,9 @@ pub fn read_water(
             reader.grains(&of, duty.grains_of(id).unwrap_or(&none), layer.material.grains())
         })
         .collect();
+    let life = read_life(&mut reader, &conditions.entries, vessel, e, purpose);
     let Reader { misread, understood, assumed } = reader;
-    WaterReading { misread, understood, assumed, purpose, site, duty: asked, grains }
+    WaterReading { misread, understood, assumed, purpose, site, duty: asked, grains, life }
 }
 
 /// What was read so far.
@@ -140,7 +150,17 @@ impl Reader {
         if typed.entry.text.trim().is_empty() {
             return None;
         }
-        match super::of_dimension(&typed.entry, field.dimension()) {
+        let misfit = |understood: &Understood| {
+            // A hardness as magnesium is no calcium: mg/L of what is asked, never guessed.
+            field.dimension() == Dimension::Hardness && !field.units().contains(&understood.written)
+        };
+        let read = super::of_dimension(&typed.entry, field.dimension()).and_then(|understood| {
+            if misfit(&understood) {
+                return Err(Misread::WrongDimension { found: understood.written, wanted: field.dimension() });
+            }
+            Ok(understood)
+        });
+        match read {
             Ok(understood) => {
                 self.understood.push((of.clone(), field, understood));
                 let basis = match typed.standing {
@@ -288,6 +308,6 @@ pub fn water_field_of(term: Term, vessel: &Id, layer: Option<&Id>) -> Option<(Wa
         Term::ParticleDensity => of_layer(F::ParticleDensity),
         Term::Voidage => of_layer(F::Voidage),
         Term::Sphericity => of_layer(F::Sphericity),
-        _ => None,
+        _ => super::life::life_field_of(term, vessel),
     }
 }

@@ -298,6 +298,14 @@ pub(super) fn misread(manner: Manner, misread: &Misread, unit: Unit) -> String {
         Misread::WrongDimension { found, wanted } if found.symbol().is_empty() => {
             format!("A number of pieces isn't asked for here. {}", units_for(*wanted))
         }
+        Misread::WrongDimension { found, wanted: Dimension::Hardness }
+            if found.dimension() == Dimension::Concentration || found.dimension() == Dimension::Hardness =>
+        {
+            format!(
+                "“{}” doesn't say what is meant here: as calcium carbonate, or as the ion? Choose the unit beside it.",
+                found.symbol()
+            )
+        }
         Misread::WrongDimension { found, wanted } => {
             format!("“{}” measures something else. {}", found.symbol(), units_for(*wanted))
         }

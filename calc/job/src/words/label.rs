@@ -34,6 +34,7 @@ mod prices;
 
 pub use bill::BillLabel;
 mod care;
+pub mod life;
 pub mod loading;
 
 pub use care::CareLabel;

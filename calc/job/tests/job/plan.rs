@@ -4,6 +4,8 @@
 pub mod codes;
 #[path = "../../examples/plan/figures.rs"]
 pub mod figures;
+#[path = "../../examples/plan/life.rs"]
+pub mod life;
 #[path = "../../examples/plan/order.rs"]
 pub mod order;
 #[path = "../../examples/plan/refusal.rs"]

@@ -19,7 +19,7 @@ QuoteLabel {
     CurrencyHint = "code of three letters: USD, EUR",
     Places = "Decimal places",
     PlacesByCode = "by the code",
-    HalvesTitle = "Half a cent",
+    HalvesTitle = "Half of the last place",
     HalvesUp = "up",
     HalvesEven = "to the even one",
     WayTitle = "Prices by",

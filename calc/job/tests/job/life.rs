@@ -1,0 +1,154 @@
+//! How long a bed lasts, from what was typed: one view, its figures, and what a mistake does.
+
+use bedwright_calc::fill::Role;
+use bedwright_calc::material::Pack;
+use bedwright_calc::quantity::Mark;
+use bedwright_job::answers::life::{LifeName, LimitedBy};
+use bedwright_job::answers::vessel_answers;
+use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
+use bedwright_job::edit::{Edit, LayerChoice, WaterOf};
+use bedwright_job::entry::{Entry, Unit};
+use bedwright_job::field::WaterField;
+use bedwright_job::id::Id;
+use bedwright_job::sections::survey::{Standing, SurveyEntry};
+use bedwright_job::words::Manner;
+use bedwright_job::{Job, apply};
+
+use crate::jobs;
+
+/// The sample's first vessel with this medium in its top layer and these entries, worked out.
+fn worked(material: &str, entries: &[(WaterField, &str, Unit)]) -> (Job, WaterAnswers) {
+    let mut job = jobs::sample();
+    let device = Id::new("test");
+    let vessel = job.survey.body.vessels[0].id.clone();
+    let top = job.plan_of(&vessel).layers.iter().rev().find(|layer| layer.role == Role::Media).unwrap().id.clone();
+    // As the page does it: the medium with its most usual pack.
+    let pack = Pack::of_material(material).first().unwrap().id.to_string();
+    for choice in [LayerChoice::Material(material.to_owned()), LayerChoice::Pack(pack)] {
+        apply(&mut job, Edit::Layer { vessel: vessel.clone(), layer: top.clone(), choice }, &device).unwrap();
+    }
+    for (field, text, unit) in entries {
+        let of = if WaterField::OF_ANALYSIS.contains(field) { WaterOf::Site } else { WaterOf::Vessel(vessel.clone()) };
+        let entry = Entry { text: (*text).to_owned(), unit: *unit, meaning: None };
+        let entry = Some(SurveyEntry { entry, standing: Standing::Measured });
+        apply(&mut job, Edit::Water { of, field: *field, entry }, &device).unwrap();
+    }
+    let survey = job.vessel(&vessel).unwrap().clone();
+    let answers = vessel_answers(&survey, &job.plan_of(&vessel));
+    let water = water_answers(&answers, &WaterAsked::of(&job, &vessel));
+    (job, water)
+}
+
+fn figure(water: &WaterAnswers, name: LifeName) -> Option<f64> {
+    water.life.lines.iter().find(|(there, _)| *there == name).map(|(_, figure)| figure.value.si())
+}
+
+const SOFT: &[(WaterField, &str, Unit)] = &[
+    (WaterField::DailyUse, "300", Unit::UsGallonPerDay),
+    (WaterField::Ph, "6.2", Unit::One),
+    (WaterField::Alkalinity, "30", Unit::AsCalciumCarbonate),
+    (WaterField::CalciumHardness, "1.5", Unit::GrainPerGallon),
+];
+
+#[test]
+fn a_bed_of_calcite_says_when_it_is_filled_up_and_what_it_takes_in_a_year() {
+    let (_, water) = worked("calcite_16x40", SOFT);
+    let life = &water.life;
+    assert_eq!((life.problems.as_slice(), life.missing.as_slice()), (&[][..], &[][..]));
+    let expected = life.expected.as_ref().unwrap();
+    assert_eq!(expected.limited_by, LimitedBy::Dissolving);
+    assert!(expected.longest.as_ref().unwrap().value >= expected.time.value);
+    // What it takes up is bought again: a month of it twelve times.
+    let month = figure(&water, LifeName::CalciteMonth).unwrap();
+    let year = life.year.media.as_ref().unwrap().value.value;
+    assert!((year - 12.0 * month).abs() < 1e-9 * year);
+    assert!(life.year.packs.as_ref().unwrap().value > 0.0);
+    // A milligram dissolved is one of hardness.
+    let taken = figure(&water, LifeName::Calcite).unwrap();
+    let (before, after) = (figure(&water, LifeName::HardnessBefore), figure(&water, LifeName::HardnessAfter));
+    assert!((after.unwrap() - before.unwrap() - taken).abs() < 1e-9);
+    assert!(taken <= figure(&water, LifeName::ToSaturation).unwrap());
+    assert!(figure(&water, LifeName::PhAfter).unwrap() > 6.2);
+    assert!(Manner::default().changes_most(expected).unwrap().contains('%'));
+}
+
+#[test]
+fn without_an_analysis_it_names_what_to_type() {
+    let (_, water) = worked("calcite_16x40", &[]);
+    assert!(water.life.expected.is_none());
+    let missing = Manner::default().life_missing(&water.life, true).unwrap();
+    for name in ["Water used a day", "pH", "Alkalinity"] {
+        assert!(missing.contains(name), "{missing}");
+    }
+}
+
+#[test]
+fn a_slip_in_the_analysis_leaves_the_backwash_as_it_was() {
+    let mut entries = SOFT.to_vec();
+    entries[3] = (WaterField::CalciumHardness, "25 mg/L", Unit::AsCalciumCarbonate);
+    let (_, water) = worked("calcite_16x40", &entries);
+    assert!(water.bed.is_some());
+    assert!(water.life.expected.is_none());
+    let (_, field, misread) = &water.reading.misread[0];
+    assert_eq!(*field, WaterField::CalciumHardness);
+    let said = Manner::default().misread(misread, Unit::AsCalciumCarbonate);
+    assert!(said.contains("as calcium carbonate, or as the ion?"), "{said}");
+}
+
+#[test]
+fn impossible_and_satisfied_waters_are_said() {
+    let mut entries = SOFT.to_vec();
+    entries[1] = (WaterField::Ph, "10.5", Unit::One);
+    entries[2] = (WaterField::Alkalinity, "0", Unit::AsCalciumCarbonate);
+    let (_, water) = worked("calcite_16x40", &entries);
+    assert_eq!(water.life.problems.len(), 1, "{:?}", water.life.problems);
+    entries[1] = (WaterField::Ph, "8.6", Unit::One);
+    entries[2] = (WaterField::Alkalinity, "220", Unit::AsCalciumCarbonate);
+    entries[3] = (WaterField::CalciumHardness, "12", Unit::GrainPerGallon);
+    let (_, water) = worked("calcite_16x40", &entries);
+    let (_, most) = water.life.lines.iter().find(|(name, _)| *name == LifeName::ToSaturation).unwrap();
+    assert!(most.value.si() < 0.0 && !most.cautions.is_empty());
+    assert!(water.life.expected.is_none());
+    assert!(water.verdicts.iter().any(|verdict| verdict.mark == Mark::Caution), "limits of the guide");
+}
+
+/// 35 Illinois Administrative Code 604.805(c): 20 000 gr/cu ft at 6 lb; of 20 gr/gal that is 1000 gal a cubic foot.
+#[test]
+fn a_softener_counts_on_what_the_rule_lets_it() {
+    let entries = [
+        (WaterField::DailyUse, "200", Unit::UsGallonPerDay),
+        (WaterField::CalciumHardness, "20", Unit::GrainPerGallon),
+        (WaterField::SaltDose, "6", Unit::PoundPerCubicFoot),
+        (WaterField::Reserve, "0", Unit::Percent),
+    ];
+    let (job, water) = worked("resin_cation", &entries);
+    let vessel = job.survey.body.vessels[0].id.clone();
+    let answers = vessel_answers(&job.vessel(&vessel).unwrap().clone(), &job.plan_of(&vessel));
+    let resin: f64 = answers
+        .planned
+        .iter()
+        .zip(&answers.layers)
+        .filter(|(layer, _)| layer.role == Role::Media)
+        .map(|(_, layer)| layer.fill().unwrap().volume.value.value)
+        .sum();
+    let gallons = figure(&water, LifeName::Water).unwrap() / 0.003_785_411_784;
+    assert!((gallons / (1000.0 * resin / 0.028_316_846_592) - 1.0).abs() < 2e-3, "{gallons}");
+    assert!(water.life.year.salt.is_some() && water.life.year.wash_water.is_some());
+}
+
+#[test]
+fn carbon_says_what_chlorine_leaves_it() {
+    let entries = [
+        (WaterField::DailyUse, "200", Unit::UsGallonPerDay),
+        (WaterField::Chlorine, "2", Unit::MilligramPerLitre),
+        (WaterField::HalfLength, "3", Unit::Centimetre),
+        (WaterField::TestVelocity, "3.6", Unit::MetrePerHour),
+    ];
+    let (_, water) = worked("carbon_coconut_12x40", &entries);
+    assert!((figure(&water, LifeName::HalfTime).unwrap() - 30.0).abs() < 1e-9);
+    let contact = water.service.as_ref().unwrap().usual.as_ref().unwrap().contact_time.value.value;
+    let left = figure(&water, LifeName::ChlorineLeft).unwrap();
+    assert!((left - 0.002 * (0.5_f64).powf(contact / 30.0)).abs() < 1e-15);
+    let (_, water) = worked("carbon_coconut_12x40", &entries[..3]);
+    assert!(water.life.missing.contains(&WaterField::TestVelocity), "a half-length alone says nothing");
+}
