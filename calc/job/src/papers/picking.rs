@@ -341,16 +341,16 @@ pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Pape
         subtitle: subtitle(job, manner),
         title_block: title_block(job, PaperKind::PickList, None, manner, today),
         columns: vec![
-            Column::new("check", "", Align::Start, 8),
+            Column::new("check", "", Align::Start, 7),
             Column::new("bin", manner.label(Label::BinPlace), Align::Start, 15),
-            Column::new("part", manner.label(Label::PartNumber), Align::Start, 46),
+            Column::new("part", manner.label(Label::PartNumber), Align::Start, 44),
             Column::new("item", manner.label(Label::Item), Align::Start, 38),
-            Column::new("quantity", manner.label(Label::Quantity), Align::End, 17),
-            Column::new("unit", "", Align::Start, 12),
+            Column::new("quantity", manner.label(Label::Quantity), Align::End, 15),
+            Column::new("unit", "", Align::Start, 17),
             Column::new("weight", manner.label(Label::WeightEach), Align::End, 19),
             Column::new("for", manner.label(Label::For), Align::Start, 34),
-            Column::new("lot", manner.label(SupplyLabel::Lot), Align::Start, 17),
-            Column::new("date", manner.label(SupplyLabel::Date), Align::Start, 17),
+            Column::new("lot", manner.label(SupplyLabel::Lot), Align::Start, 16),
+            Column::new("date", manner.label(SupplyLabel::Date), Align::Start, 16),
         ],
         totals: totals(&bill.bill.pooled, manner),
         rows,
@@ -414,8 +414,8 @@ fn part_cell(text: &str) -> Cell {
 }
 
 /// Room for a code in its column, mm, and the most modules that are still read off it (a fifth of a millimetre each).
-const CODE_MM: f64 = 36.0;
-const MOST_MODULES: u32 = 180;
+const CODE_MM: f64 = 31.0;
+const MOST_MODULES: u32 = 155;
 
 /// Room for a code on a row of its own, mm.
 const WIDE_CODE_MM: f64 = 150.0;
