@@ -32,7 +32,7 @@ async fn calcite_says_how_long_it_lasts(page: Page) {
     page.enter("Calcium, or all hardness", "25 mg/L CaCO3").await;
     page.says("25 mg/L CaCO₃ = 1.5 gr/gal = 1.4 °dH = 2.5 °fH").await;
     page.says("so much has dissolved that it is filled up").await;
-    page.says("a tenth more makes it").await;
+    page.says("a pH higher by 0.1 makes it").await;
     page.says("bags or sacks").await;
     page.says("Outlet pH").await;
     page.fits_its_width().await;
