@@ -176,7 +176,7 @@ impl DryRun {
 /// # Example
 /// ```
 /// use bedwright_job::prices::{PriceList, csv::dry_run};
-/// let file = "part_number,name,price\nU-100,Union,\"1,234.50\"\nU-200,Cap,12,\nU-300,Plug,0.75\n";
+/// let file = "part_number,name,price\nU-100,Union,\"1,234.50\"\nU-200,Cap,-12\nU-300,Plug,0.75\n";
 /// let tried = dry_run(&PriceList::shipped(), file.as_bytes(), None).unwrap();
 /// assert_eq!((tried.added.len(), tried.refused.len()), (2, 1));
 /// assert_eq!(tried.refused[0].line, 3);
