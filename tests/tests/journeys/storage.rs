@@ -93,6 +93,8 @@ async fn with_storage_full_the_page_says_so_and_what_was_kept_stays_whole() {
         }
         // The way out: a file that holds the last change too.
         let save = page.find_at(Role::Button, "Save a file", 0).await;
+        // The bar stays in sight above everything: out from under it.
+        save.scroll_into_view().await.unwrap();
         save.click().await.unwrap();
         let (_, text) = folder.downloaded().await;
         assert!(read_job(&text).unwrap().head.body.notes.starts_with(NO_ROOM));

@@ -91,8 +91,8 @@ async fn a_bed_is_judged(page: Page) {
     page.follow("Calculation sheet").await;
     page.find(Role::Heading, "Calculation sheet").await;
     page.says("What went in").await;
-    // 5 gpm through π/4·(11.75/12)² = 0.7530 sq ft: 6.64 gpm/ft², 0.00450926 m/s.
-    page.says("0.0045").await;
+    // 5 gpm = 3.15451e-4 m³/s through π/4·(0.29845 m)² = 0.0699573 m²: 4.50919e-3 m/s.
+    page.says("4.50919·10⁻³ m/s").await;
     page.no_complaints().await;
 }
 
