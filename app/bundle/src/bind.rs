@@ -24,6 +24,8 @@ pub struct Bound {
 
 /// The name by which the script asks for the wasm before both get their final names.
 pub const WASM_NAME: &str = "app_bg.wasm";
+/// The name that the script gets at first.
+const SCRIPT_NAME: &str = "app.js";
 
 /// Binds and optimises; a wasm that was bound before is taken from where it is kept.
 pub fn page(compiled: &Compiled) -> Outcome<Bound> {
@@ -82,7 +84,7 @@ fn shrunk(optimiser: &Optimiser, plain: &Path, small: &Path) -> Outcome<()> {
         }
         fs::write(&path, bytes).map_err(at("write", &path))?;
     }
-    optimiser.shrink(&stage.join(WASM_NAME))?;
+    optimiser.shrink(&stage.join(WASM_NAME), &stage.join(SCRIPT_NAME))?;
     settle(&stage, small)
 }
 
@@ -113,8 +115,8 @@ fn read(folder: &Path) -> Outcome<Bound> {
     for (name, bytes) in files(folder)? {
         match name.as_str() {
             WASM_NAME => bound.wasm = bytes,
-            "app.js" => {
-                bound.script = String::from_utf8(bytes).map_err(at("read", &folder.join("app.js")))?;
+            SCRIPT_NAME => {
+                bound.script = String::from_utf8(bytes).map_err(at("read", &folder.join(SCRIPT_NAME)))?;
             }
             _ => bound.snippets.push((name, bytes)),
         }

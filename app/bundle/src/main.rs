@@ -10,6 +10,7 @@
 //! | [`bind`] | wasm and its script, bound and optimised, kept by content |
 //! | [`optimise`] | wasm-opt, where it can be had |
 //! | [`css`] | the screens' style sheets joined into one |
+//! | [`lean`] | scripts and sheets without comments and indentation |
 //! | [`names`] | content hashes: file names and the build's id |
 //! | [`worker`] | the service worker with its list of files |
 //! | [`page`] | everything put together |
@@ -20,6 +21,7 @@ mod bind;
 mod compile;
 mod css;
 mod folder;
+mod lean;
 mod mime;
 mod names;
 mod optimise;

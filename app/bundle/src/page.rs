@@ -1,6 +1,6 @@
 //! Everything put together: the page as a list of files.
 use crate::bind::{self, Bound};
-use crate::{Outcome, at, css, names, worker};
+use crate::{Outcome, at, css, lean, names, worker};
 use std::fs;
 use std::path::Path;
 
@@ -31,17 +31,17 @@ pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page>
         return Err(format!("the bound script does not name {}", bind::WASM_NAME));
     }
     let script = bound.script.replace(bind::WASM_NAME, &wasm);
-    let script = add("app", "js", script.into_bytes());
+    let script = add("app", "js", lean::script(&script).into_bytes());
     let style = css::joined(&public.join("notice.css"), &root.join("app/src"))?;
-    let style = add("app", "css", style.into_bytes());
-    let boot = add("boot", "js", bytes_of(&public.join("boot.js"))?);
-    let crash = add("crash", "js", bytes_of(&public.join("crash.js"))?);
+    let style = add("app", "css", lean::style(&style).into_bytes());
+    let boot = add("boot", "js", lean::script(&text_of(&public.join("boot.js"))?).into_bytes());
+    let crash = add("crash", "js", lean::script(&text_of(&public.join("crash.js"))?).into_bytes());
 
     files.extend(bound.snippets);
     files.extend(bind::files(&public)?.into_iter().filter(|(name, _)| !WORKED_IN.contains(&name.as_str())));
 
     let index = text_of(&root.join("index.html"))?;
-    let sw = text_of(&public.join("sw.js"))?;
+    let sw = lean::script(&text_of(&public.join("sw.js"))?);
     let build = names::build_id(
         label,
         files
@@ -80,10 +80,6 @@ fn filled(index: &str, values: &[(&str, &str)]) -> Outcome<String> {
         return Err("index.html has a mark that nothing fills".into());
     }
     Ok(text)
-}
-
-fn bytes_of(path: &Path) -> Outcome<Vec<u8>> {
-    fs::read(path).map_err(at("read", path))
 }
 
 fn text_of(path: &Path) -> Outcome<String> {
