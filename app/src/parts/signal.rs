@@ -1,7 +1,8 @@
 //! Values that screens follow: leptos' signals, of which one kind is compiled whatever they hold.
 //!
-//! What is held lies in a cell whose type leptos doesn't see; leptos is told of a number that counts its changes. Each
-//! type of its own signals, memos and stored values is 2 to 7 kB of wasm.
+//! What is held lies in a slot whose type leptos doesn't see; leptos is told of a number that counts its changes. Each
+//! type of its own signals, memos and stored values is 2 to 7 kB of wasm. A reader is handed the value itself, shared, so
+//! that of the looking up nothing is compiled where somebody reads: there are three hundred such places.
 use std::any::Any;
 use std::cell::RefCell;
 use std::marker::PhantomData;
@@ -9,25 +10,46 @@ use std::rc::Rc;
 
 use leptos::prelude::*;
 
-type Cell = Rc<dyn Any>;
+/// A value; none while somebody changes it.
+type Value = Rc<RefCell<Option<Rc<dyn Any>>>>;
+
+/// What lies at a place.
+#[derive(Clone)]
+struct Slot {
+    value: Value,
+    changes: Changes,
+}
+
+/// How its followers hear of a change.
+#[derive(Clone, Copy)]
+enum Changes {
+    /// It never changes.
+    Never,
+    /// Whoever changes it counts.
+    Told(RwSignal<u32>),
+    /// It is worked out from others.
+    Worked(Memo<u32>),
+}
+
+type Place = StoredValue<Slot, LocalStorage>;
 
 /// What lies somewhere for as long as the screen it was made on, or the page. A handle.
 pub struct Kept<T> {
-    place: StoredValue<Cell, LocalStorage>,
+    place: Place,
     of: PhantomData<fn() -> T>,
 }
 
 /// A value that may be followed. A handle.
 pub struct Held<T> {
-    kept: Kept<T>,
-    changes: RwSignal<u32>,
+    place: Place,
+    of: PhantomData<fn() -> T>,
 }
 
 /// A value that is worked out from others, anew when one of them changes; who follows it is told only where it comes
 /// out as another. A handle.
 pub struct Worked<T> {
-    kept: Kept<Option<T>>,
-    changes: Memo<u32>,
+    place: Place,
+    of: PhantomData<fn() -> T>,
 }
 
 impl<T> Clone for Kept<T> {
@@ -54,37 +76,64 @@ impl<T> Clone for Worked<T> {
 
 impl<T> Copy for Worked<T> {}
 
-fn place(cell: Cell) -> StoredValue<Cell, LocalStorage> {
-    StoredValue::new_local(cell)
-}
-
-#[inline(never)]
-fn there(place: StoredValue<Cell, LocalStorage>) -> Option<Cell> {
-    place.try_get_value()
+fn place(value: Value, changes: Changes) -> Place {
+    StoredValue::new_local(Slot { value, changes })
 }
 
 fn gone() -> ! {
     wasm_bindgen::throw_str("its screen is gone")
 }
 
-#[inline(never)]
-fn changed(changes: RwSignal<u32>) {
-    let _ = changes.try_update(|n| *n = n.wrapping_add(1));
+fn being_read() -> ! {
+    wasm_bindgen::throw_str("it is changed while it is read")
 }
 
-#[inline(never)]
-fn followed(changes: RwSignal<u32>) {
-    changes.track();
+/// What lies there now, worked out if need be; nothing where its screen is gone, or while it is being changed.
+fn look(place: Place, follow: bool) -> Option<Rc<dyn Any>> {
+    let Slot { value, changes } = place.try_get_value()?;
+    match changes {
+        Changes::Told(changes) if follow => changes.track(),
+        Changes::Worked(changes) if follow => drop(changes.try_get()),
+        Changes::Worked(changes) => drop(changes.try_get_untracked()),
+        Changes::Told(_) | Changes::Never => {}
+    }
+    let there = value.borrow();
+    there.clone()
 }
 
+/// The value, as what it is. One compiled copy a type.
 #[inline(never)]
-fn worked_out(changes: Memo<u32>) {
-    let _ = changes.try_get();
+fn read<T: 'static>(place: Place, follow: bool) -> Rc<T> {
+    match look(place, follow).map(Rc::downcast) {
+        Some(Ok(value)) => value,
+        _ => gone(),
+    }
 }
 
+/// Takes the value out to change it. It is put back by [`put`].
 #[inline(never)]
-fn worked_out_untracked(changes: Memo<u32>) {
-    let _ = changes.try_get_untracked();
+fn taken<T: 'static>(place: Place) -> Option<Rc<T>> {
+    take(place)?.downcast().ok()
+}
+
+fn take(place: Place) -> Option<Rc<dyn Any>> {
+    place.try_get_value()?.value.take()
+}
+
+/// Puts a value there; nothing where its screen is gone.
+#[inline(never)]
+fn put(place: Place, value: Rc<dyn Any>) {
+    if let Some(slot) = place.try_get_value() {
+        slot.value.replace(Some(value));
+    }
+}
+
+/// Tells those who follow a value that it changed.
+#[inline(never)]
+fn told(place: Place) {
+    if let Some(Slot { changes: Changes::Told(changes), .. }) = place.try_get_value() {
+        let _ = changes.try_update(|n| *n = n.wrapping_add(1));
+    }
 }
 
 /// Counts how often the work came out as something else.
@@ -99,23 +148,12 @@ fn counted(work: Box<dyn Fn() -> bool>) -> Memo<u32> {
 impl<T: 'static> Kept<T> {
     /// Puts a value down.
     pub fn new(value: T) -> Kept<T> {
-        Kept { place: place(Rc::new(RefCell::new(value))), of: PhantomData }
+        Kept { place: place(Rc::new(RefCell::new(Some(Rc::new(value)))), Changes::Never), of: PhantomData }
     }
 
     /// Reads it.
-    pub fn with<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        match there(self.place).as_ref().and_then(|cell| cell.downcast_ref::<RefCell<T>>()) {
-            Some(cell) => read(&cell.borrow()),
-            None => gone(),
-        }
-    }
-
-    /// Changes it; nothing where it is gone.
-    fn change<U>(self, change: impl FnOnce(&mut T) -> U) -> Option<U> {
-        there(self.place)
-            .as_ref()
-            .and_then(|cell| cell.downcast_ref::<RefCell<T>>())
-            .map(|cell| change(&mut cell.borrow_mut()))
+    pub fn with<U>(self, look: impl FnOnce(&T) -> U) -> U {
+        look(&read(self.place, false))
     }
 }
 
@@ -130,46 +168,54 @@ impl<T: Clone + 'static> Kept<T> {
 impl<T: 'static> Held<T> {
     /// Holds a value.
     pub fn new(value: T) -> Held<T> {
-        Held { kept: Kept::new(value), changes: RwSignal::new(0) }
+        let changes = Changes::Told(RwSignal::new(0));
+        Held { place: place(Rc::new(RefCell::new(Some(Rc::new(value)))), changes), of: PhantomData }
     }
 
     /// Follows it without looking at it.
     pub fn track(self) {
-        followed(self.changes);
+        drop(look(self.place, true));
     }
 
     /// Reads and follows it.
-    pub fn with<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        followed(self.changes);
-        self.kept.with(read)
+    pub fn with<U>(self, look: impl FnOnce(&T) -> U) -> U {
+        look(&read(self.place, true))
     }
 
     /// Reads it as it is now.
-    pub fn with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        self.kept.with(read)
+    pub fn with_untracked<U>(self, look: impl FnOnce(&T) -> U) -> U {
+        look(&read(self.place, false))
     }
 
     /// Makes it another. Nothing where its screen is gone.
     #[inline(never)]
     pub fn set(self, value: T) {
-        self.update(|there| *there = value);
+        put(self.place, Rc::new(value));
+        told(self.place);
     }
 
     /// Changes it. Nothing where its screen is gone.
     pub fn update<U>(self, change: impl FnOnce(&mut T) -> U) -> Option<U> {
-        let done = self.kept.change(change);
-        changed(self.changes);
+        let done = self.changed(change);
+        told(self.place);
         done
     }
 
     /// Whether the screen it was made on was left.
     pub fn is_gone(self) -> bool {
-        there(self.kept.place).is_none()
+        self.place.try_get_value().is_none()
     }
 
     /// Changes it and tells nobody.
     pub fn update_untracked(self, change: impl FnOnce(&mut T)) {
-        self.kept.change(change);
+        let _ = self.changed(change);
+    }
+
+    fn changed<U>(self, change: impl FnOnce(&mut T) -> U) -> Option<U> {
+        let mut value = taken::<T>(self.place)?;
+        let done = change(Rc::get_mut(&mut value).unwrap_or_else(|| being_read()));
+        put(self.place, value);
+        Some(done)
     }
 }
 
@@ -195,39 +241,32 @@ impl<T: PartialEq + 'static> Worked<T> {
 
     #[inline(never)]
     fn boxed(work: Box<dyn Fn() -> T>) -> Worked<T> {
-        let cell: Rc<RefCell<Option<T>>> = Rc::default();
-        let kept = Kept { place: place(cell.clone()), of: PhantomData };
+        let value: Value = Rc::default();
+        let kept = value.clone();
         let changes = counted(Box::new(move || {
-            let now = Some(work());
-            let mut there = cell.borrow_mut();
-            let changed = *there != now;
+            let now = work();
+            let changed = kept.borrow().as_ref().and_then(|was| was.downcast_ref::<T>()) != Some(&now);
             if changed {
-                *there = now;
+                kept.replace(Some(Rc::new(now)));
             }
             changed
         }));
-        Worked { kept, changes }
+        Worked { place: place(value, Changes::Worked(changes)), of: PhantomData }
     }
 
     /// Follows it without looking at it.
     pub fn track(self) {
-        worked_out(self.changes);
+        drop(look(self.place, true));
     }
 
     /// Reads and follows it.
-    pub fn with<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        worked_out(self.changes);
-        self.read(read)
+    pub fn with<U>(self, look: impl FnOnce(&T) -> U) -> U {
+        look(&read(self.place, true))
     }
 
     /// Reads it as it is now.
-    pub fn with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        worked_out_untracked(self.changes);
-        self.read(read)
-    }
-
-    fn read<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        self.kept.with(|there| there.as_ref().map_or_else(|| gone(), read))
+    pub fn with_untracked<U>(self, look: impl FnOnce(&T) -> U) -> U {
+        look(&read(self.place, false))
     }
 }
 
