@@ -277,8 +277,9 @@ impl Desk {
 
     /// Changes the open job.
     pub fn edit(self, edit: Edit) {
-        if let Some(inverse) = self.change(edit.clone()) {
-            self.history.update(|history| history.push(&edit, inverse));
+        let goes_on = self.history.with_untracked(|history| history.goes_on(&edit));
+        if let Some(inverse) = self.change(edit) {
+            self.history.update(|history| history.push(goes_on, inverse));
         }
     }
 
@@ -317,8 +318,7 @@ impl Desk {
         let mut job = (*before).clone();
         let device = self.person.with_untracked(|person| person.device.clone());
         let part = saved::part_of(&record);
-        let edit = Edit::AddRecord(record);
-        if apply(&mut job, edit.clone(), &device).is_err() {
+        if apply(&mut job, Edit::AddRecord(record.clone()), &device).is_err() {
             return told(false);
         }
         let key = format!("{JOBS}{}/{part}", job.id);
@@ -330,7 +330,7 @@ impl Desk {
             // The person may have gone to another job meanwhile: then it is found signed when this one is opened.
             let here = self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id));
             match outcome {
-                Ok(()) if here => self.edit(edit),
+                Ok(()) if here => self.edit(Edit::AddRecord(record)),
                 Ok(()) => {
                     self.shelf.update(|shelf| drop(shelf.insert(job.id.clone(), Arc::new(job)))).unwrap_or_default()
                 }

@@ -16,10 +16,16 @@ pub struct History {
 }
 
 impl History {
-    /// Remembers how to take a change back. Typing on in the same field is one change.
-    pub fn push(&mut self, edit: &Edit, inverse: Edit) {
+    /// Whether a change goes on with the last one: typing on in the same field is one change.
+    #[must_use]
+    pub fn goes_on(&self, edit: &Edit) -> bool {
+        !self.paused && self.done.last().is_some_and(|last| same_place(last, edit))
+    }
+
+    /// Remembers how to take a change back. One that goes on with the last one is taken back together with it.
+    pub fn push(&mut self, goes_on: bool, inverse: Edit) {
         self.undone.clear();
-        let goes_on = !std::mem::take(&mut self.paused) && self.done.last().is_some_and(|last| same_place(last, edit));
+        self.paused = false;
         if !goes_on {
             self.remember(inverse);
         }
@@ -116,11 +122,15 @@ mod tests {
         Edit::Text { field, text: text.to_owned() }
     }
 
+    fn push(history: &mut History, edit: &Edit, inverse: Edit) {
+        history.push(history.goes_on(edit), inverse);
+    }
+
     #[test]
     fn typing_on_in_one_field_is_one_change() {
         let mut history = History::default();
-        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""));
-        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"));
+        push(&mut history, &text(TextField::Title, "M"), text(TextField::Title, ""));
+        push(&mut history, &text(TextField::Title, "Mi"), text(TextField::Title, "M"));
         assert_eq!(history.undo(), Some(text(TextField::Title, "")));
         assert_eq!(history.undo(), None);
     }
@@ -128,10 +138,10 @@ mod tests {
     #[test]
     fn a_pause_or_another_field_starts_a_change_of_its_own() {
         let mut history = History::default();
-        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""));
+        push(&mut history, &text(TextField::Title, "M"), text(TextField::Title, ""));
         history.pause();
-        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"));
-        history.push(&text(TextField::Site, "S"), text(TextField::Site, ""));
+        push(&mut history, &text(TextField::Title, "Mi"), text(TextField::Title, "M"));
+        push(&mut history, &text(TextField::Site, "S"), text(TextField::Site, ""));
         assert_eq!(history.undo(), Some(text(TextField::Site, "")));
         assert_eq!(history.undo(), Some(text(TextField::Title, "M")));
         assert_eq!(history.undo(), Some(text(TextField::Title, "")));
@@ -141,7 +151,7 @@ mod tests {
     fn fifty_changes_can_be_taken_back_however_often_typing_paused() {
         let mut history = History::default();
         for k in 0..200 {
-            history.push(&text(TextField::Title, "x"), text(TextField::Title, &k.to_string()));
+            push(&mut history, &text(TextField::Title, "x"), text(TextField::Title, &k.to_string()));
             history.pause();
         }
         let mut count = 0;
