@@ -46,10 +46,11 @@ const MOST: f64 = 1000.0;
 /// Refuses what no water holds, and free chlorine above all of it.
 pub(super) fn sound(duty: &Duty) -> Result<(), Problem> {
     for (quantity, reading) in &duty.feed {
-        between(quantity.term(), reading.value.si(), (0.0, MOST), |x| match reading.value {
-            Amount::Concentration(_) => Concentration::kilograms_per_cubic_metre(x).into(),
-            _ => x.into(),
-        })?;
+        let amount: fn(f64) -> Amount = match reading.value {
+            Amount::Concentration(_) => |x| Concentration::kilograms_per_cubic_metre(x).into(),
+            _ => |x| x.into(),
+        };
+        between(quantity.term(), reading.value.si(), (0.0, MOST), amount)?;
     }
     let read = |wanted: FeedQuantity| {
         duty.feed.iter().find(|(quantity, _)| *quantity == wanted).map(|(_, reading)| reading.value)
