@@ -5,6 +5,7 @@ mod files;
 mod opened;
 mod prices;
 mod quoting;
+mod travel;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -34,6 +35,7 @@ pub use opened::Opened;
 use opened::erase_keys;
 use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
+pub use travel::Tray;
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -106,6 +108,8 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// What came from somebody else and isn't taken in yet.
+    pub tray: Held<Option<Tray>>,
     /// The price list of this device.
     pub prices: ListOnDesk,
     answers: RefCell<LiteMap<Id, Answers>>,
@@ -142,6 +146,7 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            tray: Held::new(None),
             prices: ListOnDesk::new(list),
             answers: RefCell::default(),
             waters: RefCell::default(),

@@ -16,11 +16,12 @@ mod prices;
 mod quote;
 mod search;
 pub mod supply;
+pub mod travel;
 mod window;
 
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
-pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
+pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel, TravelLabel};
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};

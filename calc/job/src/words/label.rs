@@ -47,9 +47,11 @@ pub use quote::QuoteLabel;
 
 mod search;
 mod top;
+mod travel;
 
 pub use search::SearchLabel;
 pub use top::TopLabel;
+pub use travel::TravelLabel;
 
 labels! {
 /// A fixed text that several screens share, or that stands on the vessel's page.
