@@ -121,7 +121,8 @@ pub fn bed_expected(job: &Job, vessel: &VesselAnswers) -> Option<Expected> {
 fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> WaterAnswers {
     let ids: Vec<Id> = vessel.layers.iter().map(|layer| layer.id.clone()).collect();
     let layers: Vec<_> = ids.iter().cloned().zip(vessel.planned.iter()).collect();
-    let reading = read_water(&asked.conditions, &vessel.id, &asked.duty, &layers, vessel.media.as_deref(), vessel.count);
+    let reading =
+        read_water(&asked.conditions, &vessel.id, &asked.duty, &layers, vessel.media.as_deref(), vessel.count);
     let mut answers = WaterAnswers {
         bed: None,
         packing: None,

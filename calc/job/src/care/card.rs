@@ -330,8 +330,7 @@ impl Card {
     /// Whatever ends the bed first. Once the tests tell when, a usual life isn't asked any more; a typed one is.
     fn first_end(&self) -> Option<Day> {
         let told = self.reached().and_then(|reached| reached.low);
-        let calendar =
-            self.life.filter(|life| told.is_none() || life.long.is_typed()).and_then(|life| life.ends);
+        let calendar = self.life.filter(|life| told.is_none() || life.long.is_typed()).and_then(|life| life.ends);
         [told, calendar, self.water_ends].into_iter().flatten().min()
     }
 

@@ -157,7 +157,8 @@ impl Manner {
     #[must_use]
     pub fn life_quoted(&self, life: &LifeAnswers, count: u32) -> Option<String> {
         let lasts = life.expected.as_ref().map(|expected| {
-            [self.label(LifeLabel::Lasts), " ", &self.expected_life(expected), " (", self.limit_of(expected), ")"].concat()
+            [self.label(LifeLabel::Lasts), " ", &self.expected_life(expected), " (", self.limit_of(expected), ")"]
+                .concat()
         });
         let year = self.year_of(life).map(|year| {
             let each = if count > 1 { [" ", self.label(LifeLabel::EachOf)].concat() } else { String::new() };

@@ -125,7 +125,10 @@ fn a_typed_life_holds_instead_of_the_usual_one() {
     assert_eq!(card.life.unwrap().ends, Some(day("2026-11-01")));
     assert!(card.water_ends.unwrap() > day("2027-01-01"));
     assert_eq!(card.mark, CareMark::NextVisit, "{:?}", card.reason);
-    assert!(matches!(card_of(&job, &place, day("2026-11-01")).reason, CareReason::LifeOver { long: HowLong::Typed { months: 6 }, .. }));
+    assert!(matches!(
+        card_of(&job, &place, day("2026-11-01")).reason,
+        CareReason::LifeOver { long: HowLong::Typed { months: 6 }, .. }
+    ));
 }
 
 #[test]

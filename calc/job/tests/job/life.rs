@@ -9,6 +9,7 @@ use bedwright_job::answers::water::{WaterAnswers, WaterAsked, bed_expected, wate
 use bedwright_job::care::card::{CareMark, CareReason, HowLong};
 use bedwright_job::care::due::card_of;
 use bedwright_job::care::happened::{Happened, Place, What};
+use bedwright_job::care::visit::{TestUnit, Visit};
 use bedwright_job::day::Day;
 use bedwright_job::edit::{Edit, LayerChoice, WaterOf};
 use bedwright_job::entry::{Entry, Unit};
@@ -98,7 +99,10 @@ fn a_card_of_a_bed_that_dissolves_says_when_it_is_filled_up() {
     assert_eq!(card.new_bed, Some(ends));
     let manner = Manner::default();
     assert!(manner.assumed_life(&card).contains("dissolved"), "{}", manner.assumed_life(&card));
-    let before = Day::numbered(ends.number() - 1.0).unwrap();
+    let before = Day::numbered(ends.number() - 20.0).unwrap();
+    let (on, unit) = (before.text(), TestUnit::MilligramPerLitre);
+    let visit = Visit::new(Id::new("v"), on, place.vessel.clone(), place.tag.clone(), unit);
+    apply(&mut job, Edit::AddRecord(visit.record()), &Id::new("test")).unwrap();
     let soon = card_of(&job, &place, before);
     assert_eq!((soon.mark, soon.reason), (CareMark::NextVisit, CareReason::DueSoon { day: ends, fill_up: true }));
     assert_eq!(card_of(&job, &place, ends).mark, CareMark::OrderNow);
