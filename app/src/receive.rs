@@ -13,7 +13,7 @@ pub fn gathered(frames: Vec<Frame>) -> Result<Vec<u8>, Box<dyn Fn(Manner) -> Str
     let mut gathered = Gathered::default();
     for frame in frames {
         if let Err(fault) = gathered.take(frame) {
-            return Err(Box::new(move |manner| manner.frame_fault(fault).to_owned()));
+            return Err(Box::new(move |manner| manner.label(fault).to_owned()));
         }
     }
     gathered.whole().ok_or_else(|| -> Box<dyn Fn(Manner) -> String> {

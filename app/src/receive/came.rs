@@ -29,7 +29,7 @@ pub fn came(desk: Desk, received: &Rc<Received>) -> El {
     };
     let section = section.kid(el("p", "").text(say(TravelLabel::IsHere)));
     let section = if here.head.body.binned.is_some() {
-        section.kid(el("p", "came-caution").text("▲ ").text(say(TravelLabel::InBin)))
+        section.kid(el("p", "came-caution").text(say(TravelLabel::InBin)))
     } else {
         section
     };
@@ -85,14 +85,14 @@ fn told(desk: Desk, received: &Received) -> El {
     let from = if received.from.is_empty() { say(TravelLabel::FromNobody) } else { received.from.as_str() };
     let mut sender = from.to_owned();
     if !received.day.is_empty() {
-        sender = [&sender, " ", say(TravelLabel::OnDay), " ", &received.day].concat();
+        sender = desk.manner().sentence(TravelLabel::SentOn, &[("who", &sender), ("day", &received.day)]);
     }
     if !received.from.is_empty() {
-        sender = [&sender, " (", say(TravelLabel::AsWritten), ")"].concat();
+        sender = desk.manner().sentence(TravelLabel::AsWritten, &[("who", &sender)]);
     }
     lines = lines.kid(line(say(TravelLabel::From), &sender));
     let holds: Vec<&str> =
-        Part::ALL.iter().filter(|part| holds(&received.job, **part)).map(|part| desk.manner().part(*part)).collect();
+        Part::ALL.iter().filter(|part| holds(&received.job, **part)).map(|part| desk.label(*part)).collect();
     if !holds.is_empty() {
         lines = lines.kid(line(say(TravelLabel::Holds), &holds.join(" · ")));
     }
@@ -135,8 +135,8 @@ fn joining(desk: Desk, here: &Job, received: &Rc<Received>, found: Vec<Differenc
     let mut part = el("div", "joining");
     let records = new_records(here, &received.job);
     if records > 0 {
-        let label = if records == 1 { TravelLabel::RecordComes } else { TravelLabel::RecordsCome };
-        part = part.kid(el("p", "").text(&[&records.to_string(), " ", say(label)].concat()));
+        let count = records.to_string();
+        part = part.kid(el("p", "").text(&manner.sentence(TravelLabel::RecordsCome, &[("count", &count)])));
     }
     if !found.is_empty() {
         part = part

@@ -91,7 +91,7 @@ pub fn send_page(desk: Desk) -> El {
     let goes = Goes::new(desk);
     let say = move |label: TravelLabel| desk.label(label);
     let packed = Worked::new(move || goes.packed());
-    let names: Vec<&str> = Receiver::ALL.iter().map(|receiver| desk.manner().receiver(*receiver)).collect();
+    let names: Vec<&str> = Receiver::ALL.iter().map(|receiver| desk.label(*receiver)).collect();
     let whom = pick(
         say(TravelLabel::Whom),
         "send-whom",
@@ -158,7 +158,7 @@ fn what_goes(goes: Goes) -> El {
     for &part in Part::ALL {
         let on = move || goes.parts.with(|parts| parts.contains(&part)) && (goes.costs.get() || !part.is_costs());
         let off = move || part.is_costs() && !goes.costs.get();
-        list = list.kid(tick(desk.manner().part(part), on, off, move |on| {
+        list = list.kid(tick(desk.label(part), on, off, move |on| {
             goes.parts.update(|parts| {
                 parts.retain(|there| *there != part);
                 if on {
@@ -180,7 +180,7 @@ fn stays(goes: Goes) -> El {
         let mut left: Vec<&str> = Part::ALL
             .iter()
             .filter(|part| !going.contains(part) && !part.is_costs())
-            .map(|part| desk.manner().part(*part))
+            .map(|part| desk.label(*part))
             .collect();
         let costs = goes.costs.get();
         left.push(say(if costs { TravelLabel::CostsGo } else { TravelLabel::CostsStay }));

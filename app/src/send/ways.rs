@@ -120,8 +120,9 @@ pub fn ways(desk: Desk, packed: Worked<Option<Packed>>) -> El {
                 .kid(el("h3", "travel-label").text(say(TravelLabel::AsLink)))
                 .kid(el("p", "").text(say(TravelLabel::AsLinkAbout)))
                 .kid(
-                    el("p", "send-length")
-                        .says(move || [&length().to_string(), " ", say(TravelLabel::LinkLong)].concat()),
+                    el("p", "send-length").says(move || {
+                        desk.manner().sentence(TravelLabel::LinkLong, &[("count", &length().to_string())])
+                    }),
                 )
                 .when(
                     move || length() > LONGEST_LINK,

@@ -3,8 +3,9 @@
 //!
 //! ```text
 //! 1 byte    the version of the envelope, 1
-//! 4 bytes   CRC-32 (ISO 3309) of what follows the next four, big end first
+//! 4 bytes   CRC-32 (ISO 3309) of the packed part, big end first
 //! 4 bytes   how many bytes that is unpacked, big end first
+//! 4 bytes   how many it is packed: what is cut off is told from what was changed
 //! the rest  deflate (RFC 1951) of JSON: {"format": "bedwright-envelope", "version": 1, "for": …, "from": …, "day": …,
 //!           "without_costs": …, "excerpt": …, "job": a job file}
 //! ```
@@ -44,7 +45,7 @@ pub const FORMAT: &str = "bedwright-envelope";
 /// Its version.
 pub const VERSION: u8 = 1;
 /// What stands before the packed part.
-const HEAD: usize = 9;
+const HEAD: usize = 13;
 /// How hard it is packed: the hardest, jobs are small.
 const EFFORT: u8 = 10;
 
@@ -190,7 +191,9 @@ fn bytes(text: &str) -> Vec<u8> {
     let mut sealed = Vec::with_capacity(HEAD + packed.len());
     sealed.push(VERSION);
     sealed.extend_from_slice(&crc32(&packed).to_be_bytes());
-    sealed.extend_from_slice(&u32::try_from(text.len()).unwrap_or(u32::MAX).to_be_bytes());
+    for length in [text.len(), packed.len()] {
+        sealed.extend_from_slice(&u32::try_from(length).unwrap_or(u32::MAX).to_be_bytes());
+    }
     sealed.extend_from_slice(&packed);
     sealed
 }
@@ -209,18 +212,17 @@ pub fn open(sealed: &[u8]) -> Result<Received, Damage> {
             Damage::OtherThing
         });
     }
-    let (sum, long) = numbers.split_at_checked(4).ok_or(Damage::Cut)?;
-    let number = |four: &[u8]| four.iter().fold(0_u32, |sum, byte| sum << 8 | u32::from(*byte));
-    let long = usize::try_from(number(long)).unwrap_or(usize::MAX);
+    let number = |from: usize| numbers.iter().skip(from).take(4).fold(0_u32, |sum, byte| sum << 8 | u32::from(*byte));
+    let length = |from: usize| usize::try_from(number(from)).unwrap_or(usize::MAX);
+    let (sum, long, short) = (number(0), length(4), length(8));
     if long > LONGEST {
         return Err(Damage::TooLong { bytes: long });
     }
-    if crc32(packed) != number(sum) {
-        // Where its packed part doesn't come to an end, most likely that was cut off.
-        return Err(match decompress_to_vec_with_limit(packed, long) {
-            Err(wrong) if wrong.status == TINFLStatus::FailedCannotMakeProgress => Damage::Cut,
-            _ => Damage::Changed,
-        });
+    if packed.len() < short {
+        return Err(Damage::Cut);
+    }
+    if crc32(packed) != sum {
+        return Err(Damage::Changed);
     }
     let text = decompress_to_vec_with_limit(packed, long).map_err(|wrong| match wrong.status {
         TINFLStatus::HasMoreOutput => Damage::TooLong { bytes: long },

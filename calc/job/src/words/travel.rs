@@ -2,8 +2,8 @@
 
 mod difference;
 
-use super::label::TravelLabel;
-use super::{CareLabel, Label, Language, Manner, PriceLabel, QuoteLabel, SupplyLabel};
+use super::label::{TravelLabel, labels, names};
+use super::{Label, LoadingLabel, Manner, PriceLabel, QuoteLabel, SupplyLabel};
 use crate::envelope::{Damage, FrameFault, Part, Receiver};
 use crate::join::{Changed, Unjoined};
 use crate::saved::Unreadable;
@@ -11,68 +11,73 @@ use crate::sections::SectionName;
 
 pub use difference::DifferenceWords;
 
+names! {
+/// What a part of a job is called.
+PartName of Part {
+    Vessels = "Vessels as surveyed" / "Recipientes como se midieron" / "Récipients tels que relevés",
+    Layers = "Layers" / "Capas" / "Couches",
+    Site = "Site, water and what was seen of the beds" / "Lugar, agua y lo que se vio de los lechos" / "Site, eau et ce qui a été vu des lits",
+    Packs = "Packs, cutting, pallets, lines left out" / "Envases, cortes, palés, líneas omitidas" / "Emballages, coupes, palettes, lignes omises",
+    Prices = "Part numbers, bins and prices" / "Números de pieza, ubicaciones y precios" / "Références, emplacements et prix",
+    Quote = "The quote being made" / "El presupuesto en curso" / "Le devis en cours",
+    Issued = "Quotes that were issued" / "Presupuestos emitidos" / "Devis émis",
+    Picking = "Pick list and what was picked" / "Lista de recogida y lo recogido" / "Liste de prélèvement et ce qui a été prélevé",
+    Loading = "Removal and loading, with signatures" / "Vaciado y carga, con firmas" / "Vidange et chargement, avec signatures",
+    Visits = "Visits and changeouts" / "Visitas y cambios de lecho" / "Visites et remplacements",
+}}
+
+names! {
+/// Whom a job is for.
+ReceiverName of Receiver {
+    Colleague = "A colleague" / "Un colega" / "Un collègue",
+    Warehouse = "The warehouse" / "El almacén" / "Le magasin",
+    Contractor = "Who loads" / "Quien carga" / "Qui charge",
+    Technician = "Who services" / "Quien da servicio" / "Qui entretient",
+    Customer = "The customer" / "El cliente" / "Le client",
+}}
+
+names! {
+/// Why a code isn't taken, and what to do.
+FrameFaultSays of FrameFault {
+    OtherThing = "This code holds something else." / "Este código contiene otra cosa." / "Ce code contient autre chose.",
+    Changed = "This code could not be read whole. Hold on until it comes round again." / "Este código no se pudo leer entero. Espere a que vuelva a pasar." / "Ce code n'a pas pu être lu en entier. Attendez qu'il repasse.",
+    OtherJob = "This code belongs to another job. Begin again to read that one." / "Este código es de otro trabajo. Empiece de nuevo para leer aquel." / "Ce code est d'un autre travail. Recommencez pour lire celui-là.",
+    OtherSending = "This code belongs to another sending of the same job. Begin again to read that one." / "Este código es de otro envío del mismo trabajo. Empiece de nuevo para leer aquel." / "Ce code est d'un autre envoi du même travail. Recommencez pour lire celui-là.",
+}}
+
 impl Manner {
     /// Why something that was sent isn't taken, and what to do.
     #[must_use]
     pub fn damage(&self, damage: &Damage) -> String {
-        let Language::English = self.language;
+        let plain = |label: TravelLabel| self.label(label).to_owned();
         match damage {
-            Damage::Cut => {
-                "Its end is missing: most likely a messenger cut a long link off. Ask for the file instead.".to_owned()
-            }
-            Damage::Changed => {
-                "Something in it was changed on the way, or a piece is missing. Copy it again as a whole, or ask for the file."
-                    .to_owned()
-            }
-            Damage::Letter { letter, at } => {
-                format!("At its letter {at} stands “{letter}”, which no code has. Copy it again as a whole, or ask for the file.")
-            }
-            Damage::OtherThing => {
-                "There is no job in it. Paste the whole link or message, or choose the file that was sent.".to_owned()
-            }
-            Damage::TooNew { .. } | Damage::NoJob(Unreadable::TooNew { .. }) => {
-                "It was made by a later version of Bedwright. Update this page, then open it again.".to_owned()
-            }
+            Damage::Cut => plain(TravelLabel::DamageCut),
+            Damage::Changed => plain(TravelLabel::DamageChanged),
+            Damage::Letter { letter, at } => self.sentence(
+                TravelLabel::DamageLetter,
+                &[("at", &at.to_string()), ("letter", letter.encode_utf8(&mut [0; 4]))],
+            ),
+            Damage::OtherThing => plain(TravelLabel::DamageOther),
+            Damage::TooNew { .. } | Damage::NoJob(Unreadable::TooNew { .. }) => plain(TravelLabel::DamageTooNew),
             Damage::TooLong { bytes } | Damage::NoJob(Unreadable::TooLong { letters: bytes }) => {
                 let million = self.decimal(*bytes as f64 / 1e6, 1);
-                format!("Unpacked it would be {million} million letters, more than any job. It is not opened.")
+                self.sentence(TravelLabel::DamageTooLong, &[("million", &million)])
             }
-            Damage::TooDeep => "Its lists stand in each other deeper than in any job. It is not opened.".to_owned(),
-            Damage::TooMany => "It holds more values than any job. It is not opened.".to_owned(),
-            Damage::NoJob(Unreadable::NotJson { line, column }) => {
-                format!("The file makes no sense from line {line}, letter {column} on: it was cut or changed. Ask for it again.")
-            }
-            Damage::NoJob(Unreadable::OtherFormat) => "It is a file of something else.".to_owned(),
-            Damage::NoJob(Unreadable::Lacks { .. }) => {
-                "It lacks what every job has: it was cut or changed. Ask for it again.".to_owned()
-            }
-        }
-    }
-
-    /// Why a code isn't taken, and what to do.
-    #[must_use]
-    pub fn frame_fault(&self, fault: FrameFault) -> &'static str {
-        let Language::English = self.language;
-        match fault {
-            FrameFault::OtherThing => "This code holds something else.",
-            FrameFault::Changed => "This code could not be read whole. Hold on until it comes round again.",
-            FrameFault::OtherJob => "This code belongs to another job. Begin again to read that one.",
-            FrameFault::OtherSending => {
-                "This code belongs to another sending of the same job. Begin again to read that one."
-            }
+            Damage::TooDeep => plain(TravelLabel::DamageTooDeep),
+            Damage::TooMany => plain(TravelLabel::DamageTooMany),
+            Damage::NoJob(Unreadable::NotJson { line, column }) => self
+                .sentence(TravelLabel::DamageNotJson, &[("line", &line.to_string()), ("column", &column.to_string())]),
+            Damage::NoJob(Unreadable::OtherFormat) => plain(TravelLabel::DamageOtherFormat),
+            Damage::NoJob(Unreadable::Lacks { .. }) => plain(TravelLabel::DamageLacks),
         }
     }
 
     /// Why two jobs can't be joined.
     #[must_use]
     pub fn unjoined(&self, why: &Unjoined) -> String {
-        let Language::English = self.language;
         match why {
-            Unjoined::OtherJob => "They are two different jobs.".to_owned(),
-            Unjoined::Section(name) => format!(
-                "With these choices “{}” would not make sense. Choose one side for it, or keep both jobs.",
-                self.section(name)
-            ),
+            Unjoined::OtherJob => self.label(TravelLabel::OtherJob).to_owned(),
+            Unjoined::Section(name) => self.sentence(TravelLabel::NoSense, &[("section", self.section(name))]),
         }
     }
 
@@ -84,44 +89,15 @@ impl Manner {
             Some(SectionName::Survey) => self.label(Label::Survey),
             Some(SectionName::Plan) => self.label(Label::Layers),
             Some(SectionName::Picking) => self.label(Label::PickList),
-            Some(SectionName::Site) => self.label(TravelLabel::PartSite),
-            Some(SectionName::Quote) => self.label(TravelLabel::SectionQuote),
-            Some(SectionName::Loading) => self.label(TravelLabel::SectionLoading),
+            Some(SectionName::Site) => self.label(Part::Site),
+            Some(SectionName::Quote) => self.label(QuoteLabel::Quote),
+            Some(SectionName::Loading) => self.label(LoadingLabel::Loading),
             Some(SectionName::Supply) => self.label(SupplyLabel::Packs),
             Some(SectionName::Prices) => self.label(PriceLabel::Title),
             Some(SectionName::Kit) => self.label(Label::BillOfMaterials),
             Some(SectionName::Search) => self.label(TravelLabel::SectionSearch),
             None => self.label(TravelLabel::SectionLater),
         }
-    }
-
-    /// What a part of a job is called.
-    #[must_use]
-    pub fn part(&self, part: Part) -> &'static str {
-        self.label(match part {
-            Part::Vessels => TravelLabel::PartVessels,
-            Part::Layers => TravelLabel::PartLayers,
-            Part::Site => TravelLabel::PartSite,
-            Part::Packs => TravelLabel::PartPacks,
-            Part::Prices => TravelLabel::PartPrices,
-            Part::Quote => TravelLabel::PartQuote,
-            Part::Issued => TravelLabel::PartIssued,
-            Part::Picking => TravelLabel::PartPicking,
-            Part::Loading => TravelLabel::PartLoading,
-            Part::Visits => TravelLabel::PartVisits,
-        })
-    }
-
-    /// Whom a job is for.
-    #[must_use]
-    pub fn receiver(&self, receiver: Receiver) -> &'static str {
-        self.label(match receiver {
-            Receiver::Colleague => TravelLabel::Colleague,
-            Receiver::Warehouse => TravelLabel::Warehouse,
-            Receiver::Contractor => TravelLabel::Contractor,
-            Receiver::Technician => TravelLabel::Technician,
-            Receiver::Customer => TravelLabel::Customer,
-        })
     }
 
     /// What a screen of a job is called, by the last part of its address.
@@ -136,8 +112,7 @@ impl Manner {
             "packs" => self.label(SupplyLabel::Packs),
             "picking" => self.label(Label::PickList),
             "labels" => self.label(SupplyLabel::Labels),
-            "loading" => self.label(super::LoadingLabel::Loading),
-            "due" => self.label(CareLabel::DueList),
+            "loading" => self.label(LoadingLabel::Loading),
             _ => return None,
         })
     }
@@ -155,29 +130,31 @@ impl Manner {
     /// What a message with a job says before the link.
     #[must_use]
     pub fn covering_text(&self, title: &str, parts: &[Part], from: &str) -> String {
-        let Language::English = self.language;
-        let holds: Vec<&str> = parts.iter().map(|part| self.part(*part)).collect();
-        let by = if from.is_empty() { String::new() } else { format!("Sent by {from}.\n") };
-        format!(
-            "{title}\n{by}Holds: {}.\nTo open it: in Bedwright choose “{}” and open this file, or paste the line below. \
-             Whoever has it can read it.\n",
-            holds.join("; "),
-            self.label(TravelLabel::Receive)
-        )
+        let holds: Vec<&str> = parts.iter().map(|part| self.label(*part)).collect();
+        let mut lines = vec![title.to_owned()];
+        if !from.is_empty() {
+            lines.push(self.sentence(TravelLabel::CoverFrom, &[("from", from)]));
+        }
+        lines.push(self.sentence(TravelLabel::CoverHolds, &[("parts", &holds.join("; "))]));
+        lines.push(self.label(TravelLabel::CoverHow).to_owned());
+        lines.push(String::new());
+        lines.join("\n")
     }
 
-    /// Which frames are missing: "still missing: 2, 4".
+    /// Which frames are missing: "1 of 3 read. Still missing: 2, 3."
     #[must_use]
     pub fn missing_frames(&self, missing: &[usize], count: usize) -> String {
-        let Language::English = self.language;
         let numbers: Vec<String> = missing.iter().map(usize::to_string).collect();
-        format!("{} of {count} read. Still missing: {}.", count - missing.len().min(count), numbers.join(", "))
+        let read = count.saturating_sub(missing.len());
+        self.sentence(
+            TravelLabel::FramesMissing,
+            &[("read", &read.to_string()), ("count", &count.to_string()), ("numbers", &numbers.join(", "))],
+        )
     }
 
     /// Where a shown frame stands: "2 of 5".
     #[must_use]
     pub fn frame_of(&self, number: usize, count: usize) -> String {
-        let Language::English = self.language;
-        format!("{number} of {count}")
+        self.sentence(TravelLabel::FrameOf, &[("number", &number.to_string()), ("count", &count.to_string())])
     }
 }

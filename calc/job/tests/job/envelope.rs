@@ -17,7 +17,9 @@ fn around(text: &str) -> Vec<u8> {
     let packed = compress_to_vec(text.as_bytes(), 6);
     let mut sealed = vec![1];
     sealed.extend_from_slice(&crc32(&packed).to_be_bytes());
-    sealed.extend_from_slice(&u32::try_from(text.len()).unwrap().to_be_bytes());
+    for length in [text.len(), packed.len()] {
+        sealed.extend_from_slice(&u32::try_from(length).unwrap().to_be_bytes());
+    }
     sealed.extend_from_slice(&packed);
     sealed
 }

@@ -12,7 +12,7 @@ use bedwright_job::prices::{PriceKind, PriceRow, amount};
 use bedwright_job::saved::{Unreadable, job_text};
 use bedwright_job::sections::SectionName;
 use bedwright_job::sections::head::TextField;
-use bedwright_job::words::{Fixed, Manner, TravelLabel};
+use bedwright_job::words::{Fixed, Language, Manner, TravelLabel};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 use std::sync::Arc;
@@ -346,10 +346,10 @@ fn every_damage_is_said_with_what_to_do() {
         assert!(said.ends_with('.') && said.len() > 25, "{damage:?}: {said}");
     }
     for fault in [FrameFault::OtherThing, FrameFault::Changed, FrameFault::OtherJob, FrameFault::OtherSending] {
-        assert!(manner.frame_fault(fault).ends_with('.'));
+        assert!(manner.label(fault).ends_with('.'));
     }
     for label in TravelLabel::ALL {
-        assert!(!label.english().is_empty());
+        assert!(!label.text(Language::English).is_empty());
     }
 }
 
