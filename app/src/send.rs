@@ -1,5 +1,6 @@
 //! Sending a job: whom it is for, what goes along and what stays, and the ways it can go.
 
+mod codes;
 mod page;
 mod ways;
 

@@ -1,10 +1,11 @@
-//! The ways a job can go: a file, a link.
+//! The ways a job can go: a file, a link, codes.
 
 use bedwright_edge::files::Shared;
 use bedwright_edge::{address, clipboard, files};
 use bedwright_job::envelope::link;
 use bedwright_job::words::{Label, TravelLabel};
 
+use super::codes::shown_codes;
 use super::page::Packed;
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el};
@@ -131,4 +132,5 @@ pub fn ways(desk: Desk, packed: Worked<Option<Packed>>) -> El {
                 .kid(link_field)
                 .kid(by_link),
         )
+        .kid(shown_codes(desk, packed, note))
 }

@@ -221,7 +221,7 @@ pub fn open(sealed: &[u8]) -> Result<Received, Damage> {
     if packed.len() < short {
         return Err(Damage::Cut);
     }
-    if crc32(packed) != sum {
+    if packed.len() > short || crc32(packed) != sum {
         return Err(Damage::Changed);
     }
     let text = decompress_to_vec_with_limit(packed, long).map_err(|wrong| match wrong.status {
