@@ -8,6 +8,7 @@ pub mod choices;
 mod drawing;
 mod en;
 pub mod label;
+pub mod language;
 mod life;
 pub mod loading;
 pub mod names;
@@ -21,6 +22,7 @@ mod window;
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
 pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
+pub use language::Language;
 pub use supply::SupplyLabel;
 
 use bedwright_calc::material::{Container, Pack};
@@ -33,13 +35,6 @@ use bedwright_calc::supply::{BillLine, CountUnit, Item};
 use crate::entry::{Dimension, Marks, Misread, Understood, Unit};
 use crate::field::{SurveyField, WaterField};
 use crate::reading::LayerFault;
-
-/// The languages the page speaks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum Language {
-    /// English.
-    English,
-}
 
 /// How a person reads: language, units, number marks. Kept on the device, never in a job.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -120,89 +115,75 @@ impl Manner {
     /// A fixed text.
     #[must_use]
     pub fn label(&self, label: impl Fixed) -> &'static str {
-        match self.language {
-            Language::English => label.english(),
-        }
+        label.text(self.language)
+    }
+
+    /// A text that is put together: a pattern with its places filled, each by its name.
+    #[must_use]
+    pub fn sentence(&self, pattern: impl Fixed, places: &[(&str, &str)]) -> String {
+        language::filled(pattern.text(self.language), places)
     }
 
     /// The name of an entry.
     #[must_use]
     pub fn field(&self, field: SurveyField) -> &'static str {
-        match self.language {
-            Language::English => en::field(field),
-        }
+        en::field(field)
     }
 
     /// The name of an entry of the water side.
     #[must_use]
     pub fn water_field(&self, field: WaterField) -> &'static str {
-        match self.language {
-            Language::English => en::water::field(field),
-        }
+        en::water::field(field)
     }
 
     /// How to take an entry of the water side, in a few words; empty where the name says it.
     #[must_use]
     pub fn water_hint(&self, field: WaterField) -> &'static str {
-        match self.language {
-            Language::English => en::water::hint(field),
-        }
+        en::water::hint(field)
     }
 
     /// That an entry is needed and isn't there.
     #[must_use]
     pub fn missing(&self, field: SurveyField) -> String {
-        match self.language {
-            Language::English => format!("{} is needed and isn't there yet.", en::field(field)),
-        }
+        format!("{} is needed and isn't there yet.", en::field(field))
     }
 
     /// How to take a measure, in a few words; empty where the name says it.
     #[must_use]
     pub fn hint(&self, field: SurveyField) -> &'static str {
-        match self.language {
-            Language::English => en::hint(field),
-        }
+        en::hint(field)
     }
 
     /// The name of a quantity.
     #[must_use]
     pub fn term(&self, term: Term) -> &'static str {
-        match self.language {
-            Language::English => en::term(term),
-        }
+        en::term(term)
     }
 
     /// What a value rests on.
     #[must_use]
     pub fn basis(&self, basis: Basis) -> &'static str {
-        match self.language {
-            Language::English => en::basis(basis),
-        }
+        en::basis(basis)
     }
 
     /// Where a value comes from, or that nobody knows.
     #[must_use]
     pub fn source(&self, source: Source) -> String {
-        match self.language {
-            Language::English => en::source(source),
-        }
+        en::source(source)
     }
 
     /// Why what was typed makes no sense, and what it may be.
     #[must_use]
     pub fn misread(&self, misread: &Misread, unit: Unit) -> String {
-        match self.language {
-            Language::English => en::misread(*self, misread, unit),
-        }
+        en::misread(*self, misread, unit)
     }
 
     /// Why what was typed into an entry of the survey makes no sense: a nominal size isn't a number.
     #[must_use]
     pub fn misread_in(&self, field: SurveyField, misread: &Misread, unit: Unit) -> String {
-        match (field, misread, self.language) {
-            (SurveyField::NominalSize, Misread::NoSuchSize { .. }, _) => self.misread(misread, unit),
-            (SurveyField::NominalSize, _, Language::English) => {
+        match (field, misread) {
+            (SurveyField::NominalSize, Misread::NoSuchSize { .. }) => self.misread(misread, unit),
+            (SurveyField::NominalSize, _) => {
                 "This is no vessel's size. Type the diameter, then the height, in inches: 12x52 or 1252.".to_owned()
             }
             _ => self.misread(misread, unit),
@@ -212,41 +193,31 @@ impl Manner {
     /// Why there is no answer, and what to do.
     #[must_use]
     pub fn problem(&self, problem: &Problem) -> String {
-        match self.language {
-            Language::English => en::problem(*self, problem),
-        }
+        en::problem(*self, problem)
     }
 
     /// What to bear in mind.
     #[must_use]
     pub fn caution(&self, caution: &Caution) -> String {
-        match self.language {
-            Language::English => en::caution(*self, caution),
-        }
+        en::caution(*self, caution)
     }
 
     /// Why a layer can't be worked out.
     #[must_use]
     pub fn layer_fault(&self, fault: &LayerFault) -> String {
-        match self.language {
-            Language::English => en::layer_fault(*self, fault),
-        }
+        en::layer_fault(*self, fault)
     }
 
     /// A verdict; `layers` are the names of the layers, bottom first.
     #[must_use]
     pub fn verdict(&self, verdict: &Verdict, layers: &[String]) -> VerdictWords {
-        match self.language {
-            Language::English => en::verdict(*self, verdict, layers),
-        }
+        en::verdict(*self, verdict, layers)
     }
 
     /// A material's name; the id itself where the catalogue doesn't know it.
     #[must_use]
     pub fn material(&self, id: &str) -> String {
-        match self.language {
-            Language::English => names::material_english(id).map_or_else(|| id.to_owned(), str::to_owned),
-        }
+        names::material_english(id).map_or_else(|| id.to_owned(), str::to_owned)
     }
 
     /// A pack: "bag, 1 cu ft".
@@ -265,9 +236,7 @@ impl Manner {
     /// What a pack is called, one or many.
     #[must_use]
     pub fn container(&self, container: Container, count: u32) -> &'static str {
-        match self.language {
-            Language::English => names::container_english(container, count),
-        }
+        names::container_english(container, count)
     }
 
     /// A line of a bill, as it is asked for over a counter.
@@ -279,18 +248,16 @@ impl Manner {
                 format!("{}, {pack}", self.material(material))
             }
             Item::Part { fitting, size, cut, on_site } => {
-                let mut text = match self.language {
-                    Language::English => names::fitting_english(*fitting).to_owned(),
-                };
+                let mut text = names::fitting_english(*fitting).to_owned();
                 if let Some(size) = size {
                     text.push_str(", ");
                     text.push_str(&self.size(*size));
                 }
                 if let Some(cut) = cut {
                     text.push_str(", ");
-                    text.push_str(&match self.language {
-                        Language::English if *on_site => format!("cut on site, about {}", self.tape(*cut)),
-                        Language::English => format!("cut to {}", self.tape(*cut)),
+                    text.push_str(&match *on_site {
+                        true => format!("cut on site, about {}", self.tape(*cut)),
+                        false => format!("cut to {}", self.tape(*cut)),
                     });
                 }
                 text
@@ -305,18 +272,14 @@ impl Manner {
             (Item::Pack { pack, .. }, _) => {
                 self.container(Pack::of(pack).map_or(Container::Bag, |pack| pack.container), line.quantity)
             }
-            (Item::Part { .. }, CountUnit::Length) => match self.language {
-                Language::English => {
-                    if line.quantity == 1 {
-                        "piece"
-                    } else {
-                        "pieces"
-                    }
+            (Item::Part { .. }, CountUnit::Length) => {
+                if line.quantity == 1 {
+                    "piece"
+                } else {
+                    "pieces"
                 }
-            },
-            (Item::Part { .. }, _) => match self.language {
-                Language::English => "each",
-            },
+            }
+            (Item::Part { .. }, _) => "each",
         }
     }
 

@@ -4,7 +4,7 @@ use bedwright_calc::life::{MediaLoss, Surface};
 use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::{Length, Source, Volume, metres};
 
-use super::{CareLabel, Language, Manner};
+use super::{CareLabel, Manner};
 use crate::care::card::{Card, CareMark, CareReason};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
@@ -53,9 +53,7 @@ impl Manner {
     /// Why a bed stands as it does, in one sentence.
     #[must_use]
     pub fn care_reason(&self, reason: &CareReason) -> String {
-        match self.language {
-            Language::English => self.reason_english(reason),
-        }
+        self.reason_english(reason)
     }
 
     fn reason_english(&self, reason: &CareReason) -> String {
@@ -112,9 +110,7 @@ impl Manner {
     /// A question about a reading, in a sentence that says what becomes of it.
     #[must_use]
     pub fn question(&self, question: &Question) -> String {
-        match self.language {
-            Language::English => format!("{}: {}", question.day, self.asked_english(&question.asked)),
-        }
+        format!("{}: {}", question.day, self.asked_english(&question.asked))
     }
 
     fn asked_english(&self, asked: &Asked) -> String {
@@ -174,9 +170,7 @@ impl Manner {
     /// What the tests say of when the limit is reached, in a sentence.
     #[must_use]
     pub fn forecast(&self, forecast: &Forecast) -> String {
-        match self.language {
-            Language::English => self.forecast_english(forecast),
-        }
+        self.forecast_english(forecast)
     }
 
     fn forecast_english(&self, forecast: &Forecast) -> String {
@@ -221,9 +215,7 @@ impl Manner {
             Ok(loss) => loss,
             Err(problem) => return self.problem(problem),
         };
-        match self.language {
-            Language::English => self.loss_english(compared, loss),
-        }
+        self.loss_english(compared, loss)
     }
 
     fn loss_english(&self, compared: &Compared, loss: &MediaLoss) -> String {
@@ -267,15 +259,12 @@ impl Manner {
     #[must_use]
     pub fn assumed_life(&self, card: &Card) -> String {
         let Some(life) = card.life else {
-            return match self.language {
-                Language::English => {
-                    "No usual life is known for such a bed. Type after how many months, or how much water, it \
+            return {
+                "No usual life is known for such a bed. Type after how many months, or how much water, it \
                                       is changed."
-                        .to_owned()
-                }
+                    .to_owned()
             };
         };
-        let Language::English = self.language;
         let mut text = match life.low_months {
             Some(low) => format!("{low} to {} months ({}).", life.months, self.source(life.source)),
             None => format!("{} months, as typed.", life.months),

@@ -3,75 +3,59 @@
 use bedwright_calc::material::Container;
 use bedwright_calc::quantity::Length;
 
-use super::{Language, Manner};
+use super::Manner;
 use crate::answers::{LayerOutcome, VesselAnswers};
 
 impl Manner {
     /// What the picture is.
     #[must_use]
     pub fn section_title(&self) -> &'static str {
-        match self.language {
-            Language::English => "Section of the vessel",
-        }
+        "Section of the vessel"
     }
 
     /// Under the figure of the inside depth.
     #[must_use]
     pub fn section_depth(&self) -> &'static str {
-        match self.language {
-            Language::English => "inside depth",
-        }
+        "inside depth"
     }
 
     /// Under the figure of the freeboard.
     #[must_use]
     pub fn section_freeboard(&self) -> &'static str {
-        match self.language {
-            Language::English => "freeboard",
-        }
+        "freeboard"
     }
 
     /// At the mark of the datum.
     #[must_use]
     pub fn section_datum(&self) -> &'static str {
-        match self.language {
-            Language::English => "datum: rim",
-        }
+        "datum: rim"
     }
 
     /// Above the column of tape readings.
     #[must_use]
     pub fn section_tape(&self) -> &'static str {
-        match (self.language, self.metric) {
-            (Language::English, false) => "tape, in",
-            (Language::English, true) => "tape, mm",
+        match self.metric {
+            false => "tape, in",
+            true => "tape, mm",
         }
     }
 
     /// Beside the reading after a pack: "15 1/2 bag 2".
     #[must_use]
     pub fn section_pack(&self, reading: Length, container: Container, number: usize) -> String {
-        match self.language {
-            Language::English => {
-                format!("{} {} {number}", self.tape_bare(reading), self.container(container, 1))
-            }
-        }
+        format!("{} {} {number}", self.tape_bare(reading), self.container(container, 1))
     }
 
     /// The whole picture as a text: the vessel, then each layer with its tape reading, then the freeboard.
     #[must_use]
     pub fn section_description(&self, answers: &VesselAnswers, lifted: Option<Length>) -> String {
-        let mut text = match self.language {
-            Language::English => self.section_description_english(answers),
-        };
+        let mut text = self.section_description_english(answers);
         if let (Some(vessel), Some(height)) = (&answers.vessel, lifted) {
             let tape = self.tape(vessel.measures.inside_depth.value - height);
-            match self.language {
-                Language::English => {
-                    text.push_str(" A broken line: the bed in backwash at the coldest water, ");
-                    text.push_str(&tape);
-                    text.push_str(" under the rim.");
-                }
+            {
+                text.push_str(" A broken line: the bed in backwash at the coldest water, ");
+                text.push_str(&tape);
+                text.push_str(" under the rim.");
             }
         }
         text

@@ -4,7 +4,7 @@ use bedwright_calc::fill::{Deviation, Rung, SurfaceState, Tape};
 use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::{Length, VolumeRate};
 
-use super::{Language, LoadingLabel, Manner, en};
+use super::{LoadingLabel, Manner, en};
 use crate::answers::VesselAnswers;
 use crate::loading::{Lack, LoadAnswers, StepRow};
 use crate::sections::loading::{ReadingPlace, RemovalMethod, WorkSheet};
@@ -58,17 +58,13 @@ impl Manner {
         answers: &VesselAnswers,
         wash: Option<VolumeRate>,
     ) -> StepWords {
-        match self.language {
-            Language::English => en::loading::step(*self, row, of, answers, wash),
-        }
+        en::loading::step(*self, row, of, answers, wash)
     }
 
     /// The cautions of a sheet for a vessel, a sentence each.
     #[must_use]
     pub fn cautions(&self, sheet: WorkSheet, answers: &VesselAnswers) -> Vec<&'static str> {
-        match self.language {
-            Language::English => en::loading::cautions(sheet, answers),
-        }
+        en::loading::cautions(sheet, answers)
     }
 
     /// A reading to expect, with its spread: "31 1/2 in ± 1 in".
@@ -84,33 +80,25 @@ impl Manner {
         if found.within {
             return Vec::new();
         }
-        match self.language {
-            Language::English => en::loading::deviation(*self, rung, found, pack),
-        }
+        en::loading::deviation(*self, rung, found, pack)
     }
 
     /// How far a surface stands from where it was expected: "1 3/8 in lower".
     #[must_use]
     pub fn higher(&self, higher: Length) -> String {
-        match self.language {
-            Language::English => en::loading::higher(*self, higher),
-        }
+        en::loading::higher(*self, higher)
     }
 
     /// Where on the way a reading belongs.
     #[must_use]
     pub fn place(&self, place: &ReadingPlace, of: &LoadAnswers, answers: &VesselAnswers) -> String {
-        match self.language {
-            Language::English => en::loading::place(*self, place, of, answers),
-        }
+        en::loading::place(*self, place, of, answers)
     }
 
     /// What keeps a loading from being signed.
     #[must_use]
     pub fn lack(&self, lack: &Lack, of: &LoadAnswers, answers: &VesselAnswers) -> String {
-        match self.language {
-            Language::English => en::loading::lack(*self, lack, of, answers),
-        }
+        en::loading::lack(*self, lack, of, answers)
     }
 
     /// Day and time of a stamp, as they were where it was made: "2026-11-26 09:20".

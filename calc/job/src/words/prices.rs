@@ -4,7 +4,7 @@ use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::metres;
 use bedwright_calc::supply::{Fitting, Item, Money};
 
-use super::{Language, Manner, PriceLabel, en};
+use super::{Manner, PriceLabel, en};
 use crate::entry::Entry;
 use crate::prices::csv::{Column, FileFault, RowFault};
 use crate::prices::{AmountFault, Care, Catalogue, PriceKind, PriceRow, SizeFault, amount_text};
@@ -26,11 +26,10 @@ impl Manner {
     }
 
     fn key_name(&self, key: &str) -> Option<String> {
-        match self.language {
-            Language::English => en::prices::charge(key).map(|(name, _)| name.to_owned()),
-        }
-        .or_else(|| item_of(key).map(|item| self.item(&item)))
-        .or_else(|| key.strip_prefix("material:").map(|material| self.material(material)))
+        en::prices::charge(key)
+            .map(|(name, _)| name.to_owned())
+            .or_else(|| item_of(key).map(|item| self.item(&item)))
+            .or_else(|| key.strip_prefix("material:").map(|material| self.material(material)))
     }
 
     /// What one of a row is: as typed, else as the page counts the item of its key.
@@ -63,17 +62,13 @@ impl Manner {
     /// What a row prices.
     #[must_use]
     pub fn price_kind(&self, kind: PriceKind) -> &'static str {
-        match self.language {
-            Language::English => en::prices::kind(kind),
-        }
+        en::prices::kind(kind)
     }
 
     /// How a thing is stored, or what can hurt about it.
     #[must_use]
     pub fn care(&self, care: Care) -> &'static str {
-        match self.language {
-            Language::English => en::prices::care(care),
-        }
+        en::prices::care(care)
     }
 
     /// An amount of money, every place of it.
@@ -94,49 +89,37 @@ impl Manner {
     /// A column of the price list's file.
     #[must_use]
     pub fn price_column(&self, column: Column) -> &'static str {
-        match self.language {
-            Language::English => en::prices::column(column),
-        }
+        en::prices::column(column)
     }
 
     /// Why a text isn't an amount.
     #[must_use]
     pub fn amount_fault(&self, fault: AmountFault) -> String {
-        match self.language {
-            Language::English => en::prices::amount_fault(fault),
-        }
+        en::prices::amount_fault(fault)
     }
 
     /// Why a text is no size.
     #[must_use]
     pub fn size_fault(&self, fault: SizeFault) -> &'static str {
-        match self.language {
-            Language::English => en::prices::size_fault(fault),
-        }
+        en::prices::size_fault(fault)
     }
 
     /// That a text has more letters than fit.
     #[must_use]
     pub fn too_long(&self, letters: usize, most: usize) -> String {
-        match self.language {
-            Language::English => en::prices::too_long(letters, most),
-        }
+        en::prices::too_long(letters, most)
     }
 
     /// Why a row of a file isn't taken.
     #[must_use]
     pub fn row_fault(&self, fault: &RowFault) -> String {
-        match self.language {
-            Language::English => en::prices::row_fault(fault),
-        }
+        en::prices::row_fault(fault)
     }
 
     /// Why a file isn't tried.
     #[must_use]
     pub fn file_fault(&self, fault: &FileFault) -> String {
-        match self.language {
-            Language::English => en::prices::file_fault(fault),
-        }
+        en::prices::file_fault(fault)
     }
 }
 

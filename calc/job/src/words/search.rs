@@ -4,8 +4,8 @@ use bedwright_calc::hydraulics::{Arrangement, Margin, Setting};
 use bedwright_calc::quantity::{Basis, Problem};
 use bedwright_calc::vessel::NominalDiameter;
 
+use super::Manner;
 use super::label::SearchLabel;
-use super::{Language, Manner};
 use crate::entry::Unit;
 
 impl Manner {
@@ -19,11 +19,11 @@ impl Manner {
     /// How many vessels there are, and how they stand to each other.
     #[must_use]
     pub fn vessels(&self, count: u32, arrangement: Arrangement) -> String {
-        match (self.language, count, arrangement) {
-            (Language::English, 1, _) => "one vessel".to_owned(),
-            (Language::English, _, Arrangement::TwinAlternating) => "two, in turn".to_owned(),
-            (Language::English, _, Arrangement::LeadLag) => "two, one after the other".to_owned(),
-            (Language::English, ..) => [&count.to_string(), " side by side"].concat(),
+        match (count, arrangement) {
+            (1, _) => "one vessel".to_owned(),
+            (_, Arrangement::TwinAlternating) => "two, in turn".to_owned(),
+            (_, Arrangement::LeadLag) => "two, one after the other".to_owned(),
+            (..) => [&count.to_string(), " side by side"].concat(),
         }
     }
 
@@ -31,7 +31,6 @@ impl Manner {
     #[must_use]
     pub fn margin(&self, margin: &Margin) -> String {
         let spare = margin.ratio.value - 1.0;
-        let Language::English = self.language;
         let name = self.term(margin.quantity);
         if !margin.met {
             [name, ": ", &self.percent(-spare.min(0.0)), " short"].concat()

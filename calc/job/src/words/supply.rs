@@ -4,8 +4,8 @@ use bedwright_calc::quantity::Length;
 use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::packs::Chosen;
 
-use super::label::labels;
-use super::{Fixed, Language, Manner};
+use super::Manner;
+use super::label::{labels, names};
 use crate::field::SupplyField;
 use crate::papers::Tool;
 use crate::picked::Step;
@@ -109,54 +109,46 @@ impl Manner {
     /// What a cut plan shows.
     #[must_use]
     pub fn cut_title(&self) -> &'static str {
-        match self.language {
-            Language::English => "How the pipe is cut",
-        }
+        "How the pipe is cut"
     }
 
     /// What is left of a stock length.
     #[must_use]
     pub fn cut_rest(&self, rest: Length) -> String {
-        match self.language {
-            Language::English => format!("{} left", self.tape(rest)),
-        }
+        format!("{} left", self.tape(rest))
     }
 
     /// What an entry of supply is called.
     #[must_use]
     pub fn supply_field(&self, field: SupplyField) -> &'static str {
-        match self.language {
-            Language::English => match field {
-                SupplyField::StockLength => "Stock length",
-                SupplyField::Kerf => "Width of the saw's cut",
-                SupplyField::PalletMass => "A pallet bears",
-                SupplyField::PalletPacks => "Packs on a pallet",
-                SupplyField::LiftReach => "Reach out to the hands",
-                SupplyField::LiftHeight => "Hands above the floor at first",
-                SupplyField::LiftTravel => "Up or down by",
-                SupplyField::LiftTwist => "Twist to the side, degrees",
-                SupplyField::LabelWidth => "Label width",
-                SupplyField::LabelHeight => "Label height",
-            },
+        match field {
+            SupplyField::StockLength => "Stock length",
+            SupplyField::Kerf => "Width of the saw's cut",
+            SupplyField::PalletMass => "A pallet bears",
+            SupplyField::PalletPacks => "Packs on a pallet",
+            SupplyField::LiftReach => "Reach out to the hands",
+            SupplyField::LiftHeight => "Hands above the floor at first",
+            SupplyField::LiftTravel => "Up or down by",
+            SupplyField::LiftTwist => "Twist to the side, degrees",
+            SupplyField::LabelWidth => "Label width",
+            SupplyField::LabelHeight => "Label height",
         }
     }
 
     /// Why packs were taken, in a sentence.
     #[must_use]
     pub fn chosen(&self, chosen: Chosen) -> String {
-        match self.language {
-            Language::English => match chosen {
-                Chosen::NothingToBuy => "Nothing to buy.".to_owned(),
-                Chosen::NoChoice => "No choice: one pack is offered, or every number is set.".to_owned(),
-                Chosen::AsPlanned => "As the layers were planned: no cost is known.".to_owned(),
-                Chosen::LeastCost => {
-                    "Costs least of all combinations; of equal costs it leaves least, then is fewest packs.".to_owned()
-                }
-                Chosen::LeastLeftOver { unpriced } => format!(
-                    "Leaves least. Costs can't be compared: {unpriced} of the packs offered {} no cost.",
-                    if unpriced == 1 { "has" } else { "have" }
-                ),
-            },
+        match chosen {
+            Chosen::NothingToBuy => "Nothing to buy.".to_owned(),
+            Chosen::NoChoice => "No choice: one pack is offered, or every number is set.".to_owned(),
+            Chosen::AsPlanned => "As the layers were planned: no cost is known.".to_owned(),
+            Chosen::LeastCost => {
+                "Costs least of all combinations; of equal costs it leaves least, then is fewest packs.".to_owned()
+            }
+            Chosen::LeastLeftOver { unpriced } => format!(
+                "Leaves least. Costs can't be compared: {unpriced} of the packs offered {} no cost.",
+                if unpriced == 1 { "has" } else { "have" }
+            ),
         }
     }
 }
@@ -181,19 +173,17 @@ pub const fn step(step: Step) -> SupplyLabel {
     }
 }
 
-impl Fixed for Tool {
-    fn english(self) -> &'static str {
-        match self {
-            Tool::Tape => "Tape measure, weighted end",
-            Tool::Light => "Lamp to look inside",
-            Tool::Level => "Spirit level",
-            Tool::Marker => "Marker that holds on wet surfaces",
-            Tool::Bucket => "Bucket of known volume, and a watch",
-            Tool::Saw => "Fine saw and deburring tool for the riser",
-            Tool::Vacuum => "Wet vacuum or eductor, and bags for what comes out",
-            Tool::Hoses => "Hoses to drain, with an air gap",
-            Tool::TestKit => "Test kit for the outlet",
-            Tool::LiftingAid => "Lifting aid, or a second person",
-        }
-    }
-}
+names! {
+/// What a tool is called.
+ToolName of Tool {
+    Tape = "Tape measure, weighted end" / "Cinta métrica con peso en el extremo" / "Mètre ruban lesté",
+    Light = "Lamp to look inside" / "Lámpara para mirar dentro" / "Lampe pour regarder à l’intérieur",
+    Level = "Spirit level" / "Nivel de burbuja" / "Niveau à bulle",
+    Marker = "Marker that holds on wet surfaces" / "Marcador que pinta sobre mojado" / "Marqueur qui tient sur le mouillé",
+    Bucket = "Bucket of known volume, and a watch" / "Cubo de volumen conocido y reloj" / "Seau de volume connu et montre",
+    Saw = "Fine saw and deburring tool for the riser" / "Sierra fina y desbarbador para el tubo central" / "Scie fine et ébavureur pour le tube central",
+    Vacuum = "Wet vacuum or eductor, and bags for what comes out" / "Aspiradora de líquidos o eyector, y sacos para lo que sale" / "Aspirateur à eau ou hydro-éjecteur, et sacs pour ce qui sort",
+    Hoses = "Hoses to drain, with an air gap" / "Mangueras al desagüe, con separación de aire" / "Tuyaux vers l’égout, avec garde d’air",
+    TestKit = "Test kit for the outlet" / "Equipo de análisis para la salida" / "Trousse d’analyse pour la sortie",
+    LiftingAid = "Lifting aid, or a second person" / "Ayuda para levantar, o una segunda persona" / "Aide au levage, ou une deuxième personne",
+}}

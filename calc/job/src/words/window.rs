@@ -3,7 +3,7 @@
 use bedwright_calc::hydraulics::WindowRow;
 use bedwright_calc::quantity::{Mark, Temperature, VolumeRate};
 
-use super::{Label, Language, Manner, en};
+use super::{Label, Manner, en};
 use crate::drawing::WindowChart;
 use crate::entry::Unit;
 
@@ -35,17 +35,15 @@ impl Manner {
     /// What a mark is called.
     #[must_use]
     pub fn mark(&self, mark: Mark) -> &'static str {
-        match self.language {
-            Language::English => en::mark(mark),
-        }
+        en::mark(mark)
     }
 
     /// Above the axis of flows.
     #[must_use]
     pub fn window_flow(&self) -> &'static str {
-        match (self.language, self.metric) {
-            (Language::English, false) => "flow, gpm",
-            (Language::English, true) => "flow, L/min",
+        match self.metric {
+            false => "flow, gpm",
+            true => "flow, L/min",
         }
     }
 
@@ -54,27 +52,23 @@ impl Manner {
     pub fn window_temperature(&self, site: Option<(Temperature, Temperature)>) -> String {
         let unit = self.temperature_unit().symbol();
         let shown = site.map(|(low, high)| (self.temperature_bare(low), self.temperature_bare(high)));
-        match (self.language, shown) {
-            (Language::English, None) => format!("water temperature, {unit}"),
-            (Language::English, Some((low, high))) if low == high => format!("water at this site: {low} {unit}"),
-            (Language::English, Some((low, high))) => format!("water at this site: {low} to {high} {unit}"),
+        match shown {
+            None => format!("water temperature, {unit}"),
+            Some((low, high)) if low == high => format!("water at this site: {low} {unit}"),
+            Some((low, high)) => format!("water at this site: {low} to {high} {unit}"),
         }
     }
 
     /// At the line of the flow that is set: "7 gpm: set on site".
     #[must_use]
     pub fn window_chosen(&self, flow: VolumeRate, mark: Mark) -> String {
-        match self.language {
-            Language::English => format!("{}: {}", self.flow(flow), self.mark(mark)),
-        }
+        format!("{}: {}", self.flow(flow), self.mark(mark))
     }
 
     /// At the line of the flow there is.
     #[must_use]
     pub fn window_available(&self, flow: VolumeRate) -> String {
-        match self.language {
-            Language::English => format!("{} available", self.flow(flow)),
-        }
+        format!("{} available", self.flow(flow))
     }
 
     /// Above the columns of the table.
@@ -82,29 +76,25 @@ impl Manner {
     pub fn window_headings(&self) -> Vec<String> {
         let flow = self.flow_unit().symbol();
         let temperature = self.temperature_unit().symbol();
-        match self.language {
-            Language::English => [
-                ("Water", temperature),
-                ("Lifts enough from, low line", flow),
-                ("Lifts enough from, likely", flow),
-                ("Lifts enough from, high line", flow),
-                ("Stays in up to, low line", flow),
-                ("Stays in up to, likely", flow),
-                ("Stays in up to, high line", flow),
-                ("Finest grains leave from", flow),
-            ]
-            .into_iter()
-            .map(|(heading, unit)| [heading, ", ", unit].concat())
-            .collect(),
-        }
+        [
+            ("Water", temperature),
+            ("Lifts enough from, low line", flow),
+            ("Lifts enough from, likely", flow),
+            ("Lifts enough from, high line", flow),
+            ("Stays in up to, low line", flow),
+            ("Stays in up to, likely", flow),
+            ("Stays in up to, high line", flow),
+            ("Finest grains leave from", flow),
+        ]
+        .into_iter()
+        .map(|(heading, unit)| [heading, ", ", unit].concat())
+        .collect()
     }
 
     /// The whole picture as a text: the window at its ends, the flow there is, the flow that is set.
     #[must_use]
     pub fn window_description(&self, chart: &WindowChart) -> String {
-        match self.language {
-            Language::English => self.window_description_english(chart),
-        }
+        self.window_description_english(chart)
     }
 
     fn window_description_english(&self, chart: &WindowChart) -> String {
