@@ -118,9 +118,19 @@ pub fn job_value(job: &Job) -> Value {
 }
 
 /// Whether a section that came after the first files says nothing.
+fn says_nothing_new(job: &Job, name: SectionName) -> bool {
+    let first = matches!(name, SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking);
+    !first && says_nothing(job, name)
+}
+
+/// Whether a section is as it is in an empty job.
 #[must_use]
-pub fn says_nothing_new(job: &Job, name: SectionName) -> bool {
+pub fn says_nothing(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
+        SectionName::Head => job.head == Section::default(),
+        SectionName::Survey => job.survey == Section::default(),
+        SectionName::Plan => job.plan == Section::default(),
+        SectionName::Picking => job.picking == Section::default(),
         SectionName::Site => job.site == Section::default(),
         SectionName::Loading => job.loading == Section::default(),
         SectionName::Supply => job.supply == Section::default(),
@@ -128,7 +138,6 @@ pub fn says_nothing_new(job: &Job, name: SectionName) -> bool {
         SectionName::Kit => job.kit == Section::default(),
         SectionName::Quote => job.quote == Section::default(),
         SectionName::Search => job.search == Section::default(),
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
     nothing && !job.is_locked(name)
 }

@@ -1,6 +1,7 @@
 //! What went into the last backup, so that it can be told whether anything changed since.
 
 use litemap::LiteMap;
+use serde_json::{Map, Value};
 
 use crate::day::Day;
 use crate::envelope::crc32;
@@ -15,10 +16,12 @@ pub const QUIET_DAYS: i64 = 7;
 /// The last backup, and when to be quiet. Kept on the device as a text.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Ledger {
+    /// Counted up at every change.
+    changes: u64,
     /// The day of the last backup; none before the first.
     pub day: Option<Day>,
     /// The day the reminder was last put off.
-    pub put_off: Option<Day>,
+    put_off: Option<Day>,
     /// The state each job was in, by its id.
     jobs: LiteMap<Id, u32>,
     /// The state the price list was in.
@@ -42,7 +45,9 @@ pub fn print_of(job: &Job) -> u32 {
     let mut text = String::new();
     for &name in SectionName::ALL {
         if let Some(revision) = job.revision(name) {
-            text.push_str(&[name.id(), " ", revision.device.as_str(), " ", &revision.counter.to_string(), "\n"].concat());
+            text.push_str(
+                &[name.id(), " ", revision.device.as_str(), " ", &revision.counter.to_string(), "\n"].concat(),
+            );
         }
     }
     for record in &job.records {
@@ -59,6 +64,7 @@ fn print_of_list(list: &PriceList) -> u32 {
 impl Ledger {
     /// Notes a backup of these jobs and this list.
     pub fn note<'a>(&mut self, day: Day, jobs: impl Iterator<Item = &'a Job>, list: &PriceList) {
+        self.changes = self.changes.saturating_add(1);
         self.day = Some(day);
         self.put_off = None;
         self.jobs = LiteMap::new();
@@ -86,36 +92,64 @@ impl Ledger {
         self.day.or(oldest).is_some_and(long_ago) && self.put_off.is_none_or(long_ago)
     }
 
-    /// As it is kept.
+    /// Notes that a job here says what a backup of a day says, which is kept somewhere.
+    pub fn know(&mut self, job: &Job, day: Option<Day>) {
+        self.changes = self.changes.saturating_add(1);
+        self.day = self.day.max(day);
+        self.jobs.insert(job.id.clone(), print_of(job));
+    }
+
+    /// Notes that the price list here says what a backup says.
+    pub fn know_list(&mut self, list: &PriceList) {
+        self.changes = self.changes.saturating_add(1);
+        self.prices = print_of_list(list);
+    }
+
+    /// Puts the reminder off.
+    pub fn put_off(&mut self, day: Day) {
+        self.changes = self.changes.saturating_add(1);
+        self.put_off = Some(day);
+    }
+
+    /// As it is kept: with a counter, so that of two copies the later is known.
     #[must_use]
     pub fn text(&self) -> String {
-        let day = |day: Option<Day>| day.map_or_else(|| "-".to_owned(), Day::text);
-        let mut text = ["1 ", &day(self.day), " ", &day(self.put_off), &format!(" {:08x}", self.prices)].concat();
-        for (id, print) in self.jobs.iter() {
-            text.push_str(&format!("\n{id} {print:08x}"));
+        let mut map = Map::new();
+        let mut revision = Map::new();
+        revision.insert("counter".to_owned(), self.changes.into());
+        map.insert("revision".to_owned(), Value::Object(revision));
+        for (key, day) in [("day", self.day), ("put_off", self.put_off)] {
+            if let Some(day) = day {
+                map.insert(key.to_owned(), day.text().into());
+            }
         }
-        text
+        map.insert("prices".to_owned(), self.prices.into());
+        let mut jobs = Map::new();
+        for (id, print) in self.jobs.iter() {
+            jobs.insert(id.to_string(), (*print).into());
+        }
+        map.insert("jobs".to_owned(), Value::Object(jobs));
+        Value::Object(map).to_string()
     }
 
     /// From what was kept. What can't be read counts as never backed up: the reminder comes, nothing is lost.
     #[must_use]
     pub fn read(text: &str) -> Ledger {
-        let mut lines = text.lines();
-        let mut words = lines.next().unwrap_or_default().split(' ');
-        if words.next() != Some("1") {
-            return Ledger::default();
-        }
+        let value: Value = serde_json::from_str(text).unwrap_or(Value::Null);
+        let day = |key: &str| value.get(key).and_then(Value::as_str).and_then(Day::of);
+        let print = |value: &Value| value.as_u64().and_then(|print| u32::try_from(print).ok());
         let mut ledger = Ledger {
-            day: words.next().and_then(Day::of),
-            put_off: words.next().and_then(Day::of),
+            changes: value.pointer("/revision/counter").and_then(Value::as_u64).unwrap_or(0),
+            day: day("day"),
+            put_off: day("put_off"),
             jobs: LiteMap::new(),
-            prices: words.next().and_then(|print| u32::from_str_radix(print, 16).ok()).unwrap_or(0),
+            prices: value.get("prices").and_then(print).unwrap_or(0),
         };
-        for line in lines {
-            if let Some((id, print)) = line.split_once(' ')
-                && let Ok(print) = u32::from_str_radix(print, 16)
-            {
-                ledger.jobs.insert(Id::new(id), print);
+        if let Some(Value::Object(jobs)) = value.get("jobs") {
+            for (id, value) in jobs {
+                if let Some(print) = print(value) {
+                    ledger.jobs.insert(Id::new(id), print);
+                }
             }
         }
         ledger
