@@ -2,10 +2,10 @@
 
 use bedwright_calc::life::{MediaLoss, Surface};
 use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Length, Source, Volume, metres};
+use bedwright_calc::quantity::{Length, Volume, metres};
 
-use super::{CareLabel, Manner};
-use crate::care::card::{Card, CareMark, CareReason};
+use super::{CareLabel, Manner, label};
+use crate::care::card::{Card, CareMark, CareReason, HowLong};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
 use crate::care::surface::Compared;
@@ -80,14 +80,22 @@ impl Manner {
                 test(*outlet, *unit),
                 on(day)
             ),
-            CareReason::LifeOver { months, day, source } => format!(
-                "The bed was {months} months old on {}. {}",
-                on(day),
-                match source {
-                    Source::Typed => "That is as long as it may be used.".to_owned(),
-                    other => format!("That is as long as such a bed is usually used ({}).", self.source(*other)),
+            CareReason::LifeOver { long, day } => match long {
+                HowLong::Typed { months } => {
+                    format!("The bed was {months} months old on {}. That is as long as it may be used.", on(day))
                 }
-            ),
+                HowLong::Usual { months, source, .. } => format!(
+                    "The bed was {months} months old on {}. That is as long as such a bed is usually used ({}).",
+                    on(day),
+                    self.source(*source)
+                ),
+                HowLong::Worked { time, limited_by } => format!(
+                    "By its water and the bed it lasted {}, to {}: {}.",
+                    self.lifetime(*time),
+                    on(day),
+                    self.label(label::life::limited_by(*limited_by))
+                ),
+            },
             CareReason::WaterOver => "As much water went through the bed as may.".to_owned(),
             CareReason::LimitPassed { day } => {
                 format!("By its tests the outlet reached its limit about {}.", on(day))
@@ -98,7 +106,10 @@ impl Manner {
             CareReason::MediaLost { packs } => {
                 format!("Media is lost: bring {} of a pack.", self.decimal(*packs, 1))
             }
-            CareReason::DueSoon { day } => format!("A new bed is due on {}: bring it along.", on(day)),
+            CareReason::DueSoon { day, fill_up: false } => format!("A new bed is due on {}: bring it along.", on(day)),
+            CareReason::DueSoon { day, fill_up: true } => {
+                format!("The bed is to be filled up by {}: bring what has dissolved.", on(day))
+            }
             CareReason::NeverTested => "The outlet of this bed was never tested.".to_owned(),
             CareReason::VisitOverdue { day } => format!("The visit was due on {}.", on(day)),
             CareReason::AllWell { next } => {
@@ -265,13 +276,20 @@ impl Manner {
                     .to_owned()
             };
         };
-        let mut text = match life.low_months {
-            Some(low) => format!("{low} to {} months ({}).", life.months, self.source(life.source)),
-            None => format!("{} months, as typed.", life.months),
+        let mut text = match life.long {
+            HowLong::Usual { low_months, months, source } => {
+                format!("{low_months} to {months} months ({}).", self.source(source))
+            }
+            HowLong::Typed { months } => format!("{months} months, as typed."),
+            HowLong::Worked { time, limited_by } => format!(
+                "{} by its water and the bed: {}.",
+                self.lifetime(time),
+                self.label(label::life::limited_by(limited_by))
+            ),
         };
         text.push(' ');
-        text.push_str(match (&card.forecast.reached, life.source) {
-            (Ok(_), Source::Typed) => "The tests say when; what was typed holds besides.",
+        text.push_str(match (&card.forecast.reached, life.long) {
+            (Ok(_), HowLong::Typed { .. }) => "The tests say when; what was typed holds besides.",
             (Ok(_), _) => self.label(CareLabel::TakesOver),
             (Err(_), _) => "Readings take over as soon as three tests show something and a curve goes through them.",
         });
