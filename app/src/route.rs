@@ -44,6 +44,8 @@ pub enum Route {
     Prices,
     /// The person's ways.
     Settings,
+    /// Backup and storage of this device.
+    Backup,
 }
 
 impl Route {
@@ -72,6 +74,7 @@ impl Route {
             ["open", code] => Route::Receive(decode(code)),
             ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
+            ["backup"] => Route::Backup,
             _ => Route::Jobs,
         }
     }
@@ -111,6 +114,7 @@ impl Route {
             Route::Receive(code) => format!("#/open/{code}"),
             Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
+            Route::Backup => "#/backup".to_owned(),
         }
     }
 
@@ -137,7 +141,7 @@ impl Route {
             | Route::Loadings(job)
             | Route::Send(job)
             | Route::Sheet(_, job, _, _) => Some(job),
-            Route::Jobs | Route::Due | Route::Receive(_) | Route::Prices | Route::Settings => None,
+            Route::Jobs | Route::Due | Route::Receive(_) | Route::Prices | Route::Settings | Route::Backup => None,
         }
     }
 }

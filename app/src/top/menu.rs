@@ -2,7 +2,7 @@
 
 use bedwright_job::id::Id;
 use bedwright_job::words::{
-    CareLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel, TravelLabel,
+    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel, TravelLabel,
 };
 use wasm_bindgen::JsCast;
 
@@ -50,6 +50,7 @@ fn places(desk: Desk) -> Vec<Goal> {
         place(Route::Receive(String::new()), desk.label(TravelLabel::Receive)),
         place(Route::Due, desk.label(CareLabel::DueList)),
         place(Route::Prices, desk.label(PriceLabel::Title)),
+        place(Route::Backup, desk.label(KeepingLabel::Title)),
         place(Route::Settings, desk.label(Label::Settings)),
     ]
 }

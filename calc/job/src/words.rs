@@ -7,6 +7,7 @@ mod care;
 pub mod choices;
 mod drawing;
 mod en;
+mod keeping;
 pub mod label;
 pub mod language;
 mod life;
@@ -22,7 +23,7 @@ mod window;
 
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
-pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel, TravelLabel};
+pub use label::{BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, TopLabel, TravelLabel};
 pub use language::Language;
 pub use supply::SupplyLabel;
 

@@ -108,6 +108,7 @@ macro_rules! tables {
 mod bill;
 pub mod calculation;
 mod care;
+mod keeping;
 pub mod life;
 pub mod loading;
 mod page;
@@ -120,6 +121,7 @@ mod travel;
 
 pub use bill::BillLabel;
 pub use care::CareLabel;
+pub use keeping::KeepingLabel;
 pub use page::Label;
 pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
@@ -133,6 +135,7 @@ tables![
     BillLabel,
     calculation::CalculationLabel,
     CareLabel,
+    KeepingLabel,
     life::LifeLabel,
     loading::LoadingLabel,
     PriceLabel,
