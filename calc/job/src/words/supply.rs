@@ -5,6 +5,7 @@ use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::packs::Chosen;
 
 use super::Manner;
+use super::label::measure::ChosenText;
 use super::label::{labels, names};
 use crate::field::SupplyField;
 use crate::papers::Tool;
@@ -155,47 +156,35 @@ impl Manner {
     /// What a cut plan shows.
     #[must_use]
     pub fn cut_title(&self) -> &'static str {
-        "How the pipe is cut"
+        self.label(ChosenText::CutTitle)
     }
 
     /// What is left of a stock length.
     #[must_use]
     pub fn cut_rest(&self, rest: Length) -> String {
-        format!("{} left", self.tape(rest))
+        self.sentence(ChosenText::CutRest, &[("length", &self.tape(rest))])
     }
 
     /// What an entry of supply is called.
     #[must_use]
     pub fn supply_field(&self, field: SupplyField) -> &'static str {
-        match field {
-            SupplyField::StockLength => "Stock length",
-            SupplyField::Kerf => "Width of the saw's cut",
-            SupplyField::PalletMass => "A pallet bears",
-            SupplyField::PalletPacks => "Packs on a pallet",
-            SupplyField::LiftReach => "Reach out to the hands",
-            SupplyField::LiftHeight => "Hands above the floor at first",
-            SupplyField::LiftTravel => "Up or down by",
-            SupplyField::LiftTwist => "Twist to the side, degrees",
-            SupplyField::LabelWidth => "Label width",
-            SupplyField::LabelHeight => "Label height",
-        }
+        self.label(field)
     }
 
     /// Why packs were taken, in a sentence.
     #[must_use]
     pub fn chosen(&self, chosen: Chosen) -> String {
-        match chosen {
-            Chosen::NothingToBuy => "Nothing to buy.".to_owned(),
-            Chosen::NoChoice => "No choice: one pack is offered, or every number is set.".to_owned(),
-            Chosen::AsPlanned => "As the layers were planned: no cost is known.".to_owned(),
-            Chosen::LeastCost => {
-                "Costs least of all combinations; of equal costs it leaves least, then is fewest packs.".to_owned()
+        let text = match chosen {
+            Chosen::NothingToBuy => ChosenText::NothingToBuy,
+            Chosen::NoChoice => ChosenText::NoChoice,
+            Chosen::AsPlanned => ChosenText::AsPlanned,
+            Chosen::LeastCost => ChosenText::LeastCost,
+            Chosen::LeastLeftOver { unpriced } => {
+                let text = if unpriced == 1 { ChosenText::LeastLeftOne } else { ChosenText::LeastLeft };
+                return self.sentence(text, &[("unpriced", &unpriced.to_string())]);
             }
-            Chosen::LeastLeftOver { unpriced } => format!(
-                "Leaves least. Costs can't be compared: {unpriced} of the packs offered {} no cost.",
-                if unpriced == 1 { "has" } else { "have" }
-            ),
-        }
+        };
+        self.label(text).to_owned()
     }
 }
 
@@ -225,11 +214,23 @@ ToolName of Tool {
     Tape = "Tape measure, weighted end" / "Cinta métrica con peso en el extremo" / "Mètre ruban lesté",
     Light = "Lamp to look inside" / "Lámpara para mirar dentro" / "Lampe pour regarder à l’intérieur",
     Level = "Spirit level" / "Nivel de burbuja" / "Niveau à bulle",
-    Marker = "Marker that holds on wet surfaces" / "Marcador que pinta sobre mojado" / "Marqueur qui tient sur le mouillé",
-    Bucket = "Bucket of known volume, and a watch" / "Cubo de volumen conocido y reloj" / "Seau de volume connu et montre",
-    Saw = "Fine saw and deburring tool for the riser" / "Sierra fina y desbarbador para el tubo central" / "Scie fine et ébavureur pour le tube central",
-    Vacuum = "Wet vacuum or eductor, and bags for what comes out" / "Aspiradora de líquidos o eyector, y sacos para lo que sale" / "Aspirateur à eau ou hydro-éjecteur, et sacs pour ce qui sort",
-    Hoses = "Hoses to drain, with an air gap" / "Mangueras al desagüe, con separación de aire" / "Tuyaux vers l’égout, avec garde d’air",
+    Marker = "Marker that holds on wet surfaces"
+        / "Marcador que pinta sobre mojado"
+        / "Marqueur qui tient sur le mouillé",
+    Bucket = "Bucket of known volume, and a watch"
+        / "Cubo de volumen conocido y reloj"
+        / "Seau de volume connu et montre",
+    Saw = "Fine saw and deburring tool for the riser"
+        / "Sierra fina y desbarbador para el tubo central"
+        / "Scie fine et ébavureur pour le tube central",
+    Vacuum = "Wet vacuum or eductor, and bags for what comes out"
+        / "Aspiradora de líquidos o eyector, y sacos para lo que sale"
+        / "Aspirateur à eau ou hydro-éjecteur, et sacs pour ce qui sort",
+    Hoses = "Hoses to drain, with an air gap"
+        / "Mangueras al desagüe, con separación de aire"
+        / "Tuyaux vers l’égout, avec garde d’air",
     TestKit = "Test kit for the outlet" / "Equipo de análisis para la salida" / "Trousse d’analyse pour la sortie",
-    LiftingAid = "Lifting aid, or a second person" / "Ayuda para levantar, o una segunda persona" / "Aide au levage, ou une deuxième personne",
+    LiftingAid = "Lifting aid, or a second person"
+        / "Ayuda para levantar, o una segunda persona"
+        / "Aide au levage, ou une deuxième personne",
 }}
