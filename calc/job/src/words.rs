@@ -6,6 +6,7 @@
 mod care;
 pub mod choices;
 mod drawing;
+mod keeping;
 pub mod label;
 pub mod language;
 mod life;
@@ -26,7 +27,7 @@ pub use label::loading::LoadingLabel;
 use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;
-pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
+pub use label::{BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, TopLabel};
 pub use language::Language;
 pub use supply::SupplyLabel;
 pub use verdict::VerdictWords;

@@ -2,11 +2,12 @@
 
 use bedwright_calc::life::{MediaLoss, Surface};
 use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Source, Volume, metres};
+use bedwright_calc::quantity::{Volume, metres};
 
 use super::label::care_text::CareText as Text;
+use super::label::life::limited_by;
 use super::{CareLabel, Manner};
-use crate::care::card::{Card, CareMark, CareReason};
+use crate::care::card::{Card, CareMark, CareReason, HowLong};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
 use crate::care::surface::Compared;
@@ -69,19 +70,14 @@ impl Manner {
             CareReason::Regenerate { outlet, unit, day } => {
                 return self.sentence(Text::Regenerate, &[("outlet", &test(outlet, unit)), ("day", &day.text())]);
             }
-            CareReason::LifeOver { months, day, source } => {
-                let why = match source {
-                    Source::Typed => self.label(Text::LifeTyped).to_owned(),
-                    other => self.sentence(Text::LifeUsual, &[("source", &self.source(*other))]),
-                };
-                let places = [("months", &*months.to_string()), ("day", &day.text()), ("why", &why)];
-                return self.sentence(Text::LifeOver, &places);
-            }
+            CareReason::LifeOver { long, day } => return self.life_over(*long, *day),
             CareReason::LimitPassed { day } => return on(Text::LimitPassed, day),
             CareReason::MediaLost { packs } => {
                 return self.sentence(Text::MediaLost, &[("packs", &self.decimal(*packs, 1))]);
             }
-            CareReason::DueSoon { day } => return on(Text::DueSoon, day),
+            CareReason::DueSoon { day, fill_up } => {
+                return on(if *fill_up { Text::FillUpSoon } else { Text::DueSoon }, day);
+            }
             CareReason::VisitOverdue { day } => return on(Text::VisitOverdue, day),
             CareReason::AllWell { next } => return self.sentence(Text::AllWell, &[("next", &next.text())]),
             CareReason::WaterOver => Text::WaterOver,
@@ -91,6 +87,20 @@ impl Manner {
             CareReason::NeverTested => Text::NeverTested,
         };
         self.label(text).to_owned()
+    }
+
+    fn life_over(&self, long: HowLong, day: Day) -> String {
+        let (text, months) = match long {
+            HowLong::Typed { months } => (Text::TypedOver, months),
+            HowLong::Usual { months, .. } => (Text::UsualOver, months),
+            HowLong::Worked { time, limited_by: limit } => {
+                let places =
+                    [("time", &*self.lifetime(time)), ("day", &day.text()), ("why", self.label(limited_by(limit)))];
+                return self.sentence(Text::WorkedOver, &places);
+            }
+        };
+        let source = if let HowLong::Usual { source, .. } = long { self.source(source) } else { String::new() };
+        self.sentence(text, &[("months", &months.to_string()), ("day", &day.text()), ("source", &source)])
     }
 
     /// A question about a reading, in a sentence that says what becomes of it.
@@ -215,16 +225,19 @@ impl Manner {
     #[must_use]
     pub fn assumed_life(&self, card: &Card) -> String {
         let Some(life) = card.life else { return self.label(Text::NoUsualLife).to_owned() };
-        let months = life.months.to_string();
-        let assumed = match life.low_months {
-            Some(low) => {
-                let places = [("low", &*low.to_string()), ("high", &months), ("source", &self.source(life.source))];
-                self.sentence(Text::UsualMonths, &places)
+        let assumed = match life.long {
+            HowLong::Usual { low_months, months, source } => {
+                let (low, high) = (low_months.to_string(), months.to_string());
+                self.sentence(Text::UsualMonths, &[("low", &low), ("high", &high), ("source", &self.source(source))])
             }
-            None => self.sentence(Text::TypedMonths, &[("months", &months)]),
+            HowLong::Typed { months } => self.sentence(Text::TypedMonths, &[("months", &months.to_string())]),
+            HowLong::Worked { time, limited_by: limit } => {
+                let places = [("time", &*self.lifetime(time)), ("why", self.label(limited_by(limit)))];
+                self.sentence(Text::WorkedLife, &places)
+            }
         };
-        let then = match (&card.forecast.reached, life.source) {
-            (Ok(_), Source::Typed) => self.label(Text::TestsAndTyped),
+        let then = match (&card.forecast.reached, life.long) {
+            (Ok(_), HowLong::Typed { .. }) => self.label(Text::TestsAndTyped),
             (Ok(_), _) => self.label(CareLabel::TakesOver),
             (Err(_), _) => self.label(Text::ReadingsTakeOver),
         };

@@ -42,7 +42,7 @@ pub(super) fn text_at(table: &'static [Row], first: usize, at: usize, language: 
 }
 
 macro_rules! labels {
-    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal $(/ $spanish:literal / $french:literal)?),* $(,)? }) => {
+    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal / $spanish:literal / $french:literal),* $(,)? }) => {
         $(#[$about])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum $name {
@@ -50,11 +50,9 @@ macro_rules! labels {
         }
 
         impl $name {
-            pub(in crate::words) const TEXTS: &'static [$crate::words::label::Row] = {
-                // Worked out while the page is built: a text that isn't held isn't in it.
-                const ROWS: &[$crate::words::label::Row] = &[$(labels!(@row $english $(, $spanish, $french)?)),*];
-                ROWS
-            };
+            // Worked out while the page is built: a text that isn't held isn't in it.
+            pub(in crate::words) const TEXTS: &'static [$crate::words::label::Row] =
+                &[$(const { $crate::words::label::row($english, $spanish, $french) }),*];
         }
 
         impl $crate::words::label::Fixed for $name {
@@ -63,12 +61,6 @@ macro_rules! labels {
                 $crate::words::label::text_at($name::TEXTS, first, self as usize, language)
             }
         }
-    };
-    (@row $english:literal, $spanish:literal, $french:literal) => {
-        $crate::words::label::row($english, $spanish, $french)
-    };
-    (@row $english:literal) => {
-        $crate::words::label::row($english, $english, $english)
     };
 }
 
@@ -121,6 +113,7 @@ pub mod calculation;
 mod care;
 pub(super) mod care_text;
 pub(super) mod field;
+mod keeping;
 pub mod life;
 pub mod loading;
 pub(super) mod measure;
@@ -141,6 +134,7 @@ pub(super) mod water;
 
 pub use bill::BillLabel;
 pub use care::CareLabel;
+pub use keeping::KeepingLabel;
 pub use page::Label;
 pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
@@ -156,6 +150,7 @@ tables![
     care_text::CareText,
     field::SurveyName,
     field::SurveyHint,
+    KeepingLabel,
     life::LifeLabel,
     loading::LoadingLabel,
     measure::TimeText,

@@ -144,6 +144,22 @@ impl Manner {
         (!parts.is_empty()).then(|| parts.join(" · "))
     }
 
+    /// How long a bed lasts, what ends it and what it takes in a year, in one line for a quote; nothing where nothing is
+    /// known. `count` is how many such vessels there are.
+    #[must_use]
+    pub fn life_quoted(&self, life: &LifeAnswers, count: u32) -> Option<String> {
+        let lasts = life.expected.as_ref().map(|expected| {
+            [self.label(LifeLabel::Lasts), " ", &self.expected_life(expected), " (", self.limit_of(expected), ")"]
+                .concat()
+        });
+        let year = self.year_of(life).map(|year| {
+            let each = if count > 1 { [" ", self.label(LifeLabel::EachOf)].concat() } else { String::new() };
+            [self.label(LifeLabel::InYearQuoted), &each, self.colon(), &year].concat()
+        });
+        let parts: Vec<String> = [lasts, year].into_iter().flatten().collect();
+        (!parts.is_empty()).then(|| [&parts.join("; "), "."].concat())
+    }
+
     /// Which entries are needed first, or that one makes no sense.
     #[must_use]
     pub fn life_missing(&self, life: &LifeAnswers, whole: bool) -> Option<String> {

@@ -15,15 +15,15 @@ CareText {
     Regenerate = "The outlet showed {outlet} on {day}. Look at salt and settings and regenerate, then test again, before media are ordered."
         / "La salida marcó {outlet} el {day}. Mire sal y ajustes y regenere; luego analice otra vez, antes de pedir medio."
         / "La sortie a montré {outlet} le {day}. Regardez sel et réglages et régénérez, puis analysez à nouveau, avant de commander du média.",
-    LifeOver = "The bed was {months} months old on {day}. {why}"
-        / "El lecho tenía {months} meses el {day}. {why}"
-        / "Le lit avait {months} mois le {day}. {why}",
-    LifeTyped = "That is as long as it may be used."
-        / "Es lo más que se puede usar."
-        / "C’est le plus longtemps qu’il peut servir.",
-    LifeUsual = "That is as long as such a bed is usually used ({source})."
-        / "Es lo que se suele usar un lecho así ({source})."
-        / "C’est aussi longtemps qu’un tel lit sert d’habitude ({source}).",
+    TypedOver = "The bed was {months} months old on {day}. That is as long as it may be used."
+        / "El lecho tenía {months} meses el {day}. Es lo más que se puede usar."
+        / "Le lit avait {months} mois le {day}. C’est le plus longtemps qu’il peut servir.",
+    UsualOver = "The bed was {months} months old on {day}. That is as long as such a bed is usually used ({source})."
+        / "El lecho tenía {months} meses el {day}. Es lo que se suele usar un lecho así ({source})."
+        / "Le lit avait {months} mois le {day}. C’est aussi longtemps qu’un tel lit sert d’habitude ({source}).",
+    WorkedOver = "By its water and the bed it lasted {time}, to {day}: {why}."
+        / "Según su agua y el lecho duró {time}, hasta el {day}: {why}."
+        / "D’après son eau et le lit il a duré {time}, jusqu’au {day} : {why}.",
     WaterOver = "As much water went through the bed as may."
         / "Por el lecho ha pasado toda el agua que puede."
         / "Toute l’eau permise a traversé le lit.",
@@ -43,6 +43,9 @@ CareText {
     DueSoon = "A new bed is due on {day}: bring it along."
         / "Toca lecho nuevo el {day}: llévelo."
         / "Un nouveau lit est dû le {day} : apportez-le.",
+    FillUpSoon = "The bed is to be filled up by {day}: bring what has dissolved."
+        / "Hay que reponer el lecho antes del {day}: lleve lo que se ha disuelto."
+        / "Le lit est à compléter avant le {day} : apportez ce qui s’est dissous.",
     NeverTested = "The outlet of this bed was never tested."
         / "La salida de este lecho no se analizó nunca."
         / "La sortie de ce lit n’a jamais été analysée.",
@@ -115,6 +118,9 @@ CareText {
         / "De {low} a {high} meses ({source})."
         / "{low} à {high} mois ({source}).",
     TypedMonths = "{months} months, as typed." / "{months} meses, como se escribió." / "{months} mois, comme saisi.",
+    WorkedLife = "{time} by its water and the bed: {why}."
+        / "{time} según su agua y el lecho: {why}."
+        / "{time} d’après son eau et le lit : {why}.",
     TestsAndTyped = "The tests say when; what was typed holds besides."
         / "Los análisis dicen cuándo; lo escrito vale además."
         / "Les analyses disent quand ; ce qui a été saisi vaut en plus.",
