@@ -129,7 +129,7 @@ impl Manner {
                 if let (Some(typed), Some(unit)) = (text("text"), unit) {
                     // A unit that was typed with the number stands in the text.
                     let symbol =
-                        if typed.ends_with(|letter: char| letter.is_ascii_digit()) { unit.symbol() } else { "" };
+                        if typed.ends_with(|letter: char| letter.is_ascii_digit()) { self.unit(*unit) } else { "" };
                     let said = [typed, symbol].iter().filter(|part| !part.is_empty()).copied().collect::<Vec<_>>();
                     let standing = match text("standing") {
                         Some("assumed") => [", ", self.label(Label::Assumed)].concat(),
@@ -141,8 +141,7 @@ impl Manner {
                 let fields = map.iter().filter(|(key, value)| *key != "id" && !value.is_null());
                 let said: Vec<String> = fields
                     .map(|(key, value)| {
-                        [self.field_name(key).unwrap_or_else(|| plain(key)), ": ".to_owned(), self.value(key, value)]
-                            .concat()
+                        self.named(&self.field_name(key).unwrap_or_else(|| plain(key)), &self.value(key, value))
                     })
                     .collect();
                 if said.is_empty() { self.label(TravelLabel::Nothing).to_owned() } else { said.join("; ") }
