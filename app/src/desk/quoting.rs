@@ -6,7 +6,7 @@ use bedwright_job::Edit;
 use bedwright_job::answers::water::WaterAnswers;
 use bedwright_job::answers::{JobBill, VesselAnswers};
 use bedwright_job::edit::quote::QuoteEdit;
-use bedwright_job::field::QuoteField;
+use bedwright_job::field::{QuoteField, WaterField};
 use bedwright_job::id::Id;
 use bedwright_job::prices::{PriceList, PriceRow, Prices, carries, differing};
 use bedwright_job::quote::{
@@ -62,11 +62,12 @@ impl Desk {
                 let vessels: Vec<Id> = job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect();
                 let answers: Vec<Arc<VesselAnswers>> =
                     vessels.iter().filter_map(|vessel| self.answers(vessel).get()).collect();
-                // The water side costs more; it is asked only where a year's wash water is.
+                // The water side costs more; it is asked only where a year's wash water is, or how long beds last.
                 let entries = &job.quote.body.entries;
                 let washed =
                     entries.get(QuoteField::WashTime).is_some() && entries.get(QuoteField::WashesPerYear).is_some();
-                let waters: Vec<(Id, Arc<WaterAnswers>)> = if washed {
+                let used = job.site.body.entries.get(WaterField::DailyUse).is_some();
+                let waters: Vec<(Id, Arc<WaterAnswers>)> = if washed || used {
                     vessels.iter().filter_map(|vessel| Some((vessel.clone(), self.water(vessel).get()?))).collect()
                 } else {
                     Vec::new()

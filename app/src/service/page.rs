@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use bedwright_job::Job;
 use bedwright_job::answers::VesselAnswers;
+use bedwright_job::answers::water::bed_expected;
 use bedwright_job::care::bed_life::Lives;
 use bedwright_job::care::card::{Card, card};
 use bedwright_job::care::due::purpose_of;
@@ -63,7 +64,8 @@ impl Look {
 
 fn worked_out(job: &Job, place: &Place, answers: Option<&VesselAnswers>) -> Card {
     let today = today_day();
-    card(job, &Lives::of(job, today), place, today, answers, purpose_of(job, &place.vessel))
+    let worked = answers.and_then(|answers| bed_expected(job, answers));
+    card(job, &Lives::of(job, today), place, today, answers, worked.as_ref(), purpose_of(job, &place.vessel))
 }
 
 /// The service card of a tag.

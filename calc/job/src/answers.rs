@@ -52,6 +52,8 @@ pub struct VesselAnswers {
     pub plan: Option<Arc<Plan>>,
     /// The layers that went into it, bottom first.
     pub planned: Arc<Vec<Layer>>,
+    /// The id of the highest media that was chosen, planned or not; none where none was.
+    pub media: Option<String>,
 }
 
 /// What became of a layer.
@@ -178,6 +180,11 @@ pub fn vessel_answers(survey: &VesselSurvey, layers: &VesselPlan) -> VesselAnswe
         bucket_problem,
         plan: filled.map(Arc::new),
         planned: Arc::new(planned),
+        media: layers
+            .layers
+            .iter()
+            .rfind(|layer| layer.role == Role::Media && !layer.material.is_empty())
+            .map(|layer| layer.material.clone()),
     }
 }
 

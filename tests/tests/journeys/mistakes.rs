@@ -67,10 +67,13 @@ async fn every_mistake_of_the_survey(page: Page) {
             if field.needed && now.iter().any(|card| !card.contains("– ") || !card.contains("tape reads –")) {
                 wrong.push(format!("{} “{text}”: still an answer, {now:?}", field.name));
             }
-            // What is asked of a bed isn't asked while there is none; whatever is still asked holds what it held.
+            // The same is asked as before, and nothing else has changed.
             let others = all_entries(&page).await;
-            let changed = before.iter().filter(|(id, was)| others.iter().any(|(other, is)| id == other && was != is));
-            let changed = changed.count();
+            let ids = |entries: &[(String, String)]| entries.iter().map(|(id, _)| id.clone()).collect::<Vec<_>>();
+            if ids(&before) != ids(&others) {
+                wrong.push(format!("{} “{text}”: asked {:?}", field.name, ids(&others)));
+            }
+            let changed = before.iter().zip(&others).filter(|(was, is)| was.1 != is.1).count();
             if changed != 1 {
                 wrong.push(format!("{} “{text}”: {changed} entries changed", field.name));
             }

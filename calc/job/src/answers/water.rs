@@ -13,7 +13,7 @@ use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verd
 use bedwright_calc::water::Water;
 
 use super::VesselAnswers;
-use super::life::{LifeAnswers, life_answers};
+use super::life::{Expected, LifeAnswers, life_answers};
 use crate::edit::WaterOf;
 use crate::evidence::{Evidence, EvidenceRead, evidence_of, read_evidence};
 use crate::field::WaterField;
@@ -107,9 +107,22 @@ impl PackingAnswer {
 /// Works the water side of a vessel out.
 #[must_use]
 pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers {
+    worked_out(vessel, asked, true)
+}
+
+/// How long a vessel's bed lasts by its water, without what it takes to say how it is washed; nothing where nobody said how
+/// much water goes through.
+#[must_use]
+pub fn bed_expected(job: &Job, vessel: &VesselAnswers) -> Option<Expected> {
+    job.site.body.entries.get(WaterField::DailyUse)?;
+    worked_out(vessel, &WaterAsked::of(job, &vessel.id), false).life.expected
+}
+
+fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> WaterAnswers {
     let ids: Vec<Id> = vessel.layers.iter().map(|layer| layer.id.clone()).collect();
     let layers: Vec<_> = ids.iter().cloned().zip(vessel.planned.iter()).collect();
-    let reading = read_water(&asked.conditions, &vessel.id, &asked.duty, &layers, vessel.count);
+    let reading =
+        read_water(&asked.conditions, &vessel.id, &asked.duty, &layers, vessel.media.as_deref(), vessel.count);
     let mut answers = WaterAnswers {
         bed: None,
         packing: None,
@@ -145,7 +158,7 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
                 Ok(found) => answers.service = Some(found),
                 Err(problem) => answers.problems.push(problem),
             }
-            if duty.regime.is_backwashed() {
+            if washed && duty.regime.is_backwashed() {
                 match lines(&bed, &checks, &points) {
                     Ok(found) => answers.lines = found,
                     Err(problem) => answers.problems.push(problem),

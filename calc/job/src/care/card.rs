@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::life::{Surface, UsualLife};
-use bedwright_calc::quantity::{Assumption, Source};
+use bedwright_calc::quantity::{Assumption, Source, Time};
 
 use super::bed_life::{BedLife, Lives};
 use super::forecast::{Forecast, Reached, forecast};
@@ -13,6 +13,7 @@ use super::question::{Question, questions};
 use super::surface::{SurfaceAnswer, surface};
 use super::visit::{Drain, Test, TestUnit, Visit, VisitField, read_test};
 use crate::answers::VesselAnswers;
+use crate::answers::life::{Expected as BedExpected, LimitedBy};
 use crate::day::Day;
 use crate::entry::{Dimension, Entry};
 use crate::id::Id;
@@ -65,12 +66,10 @@ pub enum CareReason {
     },
     /// The bed is as old as a bed may be.
     LifeOver {
-        /// How many months that is.
-        months: u32,
+        /// How old that is, and how it is known.
+        long: HowLong,
         /// When it was reached.
         day: Day,
-        /// Where that comes from.
-        source: Source,
     },
     /// As much water went through as may.
     WaterOver,
@@ -94,6 +93,8 @@ pub enum CareReason {
     DueSoon {
         /// When.
         day: Day,
+        /// Whether it is only filled up: what it lost has dissolved.
+        fill_up: bool,
     },
     /// The outlet was never tested on this bed.
     NeverTested,
@@ -109,15 +110,74 @@ pub enum CareReason {
     },
 }
 
+/// How long a bed lasts, before any reading says more.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum HowLong {
+    /// As long as somebody typed.
+    Typed {
+        /// Months after which it is changed.
+        months: u32,
+    },
+    /// As long as its water and the bed say.
+    Worked {
+        /// The likely time.
+        time: Time,
+        /// What ends it.
+        limited_by: LimitedBy,
+    },
+    /// As long as such a bed usually lasts.
+    Usual {
+        /// Months it lasts at the least.
+        low_months: u32,
+        /// Months after which it is changed.
+        months: u32,
+        /// Where that comes from.
+        source: Source,
+    },
+}
+
+impl HowLong {
+    /// What is typed goes before everything. Of what is worked out and what is usual the shorter holds: a bed is also
+    /// changed for what no capacity tells.
+    fn of(typed: Option<u32>, worked: Option<&BedExpected>, purpose: Purpose) -> Option<HowLong> {
+        if let Some(months) = typed {
+            return Some(HowLong::Typed { months });
+        }
+        let usual = UsualLife::of(purpose);
+        if let Some(worked) = worked
+            && usual.is_none_or(|usual| worked.time.value.value < f64::from(usual.high_months) * SECONDS_A_MONTH)
+        {
+            return Some(HowLong::Worked { time: worked.time.value, limited_by: worked.limited_by });
+        }
+        let usual = usual?;
+        Some(HowLong::Usual { low_months: usual.low_months, months: usual.high_months, source: usual.source })
+    }
+
+    /// The day it ends, of a bed that was put in on this one.
+    fn from(self, begun: Day) -> Option<Day> {
+        match self {
+            HowLong::Typed { months } | HowLong::Usual { months, .. } => Some(begun.plus_months(months)),
+            HowLong::Worked { time, .. } => Day::numbered(begun.number() + time.value / SECONDS_A_DAY),
+        }
+    }
+
+    const fn is_typed(self) -> bool {
+        matches!(self, HowLong::Typed { .. })
+    }
+
+    const fn is_filled_up(self) -> bool {
+        matches!(self, HowLong::Worked { limited_by: LimitedBy::Dissolving, .. })
+    }
+}
+
+const SECONDS_A_DAY: f64 = 86_400.0;
+const SECONDS_A_MONTH: f64 = 365.25 / 12.0 * SECONDS_A_DAY;
+
 /// When a bed ends, before any reading says more.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CalendarLife {
-    /// Months it lasts at the least; none where somebody typed how many.
-    pub low_months: Option<u32>,
-    /// Months after which it is changed.
-    pub months: u32,
-    /// Where that comes from.
-    pub source: Source,
+    /// How long it lasts.
+    pub long: HowLong,
     /// The day it ends; nothing where nobody wrote down when the bed was put in.
     pub ends: Option<Day>,
 }
@@ -190,7 +250,8 @@ fn whole(entry: Option<&Entry>) -> Option<u32> {
 
 /// The card of a place.
 ///
-/// `vessel` is what the vessel says, where it could be worked out; `purpose` what its bed is there for.
+/// `vessel` is what the vessel says, where it could be worked out; `worked` how long its bed lasts by the water and the bed,
+/// where that could be; `purpose` what it is there for.
 #[must_use]
 pub fn card(
     job: &Job,
@@ -198,6 +259,7 @@ pub fn card(
     place: &Place,
     today: Day,
     vessel: Option<&VesselAnswers>,
+    worked: Option<&BedExpected>,
     purpose: Purpose,
 ) -> Card {
     let expected = expected_of(job, &place.vessel);
@@ -206,16 +268,8 @@ pub fn card(
     let before = lives.beds.iter().rev().filter(|there| there.ended.is_some());
     let before = before.filter(|there| there.stays.last().is_some_and(|stay| stay.place == *place));
     let before = before.map(|there| (there.begun, there.ended)).collect();
-    let life = match whole(expected.months.as_ref()) {
-        Some(months) => Some((None, months, Source::Typed)),
-        None => UsualLife::of(purpose).map(|life| (Some(life.low_months), life.high_months, life.source)),
-    };
-    let life = life.map(|(low_months, months, source)| CalendarLife {
-        low_months,
-        months,
-        source,
-        ends: bed.begun.map(|day| day.plus_months(months)),
-    });
+    let life = HowLong::of(whole(expected.months.as_ref()), worked, purpose)
+        .map(|long| CalendarLife { long, ends: bed.begun.and_then(|day| long.from(day)) });
     let forecast = forecast(lives, &bed, &expected);
     let surface = surface(&bed, vessel, &expected);
     let water = lives.water_through(&bed, today);
@@ -276,8 +330,7 @@ impl Card {
     /// Whatever ends the bed first. Once the tests tell when, a usual life isn't asked any more; a typed one is.
     fn first_end(&self) -> Option<Day> {
         let told = self.reached().and_then(|reached| reached.low);
-        let calendar =
-            self.life.filter(|life| told.is_none() || life.source == Source::Typed).and_then(|life| life.ends);
+        let calendar = self.life.filter(|life| told.is_none() || life.long.is_typed()).and_then(|life| life.ends);
         [told, calendar, self.water_ends].into_iter().flatten().min()
     }
 
@@ -320,9 +373,9 @@ impl Card {
         }
         if let Some(life) = self.life
             && let Some(day) = life.ends.filter(|day| *day <= today)
-            && (life.source == Source::Typed || self.reached().and_then(|reached| reached.low).is_none())
+            && (life.long.is_typed() || self.reached().and_then(|reached| reached.low).is_none())
         {
-            return Some(CareReason::LifeOver { months: life.months, day, source: life.source });
+            return Some(CareReason::LifeOver { long: life.long, day });
         }
         if self.water_ends.is_some_and(|day| day <= today) {
             return Some(CareReason::WaterOver);
@@ -354,7 +407,8 @@ impl Card {
             return Some(CareReason::MediaLost { packs: loss.packs.as_ref().map_or(0.0, |packs| packs.value) });
         }
         if let Some(day) = self.new_bed.filter(|day| *day <= self.next_visit.max(today)) {
-            return Some(CareReason::DueSoon { day });
+            let fill_up = self.life.is_some_and(|life| life.long.is_filled_up() && life.ends == Some(day));
+            return Some(CareReason::DueSoon { day, fill_up });
         }
         if shows_nothing(self.purpose) && self.latest_outlet().is_none() {
             return Some(CareReason::NeverTested);

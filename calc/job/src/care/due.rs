@@ -8,6 +8,7 @@ use bedwright_calc::hydraulics::Purpose;
 use super::bed_life::Lives;
 use super::card::{Card, CareMark, card};
 use super::happened::Place;
+use crate::answers::water::bed_expected;
 use crate::answers::{VesselAnswers, vessel_answers};
 use crate::day::Day;
 use crate::id::Id;
@@ -43,7 +44,9 @@ pub fn purpose_of(job: &Job, vessel: &Id) -> Purpose {
 #[must_use]
 pub fn card_of(job: &Job, place: &Place, today: Day) -> Card {
     let lives = Lives::of(job, today);
-    card(job, &lives, place, today, answers_of(job, &place.vessel).as_ref(), purpose_of(job, &place.vessel))
+    let answers = answers_of(job, &place.vessel);
+    let worked = answers.as_ref().and_then(|answers| bed_expected(job, answers));
+    card(job, &lives, place, today, answers.as_ref(), worked.as_ref(), purpose_of(job, &place.vessel))
 }
 
 fn answers_of(job: &Job, vessel: &Id) -> Option<VesselAnswers> {
@@ -59,7 +62,9 @@ pub fn due_list<'a>(jobs: impl Iterator<Item = &'a Arc<Job>>, today: Day) -> Vec
         let lives = Lives::of(job, today);
         for place in lives.places().filter(|place| job.vessel(&place.vessel).is_some()) {
             let answers = answers_of(job, &place.vessel);
-            let card = card(job, &lives, place, today, answers.as_ref(), purpose_of(job, &place.vessel));
+            let worked = answers.as_ref().and_then(|answers| bed_expected(job, answers));
+            let purpose = purpose_of(job, &place.vessel);
+            let card = card(job, &lives, place, today, answers.as_ref(), worked.as_ref(), purpose);
             let day = card.due(today);
             let new_bed =
                 card.mark == CareMark::OrderNow || card.new_bed.is_some_and(|new_bed| new_bed <= card.next_visit);

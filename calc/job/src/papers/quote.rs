@@ -233,7 +233,11 @@ impl Sheet<'_> {
         }
         let open = totals.unpriced > 0;
         let label = self.say(if open { QuoteLabel::TotalOpen } else { QuoteLabel::Total });
-        let total = [&self.money(totals.total), " ", &copy.currency].concat().trim().to_owned();
+        let total = if totals.is_unpriced() {
+            "–".to_owned()
+        } else {
+            [&self.money(totals.total), " ", &copy.currency].concat().trim().to_owned()
+        };
         let mut row = self.sum("total", label.to_owned(), total);
         row.kind = RowKind::Total;
         rows.push(row);

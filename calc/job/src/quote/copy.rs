@@ -174,6 +174,14 @@ pub struct CopyTotals {
     pub uncosted: u32,
 }
 
+impl CopyTotals {
+    /// Whether no firm line has a price though there are some: no sum then, rather than one of nought.
+    #[must_use]
+    pub fn is_unpriced(&self) -> bool {
+        self.unpriced > 0 && self.lines == Money::default()
+    }
+}
+
 /// Why a quote can't be issued.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Refusal {

@@ -173,7 +173,8 @@ pub fn summary(copy: &QuoteCopy, manner: Manner) -> String {
         out.push([&tax.name, " ", &rate, ": ", &money(tax.amount)].concat());
     }
     let total = if totals.unpriced > 0 { QuoteLabel::TotalOpen } else { QuoteLabel::Total };
-    out.push([say(total), ": ", &money(totals.total)].concat());
+    let sum = if totals.is_unpriced() { "–" } else { &money(totals.total) };
+    out.push([say(total), ": ", sum].concat());
     if !copy.valid_until.is_empty() {
         out.push([say(QuoteLabel::ValidUntil), ": ", &copy.valid_until].concat());
     }

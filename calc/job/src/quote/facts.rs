@@ -89,12 +89,18 @@ pub(super) fn packs(sources: &QuoteSources<'_>) -> Vec<String> {
     said
 }
 
-/// Wash water of each vessel whose backwash setting is known, where time and number of washes were typed; salt as typed.
+/// What each vessel's bed takes in a year by its water, as far as that is known. Wash water of each vessel whose backwash
+/// setting is known, where time and number of washes were typed; salt as typed.
 pub(super) fn yearly(sources: &QuoteSources<'_>) -> Vec<String> {
     let manner = sources.manner;
     let quote = &sources.job.quote.body;
     let mut said = Vec::new();
     let typed = |field: QuoteField| measured(quote, field).ok();
+    for (id, water) in sources.waters {
+        let name = vessel_name(sources.job, id, manner);
+        let count = sources.answers.iter().find(|answers| answers.id == *id).map_or(1, |answers| answers.count);
+        said.extend(manner.life_quoted(&water.life, count).map(|text| [&name, ": ", &text].concat()));
+    }
     if let (Some(time), Some(washes)) = (typed(QuoteField::WashTime), typed(QuoteField::WashesPerYear)) {
         for (id, water) in sources.waters {
             let name = vessel_name(sources.job, id, manner);

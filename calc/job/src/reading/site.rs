@@ -1,6 +1,6 @@
 //! From what was typed of the water side to what can be calculated with.
 
-use bedwright_calc::fill::{Layer, Role};
+use bedwright_calc::fill::Layer;
 use bedwright_calc::hydraulics::{Duty, FeedQuantity, Purpose, Regime, Site};
 use bedwright_calc::material::Grains;
 use bedwright_calc::quantity::{
@@ -77,19 +77,18 @@ pub fn asked_of_duty(duty: &VesselDuty, upper_collector: bool) -> Vec<WaterField
     fields
 }
 
-/// Reads the water side of a vessel. `layers` are those that were planned, with their ids, bottom first; `vessels` is how
-/// many of the kind there are.
+/// Reads the water side of a vessel. `layers` are those that were planned, with their ids, bottom first; `media` is the
+/// highest that was chosen, planned or not, and says the usual purpose; `vessels` is how many of the kind there are.
 #[must_use]
 pub fn read_water(
     conditions: &SiteConditions,
     vessel: &Id,
     duty: &VesselDuty,
     layers: &[(Id, &Layer)],
+    media: Option<&str>,
     vessels: u32,
 ) -> WaterReading {
-    let top = layers.iter().rev().find(|(_, layer)| layer.role == Role::Media);
-    let purpose =
-        duty.purpose.unwrap_or_else(|| top.map_or(Purpose::Other, |(_, layer)| Purpose::usual_of(&layer.material.id)));
+    let purpose = duty.purpose.unwrap_or_else(|| media.map_or(Purpose::Other, Purpose::usual_of));
     let mut reader = Reader::default();
     let site = reader.site(conditions);
     let of = WaterOf::Vessel(vessel.clone());

@@ -1,15 +1,48 @@
-//! Fixed texts of the page and of the sheets, one code each. Those that belong to one screen or paper stand in a file of
-//! their own, `mod prices;` under the macro and `labels! { PriceLabel { … } }` in it; [`super::Manner::label`] takes any of
-//! them.
+//! Texts of the page and of the sheets, one code each, every language side by side.
+//!
+//! A table a screen, paper or kind of thing, in a file of its own: `labels! { PriceLabel { … } }`, and a line in the list
+//! below. A text that is put together has named places: `"{what} is needed."`, filled by [`super::Manner::sentence`].
+//! The compiler refuses a text that one language lacks, and places that differ between languages.
 
-/// A fixed text: a code that has a text in every language.
+use super::language::{self, Language};
+
+/// A code that has a text in every language.
 pub trait Fixed: Copy {
-    /// In English.
-    fn english(self) -> &'static str;
+    /// Its text.
+    fn text(self, language: Language) -> &'static str;
+}
+
+/// A table of texts, and where it begins among all of them.
+pub(super) trait Table {
+    /// The number of its first text.
+    const FIRST: usize;
+}
+
+/// How many languages a program holds by itself: see [`language`].
+#[cfg(target_family = "wasm")]
+pub(super) const HELD: usize = 1;
+#[cfg(not(target_family = "wasm"))]
+pub(super) const HELD: usize = 3;
+
+/// A text in the languages that are held.
+pub(super) type Row = [&'static str; HELD];
+
+/// A text in every language, side by side. Stops the build where the places differ or a text has lines.
+pub(super) const fn row(english: &'static str, spanish: &'static str, french: &'static str) -> Row {
+    assert!(places::same(english, spanish), "the Spanish text has other places than the English");
+    assert!(places::same(english, french), "the French text has other places than the English");
+    #[cfg(target_family = "wasm")]
+    return [english];
+    #[cfg(not(target_family = "wasm"))]
+    [english, spanish, french]
+}
+
+pub(super) fn text_at(table: &'static [Row], first: usize, at: usize, language: Language) -> &'static str {
+    table.get(at).map_or("", |row| language::text(row, first + at, language))
 }
 
 macro_rules! labels {
-    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal),* $(,)? }) => {
+    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal / $spanish:literal / $french:literal),* $(,)? }) => {
         $(#[$about])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum $name {
@@ -17,416 +50,151 @@ macro_rules! labels {
         }
 
         impl $name {
-            /// All of them.
-            pub const ALL: &'static [$name] = &[$($name::$variant),*];
+            // Worked out while the page is built: a text that isn't held isn't in it.
+            pub(in crate::words) const TEXTS: &'static [$crate::words::label::Row] =
+                &[$(const { $crate::words::label::row($english, $spanish, $french) }),*];
         }
 
         impl $crate::words::label::Fixed for $name {
-            fn english(self) -> &'static str {
-                match self { $($name::$variant => $english),* }
+            fn text(self, language: $crate::words::Language) -> &'static str {
+                let first = <$name as $crate::words::label::Table>::FIRST;
+                $crate::words::label::text_at($name::TEXTS, first, self as usize, language)
             }
         }
     };
 }
 
+/// What the values of a type of ours are called, all of them.
+macro_rules! names {
+    ($(#[$about:meta])* $name:ident of $of:ty { $($variant:ident = $english:literal / $spanish:literal / $french:literal),* $(,)? }) => {
+        labels! { $(#[$about])* $name { $($variant = $english / $spanish / $french),* } }
+
+        impl $crate::words::label::Fixed for $of {
+            fn text(self, language: $crate::words::Language) -> &'static str {
+                match self { $(<$of>::$variant => $name::$variant),* }.text(language)
+            }
+        }
+    };
+}
+
+/// What some values of a type of ours need said, where their names don't say it.
+macro_rules! hints {
+    ($(#[$about:meta])* $name:ident of $of:ty { $($variant:ident = $english:literal / $spanish:literal / $french:literal),* $(,)? }) => {
+        labels! { $(#[$about])* $name { $($variant = $english / $spanish / $french),* } }
+
+        impl $name {
+            /// What is said of a value; nothing of most.
+            pub(in crate::words) const fn of(value: $of) -> Option<$name> {
+                Some(match value { $(<$of>::$variant => $name::$variant,)* _ => return None })
+            }
+        }
+    };
+}
+
+macro_rules! tables {
+    ($($table:ty),* $(,)?) => {
+        /// Every table, in order.
+        pub(super) const TABLES: &[&[Row]] = &[$(<$table>::TEXTS),*];
+        /// How many texts there are.
+        pub(super) const COUNT: usize = 0 $(+ <$table>::TEXTS.len())*;
+        tables!(@first 0; $($table,)*);
+    };
+    (@first $first:expr; $table:ty, $($rest:tt)*) => {
+        impl Table for $table {
+            const FIRST: usize = $first;
+        }
+        tables!(@first <$table as Table>::FIRST + <$table>::TEXTS.len(); $($rest)*);
+    };
+    (@first $first:expr;) => {};
+}
+
 mod bill;
 pub mod calculation;
-mod prices;
-
-pub use bill::BillLabel;
 mod care;
+pub(super) mod care_text;
+pub(super) mod field;
+mod keeping;
 pub mod life;
 pub mod loading;
-
-pub use care::CareLabel;
-pub(super) use labels;
-pub use prices::PriceLabel;
+pub(super) mod measure;
+mod page;
+pub(super) mod picture;
+mod places;
+pub(super) mod price_file;
+mod prices;
+pub(super) mod problem;
 mod quote;
-
-pub use quote::QuoteLabel;
-
 mod search;
+pub(super) mod step;
+pub(super) mod term;
+pub(super) mod thing;
 mod top;
+mod travel;
+pub(super) mod verdict;
+pub(super) mod water;
 
+pub use bill::BillLabel;
+pub use care::CareLabel;
+pub use keeping::KeepingLabel;
+pub use page::Label;
+pub use prices::PriceLabel;
+pub use quote::QuoteLabel;
 pub use search::SearchLabel;
 pub use top::TopLabel;
+pub use travel::TravelLabel;
+pub(super) use {labels, names};
 
-labels! {
-/// A fixed text that several screens share, or that stands on the vessel's page.
-Label {
-    Jobs = "Jobs",
-    Settings = "Settings",
-    Vessel = "Vessel",
-    Vessels = "Vessels",
-    Verdicts = "Verdicts",
-    Layers = "Layers",
-    Results = "Figures",
-    AllFine = "Checked and fine",
-    BillOfMaterials = "Bill of materials",
-    PickList = "Pick list",
-    SurveySheet = "Survey sheet",
-    Survey = "Survey",
-    NewJob = "New job",
-    SampleJob = "Sample job",
-    OpenFile = "Open a job file",
-    NoJobs = "No job on this device yet.",
-    NoJobsHint = "Start one, look at the invented sample, or open a file somebody sent you.",
-    Search = "Search jobs",
-    NothingFound = "No job matches.",
-    Untitled = "Untitled job",
-    Duplicate = "Duplicate",
-    CopyOf = "Copy of",
-    Delete = "Delete",
-    Restore = "Restore",
-    Bin = "Bin",
-    BinHint = "Deleted jobs stay here for 30 days.",
-    EraseForGood = "Erase for good",
-    Undo = "Undo",
-    Redo = "Redo",
-    SaveFile = "Save a file",
-    Title = "Job",
-    Customer = "Customer",
-    Site = "Site",
-    Owner = "Your company",
-    JobNumber = "Job number",
-    Notes = "Notes",
-    KindOfJob = "Kind of job",
-    KindNew = "New",
-    KindChangeout = "Changeout",
-    KindPartial = "Partial replacement",
-    KindTopUp = "Top-up",
-    AddVessel = "Add a vessel",
-    RemoveVessel = "Remove this vessel",
-    NoVessels = "No vessel yet. Add the one you stand at.",
-    Tags = "Tags",
-    TagsHint = "One for each vessel that is the same, with commas between: CF-1, CF-2",
-    Untagged = "No tag",
-    FoundAs = "How it was found",
-    OpenAndEmpty = "Open and empty",
-    InService = "In service, nothing may be opened",
-    DiameterBy = "Inside diameter by",
-    WayNominal = "Nominal size only",
-    WayMeasured = "Measured inside",
-    WayCircumference = "Tape round the bare shell",
-    WayMeteredFill = "Metered fill",
-    WayRiseOfBag = "Rise of a known bag",
-    BottomHead = "Bottom head",
-    TopHead = "Top head",
-    HeadFlat = "Flat",
-    HeadEllipsoidal = "2:1 semi-ellipsoidal",
-    HeadHemispherical = "Hemispherical",
-    HeadAsmeFd = "Torispherical, ASME F&D",
-    HeadDin28011 = "Torispherical, DIN 28011",
-    HeadDin28013 = "Torispherical, DIN 28013",
-    HeadConical = "Conical",
-    Opening = "Opening",
-    OpeningTopOnly = "Top only, threaded",
-    OpeningTopAndBottom = "Top and bottom, no riser",
-    OpeningSidePorts = "Side ports",
-    OpeningFlange = "Flange",
-    OpeningManway = "Manway",
-    OpeningFillPort = "Separate fill port",
-    Riser = "Riser",
-    BottomCollector = "Bottom collector",
-    CollectorNone = "None, or not counted",
-    CollectorBasket = "Basket or cone screen",
-    CollectorLaterals = "Hub and laterals",
-    CollectorSlottedPlate = "Slotted plate",
-    CollectorNozzlePlate = "Nozzle plate",
-    UpperCollector = "Upper collector",
-    Yes = "Yes",
-    No = "No",
-    Measured = "measured",
-    Assumed = "assumed",
-    AssumedUntilMeasured = "assumed until measured",
-    InsideDiameter = "inside diameter",
-    StraightSide = "straight side",
-    Capacity = "holds to the rim",
-    RiserCut = "Cut the riser to",
-    StillMissing = "For a quote that can be defended, still to be measured:",
-    NothingMissing = "Every figure asked for was measured.",
-    Underbed = "Underbed",
-    UnderbedNone = "none",
-    Media = "Media",
-    AddUnderbed = "Add underbed",
-    AddMedia = "Add media",
-    RemoveLayer = "Remove layer",
-    MoveUp = "Move up",
-    MoveDown = "Move down",
-    Material = "Material",
-    ChooseMaterial = "Choose a material",
-    Pack = "Pack",
-    Target = "Fill by",
-    TargetCover = "Cover the collector by",
-    TargetDepth = "Depth on the axis",
-    TargetVolume = "Volume",
-    TargetWeight = "Dry weight",
-    TargetPacks = "Packs",
-    TargetFreeboard = "Up to this freeboard",
-    TargetFreeboardRatio = "Up to this freeboard, % of media",
-    TargetTapeReading = "Up to this tape reading",
-    Amount = "How much",
-    Minimum = "This is a minimum",
-    BulkDensity = "Bulk density",
-    Bucket = "Bucket for part bags",
-    Packs = "packs",
-    LeftOver = "left over",
-    None = "none",
-    TapeReads = "tape reads",
-    After = "after",
-    Volume = "volume",
-    Weight = "dry weight",
-    DepthAtAxis = "depth on the axis",
-    DepthAtWall = "depth at the wall",
-    Cover = "covers the top slot by",
-    Freeboard = "Freeboard",
-    OfMediaDepth = "of the media bed",
-    InsideDepth = "inside depth",
-    Datum = "datum: rim of the opening",
-    DepthTable = "Depth table",
-    Height = "height",
-    Waits = "waits for what is below it",
-    HowItKnows = "How it knows",
-    Formula = "formula",
-    Inputs = "inputs",
-    Source = "source",
-    Quantity = "quantity",
-    Item = "item",
-    PartNumber = "part number",
-    BinPlace = "bin",
-    LotAndDate = "lot · date",
-    For = "for",
-    Each = "each",
-    PerVessel = "Each vessel on its own",
-    Pooled = "Pooled over the job",
-    Saved = "saved by pooling",
-    ComesBack = "comes back",
-    LeftOut = "Not counted, because a figure is missing:",
-    EmptyBill = "Nothing to buy yet. Plan a layer first.",
-    Total = "total",
-    Lines = "lines",
-    Print = "Print",
-    PrintHint = "If nothing opens, use the browser's menu: Share or Print.",
-    Paper = "Paper",
-    PaperLetter = "US Letter",
-    PaperA4 = "A4",
-    Blank = "Blank",
-    Filled = "Filled",
-    Sheet = "sheet",
-    Of = "of",
-    Document = "document",
-    Revision = "revision",
-    Created = "date",
-    PickedBy = "picked by · date",
-    SheetTitle = "title",
-    SheetOwner = "owner",
-    SheetJob = "job",
-    Picked = "Picked",
-    PickedThenChanged = "picked before the bill changed:",
-    Units = "Units",
-    UnitsUs = "Inches, cubic feet, pounds",
-    UnitsMetric = "Millimetres, litres, kilograms",
-    DecimalMark = "Decimal mark",
-    DecimalPoint = "Point: 1.5",
-    DecimalComma = "Comma: 1,5",
-    Theme = "Light and dark",
-    ThemeSystem = "As the device",
-    ThemeLight = "Light",
-    ThemeDark = "Dark",
-    ReadyOffline = "Ready offline",
-    NotReadyOffline = "Not ready offline yet: stay online a moment",
-    Repair = "Repair",
-    UpdateWaiting = "A new version is ready.",
-    UpdateNow = "Use it now",
-    UpdateLater = "Later",
-    UpdateElsewhere = "Another tab took a new version. Reload this one.",
-    Reload = "Reload",
-    KeptHere = "Kept in this browser, on this device. The browser may erase it; save a file of what matters.",
-    NotKept = "Not kept. What you type is lost when this page closes. Save a file now.",
-    StorageBlocked = "This browser keeps nothing for this page.",
-    StorageFull = "The browser's storage is full. The last change is not kept.",
-    ChangedElsewhere = "This job was changed in another tab.",
-    TakeTheirs = "Show that",
-    SetAside = "Something could not be read. It was set aside, not overwritten.",
-    DownloadIt = "Download it",
-    LockedSection = "A part of this job is from a later version. It is kept as it is; update the app to change it.",
-    Build = "build",
-    Dismiss = "Dismiss",
-    SampleMark = "Sample: every name and figure is invented.",
-    PlanningAid = "Planning aid. Local codes, the site's rules and licensed practice decide.",
-    LiftCaution = "Bags over 51 lb (23 kg): two people or a lift aid. Dust: wet it down, mask and gloves as the local code says.",
-    DidYouMean = "Which one did you mean?",
-    AbcKey = "abc",
-    DigitsKey = "123",
-    FileNotRead = "That file was not opened:",
-    FileTooNew = "it was made by a later version of this page",
-    FileNotAJob = "it is no job of this page",
-    FileDamaged = "it is cut or damaged",
-    JobNotFound = "This job isn't on this device.",
-    BackToJobs = "Back to the jobs",
-    SurveyBlankLine = "measured / assumed",
-    StandingMeasured = "measured",
-    StandingAssumed = "assumed",
-    MeasuredHow = "how it is known",
-    Value = "value",
-    Menu = "Menu",
-    Drawing = "Section of the vessel",
-    BackwashWindow = "Backwash window",
-    WindowSizes = "sizes",
-    WindowLifts = "↑ lifts enough",
-    WindowStays = "↓ stays in",
-    WindowFinest = "fines leave",
-    WindowOffScale = " ↑",
-    WindowNoLines = "No line can be drawn for this bed",
-    WindowNoValue = "none",
-    WindowLikely = "likely limit",
-    WindowCautious = "cautious limit",
-    WindowLikelyFails = "likely fails",
-    WindowFails = "fails on every line",
-    PartBag = "part bag",
-    Buckets = "buckets",
-    Shorter = "shorter",
-    PickListLetters = "PL",
-    BillLetters = "BM",
-    SurveyLetters = "SV",
-    CalculationLetters = "CS",
-    CalculationSheet = "Calculation sheet",
-    Figure = "figure",
-    FormulaTitle = "formula",
-    WithValues = "with these values",
-    WhatWentIn = "What went in",
-    MostPacks = "Most whole packs of the top layer that some size still washes all year",
-    Result = "result",
-    SourceTitle = "from, and what it rests on",
-    SurveyedBy = "surveyed by · date",
-    CheckedBy = "checked by · date",
-    Line = "line",
-    WeightEach = "weight each",
-    WeightTogether = "weight",
-    WithoutParts = "without parts",
-    PacksUsed = "used",
-    PutBack = "Picked, and no longer on the bill. Put back:",
-    SortByBin = "Put in bin order",
-    NotThereYet = "not there yet",
-    Unit = "unit",
-    OnTheLabel = "On the vessel's label",
-    RatedPressure = "Highest pressure",
-    RatedTemperature = "Highest temperature",
-    LabelNumber = "Number on the label",
-    LabelYear = "Year made",
-    TapeReadings = "Tape readings",
-    TapeAsFound = "Media surface as found",
-    TapeAfterUnderbed = "After the underbed",
-    TapeAfterBag = "After bag number",
-    Sketch = "Sketch",
-    SketchHint = "Ports, heights, what stands in the way. Mark the datum.",
-    AllVessels = "All vessels",
-    AnyVessel = "A vessel that isn't in the job",
-    Note = "note",
-    OnPaper = "On paper",
-    HeadsAndOpening = "Heads and opening",
-    WaterFold = "Water and duty",
-    WaterFed = "backwash up to",
-    SiteWater = "Water on site",
-    SiteWaterHint = "The same for every vessel of the job. Temperatures nobody typed are from memory.",
-    WaterFrom = "Water comes from",
-    FromWell = "A well",
-    FromMains = "A water main",
-    FromSurface = "River, lake or rain",
-    DutyTitle = "What it must do",
-    MoreOfDuty = "Pressures, label, weights",
-    FeedOfDuty = "Where it feeds reverse osmosis",
-    PurposeTitle = "Purpose",
-    PurposeDechlorination = "Take chlorine out",
-    PurposeChloramine = "Take chloramine out",
-    PurposeOrganics = "Take organics out",
-    PurposeSediment = "Hold sediment back",
-    PurposeIron = "Take iron and manganese out",
-    PurposeSoftening = "Soften",
-    PurposeAnion = "Take nitrate or other anions out",
-    PurposeNeutralising = "Neutralise acid water",
-    PurposeOther = "Something else",
-    RegimeTitle = "Flow regime",
-    RegimeBackwashed = "Down, backwashed",
-    RegimeUpflow = "Up",
-    RegimeNever = "Down, never backwashed",
-    RegimeAirHead = "Down under an air head, backwashed",
-    ArrangementTitle = "Arrangement",
-    ArrangementSingle = "Single",
-    ArrangementParallel = "Side by side",
-    ArrangementTwin = "Twin, in turn",
-    ArrangementLeadLag = "One after the other",
-    Grains = "Grains",
-    GrainsHint = "From the paper that came with the medium; until then the middle of the catalogue's range.",
-    Backwash = "Backwash",
-    Service = "Service",
-    WindowTable = "The window in figures",
-    FlowControls = "Drain line flow controls",
-    SettingFlow = "flow",
-    SettingCold = "coldest water",
-    SettingWarm = "warmest water",
-    SettingMark = "verdict",
-    NeverWashed = "This bed is never backwashed: a backwash window does not apply.",
-    Room = "There is room for",
-    Decides = "What decides",
-    DecidesHint = "Likely expansion in the coldest water, with the least and the most of each.",
-    LinesTitle = "Where the likely line stands",
-    LinesUnknown = "Nothing seen yet: the likely line stands half way between the two models.",
-    LinesKnown = "Set by what was seen:",
-    EvidenceTitle = "What was seen",
-    EvidenceHint = "A drain check settles more than any catalogue: run the backwash at the coldest water and look at the drain.",
-    EvidenceDrain = "Drain check",
-    EvidencePaper = "Point from the paper that came with the medium",
-    EvidenceTube = "Clear-tube test",
-    EvidenceDrop = "Clean pressure drop",
-    EvidenceDropHint = "Two gauges in service just after a backwash. Take off what the valve and the collectors lose.",
-    EvidenceDropKnown = "Settled voidage by clean pressure drops:",
-    EvidenceReadings = "Readings:",
-    EvidenceSince = "since",
-    EvidenceDropUnknown = "No clean pressure drop says how closely the bed lies.",
-    DropWord = "Pressure lost over the bed",
-    LayerWord = "Layer",
-    EvidenceKindTitle = "Kind",
-    EvidenceAdd = "Add it",
-    Drain = "In the drain",
-    EvidenceWithdraw = "Withdraw",
-    EvidenceOfVisit = "from a visit",
-    EvidenceGrains = "Grains in the drain",
-    EvidenceNoGrains = "No grains in the drain",
-    EvidenceIncomplete = "Flow, temperature and what was seen are needed.",
-    EvidenceSetAside = "set aside: too short, nothing new, or outside both models",
-    FlowControlHint = "each, not added to the verdict. Sizes from memory.",
-    FlowWord = "Flow",
-    FlowPerAreaWord = "Flow per area",
-    TemperatureWord = "Water temperature",
-    MinutesWord = "How long",
-    ExpansionWord = "Expansion",
-    FlowPerArea = "Flow per area",
-    ContactTime = "Empty-bed contact time",
-    ContactTimePair = "Contact time of both",
-    BedVolumes = "Bed volumes",
-    PressureLoss = "Pressure lost, clean",
-    PeakFlowPerArea = "Flow per area at the peak",
-    PeakPressureLoss = "Pressure lost at the peak, clean",
-    WashingFlowPerArea = "Flow per area while one is washed",
-    WashingContactTime = "Contact time while one is washed",
-    ExpansionCold = "Likely expansion, coldest water",
-    ExpansionWarm = "Likely expansion, warmest water",
-    MemoryCold = "After Dharmarajah and Cleasby, from memory, coldest water",
-    MemoryWarm = "After Dharmarajah and Cleasby, from memory, warmest water",
-    BackwashPerArea = "Backwash flow per area",
-    LiftsFrom = "Warm water lifts enough from",
-    StaysTo = "Cold water keeps it in up to",
-    StartsLifting = "Warm water begins to lift at",
-    FitThis = "Fit",
-    Least = "least",
-    Most = "most",
-    GrainsLeave = "grains leave",
-    NoServiceFlow = "Type the service flow to see contact time and pressure loss.",
-    WeightDrained = "Weight drained",
-    WeightOperating = "Weight in operation",
-    WeightWaterFull = "Weight full of water, no media",
-    FloorLoad = "Load on the floor",
-    LiftedSurface = "Lifted surface above the lowest point, coldest water",
-    WaterWaits = "Waits for the vessel and its layers.",
-}}
+tables![
+    Label,
+    BillLabel,
+    calculation::CalculationLabel,
+    CareLabel,
+    care_text::CareText,
+    field::SurveyName,
+    field::SurveyHint,
+    KeepingLabel,
+    life::LifeLabel,
+    loading::LoadingLabel,
+    measure::TimeText,
+    measure::FoundText,
+    measure::YearText,
+    measure::SupplyName,
+    measure::ChosenText,
+    picture::PictureText,
+    picture::WindowText,
+    price_file::KindName,
+    price_file::CareName,
+    price_file::SizeText,
+    price_file::ChargeName,
+    price_file::ColumnName,
+    price_file::PriceFault,
+    PriceLabel,
+    problem::MisreadText,
+    problem::ProblemText,
+    problem::CautionText,
+    QuoteLabel,
+    SearchLabel,
+    step::LoadingCaution,
+    step::StepText,
+    step::ReadingText,
+    super::supply::SupplyLabel,
+    super::supply::ToolName,
+    term::TermName,
+    thing::PartName,
+    thing::MaterialName,
+    thing::CountName,
+    thing::Joint,
+    thing::MarkName,
+    thing::BasisName,
+    thing::SourceText,
+    TopLabel,
+    TravelLabel,
+    super::travel::PartName,
+    super::travel::ReceiverName,
+    super::travel::FrameFaultSays,
+    verdict::SubjectText,
+    verdict::ReasonText,
+    verdict::RemedyText,
+    water::WaterName,
+    water::WaterHint,
+];

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use bedwright_calc::fill::SurfaceState;
 use bedwright_job::care::bed_life::Lives;
-use bedwright_job::care::card::{Card, CareMark, CareReason};
+use bedwright_job::care::card::{Card, CareMark, CareReason, HowLong};
 use bedwright_job::care::due::{card_of, due_list};
 use bedwright_job::care::forecast::{Axis, NotYet};
 use bedwright_job::care::happened::{Expected, Happened, Place, What, follows};
@@ -102,7 +102,7 @@ fn a_carbon_bed_is_old_after_a_year_and_a_new_one_begins_again() {
     visit(&mut job, &place, "2026-11-01", &[outlet("0")]);
     let card = card_of(&job, &place, day("2026-11-26"));
     assert_eq!(card.mark, CareMark::OrderNow);
-    assert!(matches!(card.reason, CareReason::LifeOver { months: 12, .. }));
+    assert!(matches!(card.reason, CareReason::LifeOver { long: HowLong::Usual { months: 12, .. }, .. }));
     changed(&mut job, &place, "2026-11-26");
     let card = card_of(&job, &place, day("2026-11-26"));
     assert_ne!(card.mark, CareMark::OrderNow);
@@ -125,7 +125,10 @@ fn a_typed_life_holds_instead_of_the_usual_one() {
     assert_eq!(card.life.unwrap().ends, Some(day("2026-11-01")));
     assert!(card.water_ends.unwrap() > day("2027-01-01"));
     assert_eq!(card.mark, CareMark::NextVisit, "{:?}", card.reason);
-    assert!(matches!(card_of(&job, &place, day("2026-11-01")).reason, CareReason::LifeOver { months: 6, .. }));
+    assert!(matches!(
+        card_of(&job, &place, day("2026-11-01")).reason,
+        CareReason::LifeOver { long: HowLong::Typed { months: 6 }, .. }
+    ));
 }
 
 #[test]

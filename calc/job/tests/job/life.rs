@@ -5,7 +5,12 @@ use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::Mark;
 use bedwright_job::answers::life::{LifeName, LimitedBy};
 use bedwright_job::answers::vessel_answers;
-use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
+use bedwright_job::answers::water::{WaterAnswers, WaterAsked, bed_expected, water_answers};
+use bedwright_job::care::card::{CareMark, CareReason, HowLong};
+use bedwright_job::care::due::card_of;
+use bedwright_job::care::happened::{Happened, Place, What};
+use bedwright_job::care::visit::{TestUnit, Visit};
+use bedwright_job::day::Day;
 use bedwright_job::edit::{Edit, LayerChoice, WaterOf};
 use bedwright_job::entry::{Entry, Unit};
 use bedwright_job::field::WaterField;
@@ -70,6 +75,63 @@ fn a_bed_of_calcite_says_when_it_is_filled_up_and_what_it_takes_in_a_year() {
     assert!(taken <= figure(&water, LifeName::ToSaturation).unwrap());
     assert!(figure(&water, LifeName::PhAfter).unwrap() > 6.2);
     assert!(Manner::default().changes_most(expected).unwrap().contains('%'));
+}
+
+/// A card counts on what water and bed say, from the day the bed was put in; the same figure as on the vessel's page.
+#[test]
+fn a_card_of_a_bed_that_dissolves_says_when_it_is_filled_up() {
+    let (mut job, water) = worked("calcite_16x40", SOFT);
+    let vessel = job.survey.body.vessels[0].clone();
+    let place = Place { vessel: vessel.id.clone(), tag: vessel.tags.first().cloned().unwrap_or_default() };
+    let answers = vessel_answers(&vessel, &job.plan_of(&vessel.id));
+    let expected = water.life.expected.clone().unwrap();
+    assert_eq!(bed_expected(&job, &answers), Some(expected.clone()));
+    let begun = Day::of("2026-01-15").unwrap();
+    let what = What::Changeout { place: place.clone() };
+    let happened = Happened { id: Id::new("h"), day: begun.text(), at: String::new(), by: String::new(), what };
+    apply(&mut job, Edit::AddRecord(happened.record()), &Id::new("test")).unwrap();
+    let days = expected.time.value.value / 86_400.0;
+    let card = card_of(&job, &place, begun);
+    let life = card.life.unwrap();
+    assert_eq!(life.long, HowLong::Worked { time: expected.time.value, limited_by: LimitedBy::Dissolving });
+    let ends = life.ends.unwrap();
+    assert_eq!(ends.since(begun), days.floor() as i64);
+    assert_eq!(card.new_bed, Some(ends));
+    let manner = Manner::default();
+    assert!(manner.assumed_life(&card).contains("dissolved"), "{}", manner.assumed_life(&card));
+    let before = Day::numbered(ends.number() - 20.0).unwrap();
+    let (on, unit) = (before.text(), TestUnit::MilligramPerLitre);
+    let visit = Visit::new(Id::new("v"), on, place.vessel.clone(), place.tag.clone(), unit);
+    apply(&mut job, Edit::AddRecord(visit.record()), &Id::new("test")).unwrap();
+    let soon = card_of(&job, &place, before);
+    assert_eq!((soon.mark, soon.reason), (CareMark::NextVisit, CareReason::DueSoon { day: ends, fill_up: true }));
+    assert_eq!(card_of(&job, &place, ends).mark, CareMark::OrderNow);
+}
+
+/// What is usual holds where it is shorter: common practice, no source, carbon lasts six to twelve months.
+#[test]
+fn a_carbon_bed_that_holds_ten_years_of_chlorine_is_changed_as_usual_all_the_same() {
+    let entries = [
+        (WaterField::DailyUse, "1", Unit::UsGallonPerDay),
+        (WaterField::Chlorine, "1", Unit::MilligramPerLitre),
+        (WaterField::MediaCapacity, "100", Unit::GramPerLitre),
+    ];
+    let (job, water) = worked("carbon_coconut_12x40", &entries);
+    assert!(water.life.expected.is_some_and(|expected| expected.time.value.value > 10.0 * 365.0 * 86_400.0));
+    let vessel = job.survey.body.vessels[0].clone();
+    let place = Place { vessel: vessel.id.clone(), tag: vessel.tags.first().cloned().unwrap_or_default() };
+    let card = card_of(&job, &place, Day::of("2026-01-15").unwrap());
+    assert!(matches!(card.life.map(|life| life.long), Some(HowLong::Usual { months: 12, .. })));
+}
+
+#[test]
+fn a_line_for_the_quote_says_how_long_it_lasts_and_what_it_takes_in_a_year() {
+    let (_, water) = worked("calcite_16x40", SOFT);
+    let manner = Manner::default();
+    let said = manner.life_quoted(&water.life, 2).unwrap();
+    let year = manner.year_of(&water.life).unwrap();
+    assert!(said.contains(&year) && said.contains("each") && said.contains("dissolved"), "{said}");
+    assert_eq!(manner.life_quoted(&worked("calcite_16x40", &[]).1.life, 1), None);
 }
 
 #[test]
