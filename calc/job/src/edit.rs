@@ -11,6 +11,7 @@ use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
 use crate::as_loaded::is_signed;
+use crate::back::{self, Back};
 use crate::entry::Entry;
 use crate::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
 use crate::id::Id;
@@ -226,6 +227,8 @@ pub enum Edit {
     Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
+    /// Values put back to what they were: what was done before the page was loaded is taken back so.
+    Back(Vec<Back>),
     /// Several at once, done and undone together.
     All(Vec<Edit>),
 }
@@ -334,6 +337,8 @@ pub enum Refused {
     Signed,
     /// There is no such drum, or no such place for one.
     NoDrum,
+    /// What is to be put back doesn't fit the job any more.
+    NotSo,
     /// A row of the price list has another key than it is put under, or an amount that can't be kept.
     PriceRow(String),
 }
@@ -357,6 +362,9 @@ pub enum Refused {
 pub fn apply(job: &mut Job, edit: Edit, device: &Id) -> Result<Inverse, Refused> {
     if let Edit::All(edits) = edit {
         return apply_all(job, edits, device);
+    }
+    if let Edit::Back(backs) = edit {
+        return apply_back(job, &backs, device);
     }
     let sections = sections_of(&edit);
     for &section in sections {
@@ -385,6 +393,16 @@ fn apply_all(job: &mut Job, edits: Vec<Edit>, device: &Id) -> Result<Inverse, Re
     }
     inverses.reverse();
     Ok((!inverses.is_empty()).then_some(Edit::All(inverses)))
+}
+
+fn apply_back(job: &mut Job, backs: &[Back], device: &Id) -> Result<Inverse, Refused> {
+    let mut restored = back::restored(job, backs).ok_or(Refused::NotSo)?;
+    for section in back::sections(backs) {
+        touch(&mut restored, section, device);
+    }
+    let inverse = back::between(job, &restored);
+    *job = restored;
+    Ok(Some(Edit::Back(inverse)))
 }
 
 fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
@@ -594,7 +612,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             return Ok(None);
         }
         // Taken apart before; kept here so that the match stays whole.
-        Edit::All(_) => return Ok(None),
+        Edit::All(_) | Edit::Back(_) => return Ok(None),
     }))
 }
 
