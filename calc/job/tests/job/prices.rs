@@ -10,8 +10,8 @@ use bedwright_job::edit::{Edit, apply};
 use bedwright_job::id::Id;
 use bedwright_job::papers::{Shelf, pick_rows};
 use bedwright_job::prices::{
-    ListEdit, ListRefused, MOST_ROWS, Origin, PriceKind, PriceList, PriceRow, Prices, amount, carries, differing, lacks,
-    price_key, price_keys,
+    ListEdit, ListRefused, MOST_ROWS, Origin, PriceKind, PriceList, PriceRow, Prices, amount, carries, differing,
+    lacks, price_key, price_keys,
 };
 use bedwright_job::saved::{Unreadable, list_part, list_parts, list_text, newer, read_list_part};
 use bedwright_job::sections::picking::PickField;
