@@ -3,6 +3,7 @@
 use bedwright_job::words::Label;
 use leptos::prelude::*;
 
+use crate::backup::backup_page;
 use crate::bill::bill_page;
 use crate::calculation::calculation_page;
 use crate::desk::{Desk, Opened};
@@ -65,6 +66,7 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Jobs => jobs_page(desk),
         Route::Prices => prices_page(desk),
         Route::Settings => settings_page(desk),
+        Route::Backup => backup_page(desk),
         Route::Due => due_page(desk),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),

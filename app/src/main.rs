@@ -1,6 +1,7 @@
 //! The page: what is shown and tapped. Engineering, documents and words come from elsewhere.
 
 mod app;
+mod backup;
 mod bill;
 mod calculation;
 mod desk;

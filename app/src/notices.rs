@@ -79,6 +79,7 @@ pub fn notices(desk: Desk) -> El {
             )]
         })
         .live(move || desk.notices.with(|all| all.iter().map(|notice| line(desk, notice)).collect()))
+        .kid(crate::backup::reminder(desk))
 }
 
 fn notice(class: &str) -> El {

@@ -40,6 +40,8 @@ pub enum Route {
     Prices,
     /// The person's ways.
     Settings,
+    /// Backup and storage of this device.
+    Backup,
 }
 
 impl Route {
@@ -65,6 +67,7 @@ impl Route {
             ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
             ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
+            ["backup"] => Route::Backup,
             _ => Route::Jobs,
         }
     }
@@ -101,6 +104,7 @@ impl Route {
             }
             Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
+            Route::Backup => "#/backup".to_owned(),
         }
     }
 
@@ -120,7 +124,7 @@ impl Route {
             | Route::Calculation(job)
             | Route::Loadings(job)
             | Route::Sheet(_, job, _, _) => Some(job),
-            Route::Jobs | Route::Due | Route::Prices | Route::Settings => None,
+            Route::Jobs | Route::Due | Route::Prices | Route::Settings | Route::Backup => None,
         }
     }
 }

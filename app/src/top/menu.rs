@@ -1,7 +1,9 @@
 //! Everything there is to go to: the papers of the open job in the order of the work, then what belongs to the device.
 
 use bedwright_job::id::Id;
-use bedwright_job::words::{CareLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel};
+use bedwright_job::words::{
+    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel,
+};
 use wasm_bindgen::JsCast;
 
 use super::here;
@@ -42,6 +44,7 @@ fn places(desk: Desk) -> Vec<Goal> {
     vec![
         place(Route::Due, desk.label(CareLabel::DueList)),
         place(Route::Prices, desk.label(PriceLabel::Title)),
+        place(Route::Backup, desk.label(KeepingLabel::Title)),
         place(Route::Settings, desk.label(Label::Settings)),
     ]
 }

@@ -16,6 +16,7 @@
 //! | `csv` | the price list as a file: out and in, tried before anything changes, read by others |
 //! | `care` | what the card of a tag says, from records as somebody would add them |
 //! | `envelope` | what travels comes whole or is refused with the reason |
+//! | `backup` | everything in one file comes back whole or is refused, and says beforehand what it would do |
 //! | `join` | two states of one job become one, and nothing typed on either side is lost unasked |
 //! | `plan` | what the command-line example prints |
 //! | `search` | a search is kept, says what it misses, and one change makes the vessel |
@@ -26,6 +27,7 @@
 
 mod answers;
 mod as_loaded;
+mod backup;
 mod care;
 mod csv;
 mod edits;
