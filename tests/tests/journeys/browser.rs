@@ -7,7 +7,7 @@ use serde_json::json;
 use thirtyfour::prelude::*;
 use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel, WebDriverRunError};
 
-use crate::driver::{Driver, Engine};
+use crate::driver::{Driver, Engine, chromium};
 use crate::page::Page;
 
 /// A screen that the page must suit.
@@ -20,21 +20,6 @@ pub enum Screen {
     /// The narrowest screen that is to be read without pushing it sideways (WCAG 2.2, 1.4.10).
     Narrow,
 }
-
-/// Chromium as root without a display; nothing is asked of any host but the one under test.
-const ARGUMENTS: &[&str] = &[
-    "--headless=new",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-dev-shm-usage",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-    "--disable-default-apps",
-    "--no-default-browser-check",
-];
 
 /// Where Chromium keeps its state; its processes are told apart by it.
 pub const PROFILE: &str = "--user-data-dir=";
@@ -67,10 +52,7 @@ pub async fn visit(screen: Screen, address: &str, steps: impl AsyncFnOnce(Page))
 pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(Page)) {
     // Before the session, so that it ends after it.
     let driver = Driver::start(Engine::Chromium);
-    let mut wanted = DesiredCapabilities::chrome();
-    for argument in ARGUMENTS {
-        wanted.add_arg(argument).unwrap();
-    }
+    let mut wanted = chromium();
     if let Some(profile) = kind.profile {
         wanted.add_arg(&format!("{PROFILE}{}", profile.display())).unwrap();
     }

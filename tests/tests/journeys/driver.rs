@@ -8,6 +8,7 @@ use std::time::{Duration, Instant};
 
 use serde_json::json;
 use thirtyfour::prelude::*;
+use thirtyfour::{ChromeCapabilities, ChromiumLikeCapabilities};
 
 /// An engine that shows the page.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,6 +19,30 @@ pub enum Engine {
     Firefox,
     /// WebKit by its own driver, in the window of a display that nobody sees.
     WebKit,
+}
+
+/// Chromium as root without a display; nothing is asked of any host but the one under test.
+const ARGUMENTS: &[&str] = &[
+    "--headless=new",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-dev-shm-usage",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--disable-default-apps",
+    "--no-default-browser-check",
+];
+
+/// What a session of Chromium is asked for.
+pub fn chromium() -> ChromeCapabilities {
+    let mut wanted = DesiredCapabilities::chrome();
+    for argument in ARGUMENTS {
+        wanted.add_arg(argument).unwrap();
+    }
+    wanted
 }
 
 /// Where Debian puts the smallest browser around WebKit.
@@ -41,10 +66,10 @@ impl Engine {
         format!("{driver} & read -r; kill -TERM -- -$$")
     }
 
-    /// What a session of it is asked for; a folder for its state where it can be told one.
+    /// What a session of it is asked for.
     pub fn wanted(self) -> Capabilities {
         match self {
-            Engine::Chromium => DesiredCapabilities::chrome().into(),
+            Engine::Chromium => chromium().into(),
             Engine::Firefox => DesiredCapabilities::firefox().into(),
             Engine::WebKit => {
                 let mut wanted = Capabilities::new();

@@ -10,6 +10,10 @@ use crate::site::Site;
 /// Planned from nothing, with bill and pick list.
 async fn planned_from_nothing(page: &Page) {
     page.started().await;
+    // Units as the figures here are written, whatever the engine's own language.
+    page.open("#/settings").await;
+    page.click(Role::Radio, "Inches, cubic feet, pounds").await;
+    page.open("#/jobs").await;
     let job = filter::planned(page, "Three engines").await;
     let cards = filter::cards(page).await;
     assert!(cards[0].contains("2 bags") && cards[0].contains(TAPES[1]), "{cards:?}");

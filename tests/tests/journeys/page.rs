@@ -379,7 +379,13 @@ impl Page {
 
     /// Loads the page again and waits until it has started.
     pub async fn reload(&self) {
-        self.session.refresh().await.unwrap();
+        if self.engine == Engine::Chromium {
+            self.session.refresh().await.unwrap();
+        } else {
+            // Firefox's driver goes past the service worker where a person's own reload doesn't.
+            self.script("window.wentBefore = true; setTimeout(() => window.location.reload(), 0);").await;
+            self.until("the page is another", "!window.wentBefore").await;
+        }
         self.started().await;
     }
 
