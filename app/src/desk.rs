@@ -7,6 +7,7 @@ mod opened;
 mod prices;
 mod quoting;
 mod shelf;
+mod travel;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -35,6 +36,7 @@ pub use backing::{Dry, Handed, Ready, Room};
 pub use opened::Opened;
 use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
+pub use travel::Tray;
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -109,6 +111,8 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// What came from somebody else and isn't taken in yet.
+    pub tray: Held<Option<Tray>>,
     /// The price list of this device.
     pub prices: ListOnDesk,
     /// What went into the last backup.
@@ -149,6 +153,7 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            tray: Held::new(None),
             prices: ListOnDesk::new(list),
             ledger: Held::new(ledger),
             answers: RefCell::default(),
