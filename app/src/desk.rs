@@ -9,6 +9,7 @@ mod quoting;
 mod shelf;
 mod steps;
 mod tabs;
+mod travel;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -38,6 +39,7 @@ pub use opened::Opened;
 use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
 pub use tabs::Follows;
+pub use travel::Tray;
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -112,6 +114,8 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// What came from somebody else and isn't taken in yet.
+    pub tray: Held<Option<Tray>>,
     /// The price list of this device.
     pub prices: ListOnDesk,
     /// What went into the last backup.
@@ -164,6 +168,7 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            tray: Held::new(None),
             prices: ListOnDesk::new(list),
             ledger: Held::new(ledger),
             answers: RefCell::default(),
