@@ -14,6 +14,7 @@
 //! which take a quarter less room there; over several codes, as base45 (RFC 9285) in [`frames`].
 
 mod base45;
+mod card;
 pub(crate) mod costs;
 mod damage;
 mod digits;
@@ -23,6 +24,7 @@ mod limits;
 mod link;
 mod parts;
 
+pub use card::card;
 pub use damage::Damage;
 pub use digits::{digits, from_digits};
 pub use found::{Found, code_of, found, found_in_file};

@@ -6,6 +6,7 @@ use super::staging::{Staged, on_pallets, staged};
 use super::vessel_name;
 use crate::answers::{JobBill, VesselAnswers};
 use crate::field::WaterField;
+use crate::id::Id;
 use crate::job::Job;
 use crate::sheets::PageSize;
 use crate::words::{Label, Manner, SupplyLabel};
@@ -21,8 +22,8 @@ pub struct Sticker {
     pub about: String,
     /// What stands on it: a name and what it says; nothing where a pen is to fill it.
     pub lines: Vec<(String, String)>,
-    /// Whether 25 mm are kept free for a code.
-    pub code: bool,
+    /// The vessel and tag whose card its code holds, in 25 mm; none for a pallet.
+    pub card: Option<(Id, String)>,
 }
 
 /// The most lines one label of a pallet names; more are counted.
@@ -47,7 +48,10 @@ pub fn stickers(
         let Some(lines) = of_vessel(job, answer, manner) else { continue };
         for (place, tag) in tags_of(job, answer, manner).into_iter().enumerate() {
             let key = format!("{}:{place}", answer.id);
-            all.push(Sticker { key, title: tag, about: about.clone(), lines: lines.clone(), code: true });
+            // A vessel without a tag has a card without one.
+            let there = job.vessel(&answer.id).is_some_and(|vessel| vessel.tags.iter().any(|own| own.trim() == tag));
+            let card = Some((answer.id.clone(), if there { tag.clone() } else { String::new() }));
+            all.push(Sticker { key, title: tag, about: about.clone(), lines: lines.clone(), card });
         }
     }
     let loads = staged(job, bill, manner);
@@ -68,7 +72,7 @@ pub fn stickers(
             title: format!("{} {number} {} {}", say(SupplyLabel::Pallet), manner.label(Label::Of), pallets.len()),
             about: about.clone(),
             lines,
-            code: true,
+            card: None,
         });
     }
     all
