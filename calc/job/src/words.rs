@@ -21,7 +21,9 @@ mod window;
 
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
-pub use label::{BillLabel, CareLabel, Fixed, Label, PriceLabel, QuoteLabel, TopLabel};
+pub use label::{
+    BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, Label, PhotoLabel, PriceLabel, QuoteLabel, TopLabel,
+};
 pub use language::Language;
 pub use supply::SupplyLabel;
 

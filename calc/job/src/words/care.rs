@@ -2,14 +2,14 @@
 
 use bedwright_calc::life::{MediaLoss, Surface};
 use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Length, Volume, metres};
+use bedwright_calc::quantity::{Amount, Length, Pressure, Volume, metres};
 
-use super::{CareLabel, Manner, label};
+use super::{CardLabel, CareLabel, Label, Manner, label};
 use crate::care::card::{Card, CareMark, CareReason, HowLong};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
 use crate::care::surface::Compared;
-use crate::care::visit::{TestUnit, VisitField};
+use crate::care::visit::{Drain, Test, TestUnit, Visit, VisitField, read_test};
 use crate::day::Day;
 use crate::entry::Unit;
 
@@ -48,6 +48,12 @@ impl Manner {
         } else {
             format!("{} gal", self.decimal(Unit::UsGallon.from_si(volume.value), 0))
         }
+    }
+
+    /// A pressure, or what is lost of one.
+    #[must_use]
+    pub fn pressure(&self, pressure: Pressure) -> String {
+        self.amount(Amount::Pressure(pressure))
     }
 
     /// Why a bed stands as it does, in one sentence.
@@ -137,6 +143,10 @@ impl Manner {
                 self.test(*outlet, *unit),
                 self.test(*inlet, *unit)
             ),
+            Asked::PressureRose { before, after } => self.sentence(
+                CardLabel::PressureRose,
+                &[("before", &self.pressure(*before)), ("after", &self.pressure(*after))],
+            ),
             Asked::MeterFell => {
                 "Was the meter misread, or replaced? It shows less than before. The reading is kept and \
                                  doesn't count; write down a replaced meter as such."
@@ -176,6 +186,37 @@ impl Manner {
             VisitField::Tape => CareLabel::Tape,
             VisitField::Salt => CareLabel::Salt,
         })
+    }
+
+    /// A number of a visit as it was read, with its unit; as typed where it makes no sense.
+    #[must_use]
+    pub fn visit_number(&self, visit: &Visit, field: VisitField) -> String {
+        let Some(entry) = visit.entry(field) else { return String::new() };
+        if matches!(field, VisitField::Inlet | VisitField::Outlet) {
+            return match read_test(entry) {
+                Ok(Test { value, below }) => [if below { "<" } else { "" }, &self.test(value, visit.unit)].concat(),
+                Err(_) => entry.text.clone(),
+            };
+        }
+        entry.understood().map_or_else(|_| entry.text.clone(), |read| self.echo(&read))
+    }
+
+    /// How the drain looked on a visit; nothing where nobody looked.
+    #[must_use]
+    pub fn drain_seen(&self, visit: &Visit) -> Option<&'static str> {
+        let seen = match (visit.drain?, visit.grains) {
+            (Drain::Clear, Some(true)) => CareLabel::DrainClearGrains,
+            (Drain::Clear, _) => CareLabel::DrainClearNoGrains,
+            (Drain::Cloudy, Some(true)) => CareLabel::DrainCloudyGrains,
+            (Drain::Cloudy, _) => CareLabel::DrainCloudy,
+        };
+        Some(self.label(seen))
+    }
+
+    /// Whether something leaks, with what is asked.
+    #[must_use]
+    pub fn leak_seen(&self, leak: bool) -> String {
+        [self.label(CareLabel::Leaks), " ", self.label(if leak { Label::Yes } else { Label::No })].concat()
     }
 
     /// What the tests say of when the limit is reached, in a sentence.

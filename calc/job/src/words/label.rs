@@ -107,6 +107,7 @@ macro_rules! tables {
 
 mod bill;
 pub mod calculation;
+mod card;
 mod care;
 pub mod life;
 pub mod loading;
@@ -114,14 +115,17 @@ mod page;
 mod places;
 mod prices;
 mod quote;
+mod record;
 mod search;
 mod top;
 
 pub use bill::BillLabel;
+pub use card::CardLabel;
 pub use care::CareLabel;
 pub use page::Label;
 pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
+pub use record::{CorrectionLabel, PhotoLabel};
 pub use search::SearchLabel;
 pub use top::TopLabel;
 pub(super) use {labels, names};
@@ -130,9 +134,12 @@ tables![
     Label,
     BillLabel,
     calculation::CalculationLabel,
+    CardLabel,
     CareLabel,
     life::LifeLabel,
     loading::LoadingLabel,
+    CorrectionLabel,
+    PhotoLabel,
     PriceLabel,
     QuoteLabel,
     SearchLabel,
