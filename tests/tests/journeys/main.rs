@@ -21,6 +21,7 @@
 mod axe;
 mod browser;
 mod calculated;
+mod card;
 mod care;
 mod checked;
 mod crash;
@@ -37,6 +38,7 @@ mod mistakes;
 mod offline;
 mod page;
 mod paper;
+mod photo;
 mod picture;
 mod plan;
 mod prices;

@@ -1,5 +1,6 @@
 //! The page's controls, found the way a screen reader finds them.
 
+use std::path::Path;
 use std::time::{Duration, Instant};
 
 use serde_json::{Value, json};
@@ -288,6 +289,17 @@ impl Page {
             there.push(text);
         }
         panic!("“{name}” has no “{option}”; it has {there:?}");
+    }
+
+    /// Presses a button that asks for a file and gives it one, as a person picks it.
+    pub async fn give(&self, button: &str, file: &Path) {
+        // Without this the browser itself opens a window for files, which a test can't reach.
+        let cdp = self.session.cdp();
+        cdp.send_raw("Page.enable", json!({})).await.unwrap();
+        cdp.send_raw("Page.setInterceptFileChooserDialog", json!({ "enabled": true })).await.unwrap();
+        self.press(button).await;
+        let input = self.session.query(By::Id("bedwright-pick")).first().await.unwrap();
+        input.send_keys(file.to_string_lossy()).await.unwrap();
     }
 
     /// Goes to an address inside the page, like `#/jobs`.

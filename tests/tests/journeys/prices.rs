@@ -1,6 +1,6 @@
 //! The price list: rows typed and searched, a file tried and taken, back to the shipped list; and what a job takes of it.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::time::Instant;
 
 use serde_json::json;
@@ -38,17 +38,6 @@ async fn turn_first(page: &Page) {
     let head = page.session().find(By::Css(".price-head")).await.unwrap();
     head.scroll_into_view().await.unwrap();
     head.click().await.unwrap();
-}
-
-/// Gives a file to the page, as a person picks it.
-async fn try_file(page: &Page, file: &Path) {
-    // Without this the browser itself opens a window for files, which a test can't reach.
-    let cdp = page.session().cdp();
-    cdp.send_raw("Page.enable", json!({})).await.unwrap();
-    cdp.send_raw("Page.setInterceptFileChooserDialog", json!({ "enabled": true })).await.unwrap();
-    page.press("Try a file").await;
-    let input = page.session().query(By::Id("bedwright-pick")).first().await.unwrap();
-    input.send_keys(file.to_string_lossy()).await.unwrap();
 }
 
 fn write(folder: &Folder, name: &str, text: &str) -> PathBuf {
@@ -141,7 +130,7 @@ async fn a_file_is_tried_before_it_is_taken(page: Page) {
          ;X-4;Blank;;\n\
          ;\"X-5;never closed;1\n",
     );
-    try_file(&page, &file).await;
+    page.give("Try a file", &file).await;
     page.find(Role::Heading, "What the file would do").await;
     let counts =
         page.script("return document.querySelector('.price-counts').innerText.replace(/\\s+/g, ' ').trim();").await;
@@ -170,7 +159,7 @@ async fn a_file_is_tried_before_it_is_taken(page: Page) {
     search(&page, "c-1").await;
     page.until("its price", "document.querySelector('.price-list').innerText.includes('4.50')").await;
     // A file that is none.
-    try_file(&page, &write(&folder, "other.csv", "what,ever\n1,2\n")).await;
+    page.give("Try a file", &write(&folder, "other.csv", "what,ever\n1,2\n")).await;
     page.says("Its first row doesn't name the columns.").await;
     page.press("Leave the list as it is").await;
     // A job takes along what it uses, and says when the list has changed since.
@@ -265,7 +254,7 @@ async fn ten_thousand_rows(page: Page) {
         .collect();
     let file = write(&folder, "ten-thousand.csv", &text);
     let begun = Instant::now();
-    try_file(&page, &file).await;
+    page.give("Try a file", &file).await;
     page.until("tried", "document.querySelector('.price-counts')?.innerText.includes('10000')").await;
     let tried = begun.elapsed();
     // From the tap until the frame after it is drawn.
