@@ -1,27 +1,29 @@
 //! What every screen works with: the jobs on this device, the one that is open, the way to change it, the answers it
 //! gives. Screens read signals and send edits; nothing else writes.
 
+mod backing;
 mod files;
 mod opened;
 mod prices;
 mod quoting;
+mod shelf;
+mod travel;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 
 use bedwright_edge::store::{Keeper, Status};
 use bedwright_edge::{clock, random, update};
+use bedwright_job::Job;
 use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
+use bedwright_job::backup::Ledger;
 use bedwright_job::edit::{Edit, Refused, apply};
 use bedwright_job::history::History;
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
-use bedwright_job::loading::photos_of;
 use bedwright_job::saved;
-use bedwright_job::sections::SectionName;
-use bedwright_job::words::{Fixed, Label, Manner};
-use bedwright_job::{Job, sample};
+use bedwright_job::words::{Fixed, Manner};
 use leptos::prelude::*;
 use litemap::LiteMap;
 
@@ -30,15 +32,18 @@ use crate::parts::signal::{Held, Worked};
 use crate::person::{self, Person};
 use crate::route::Route;
 
+pub use backing::{Dry, Handed, Ready, Room};
 pub use opened::Opened;
-use opened::erase_keys;
 use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
+pub use travel::Tray;
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
 /// Keys of jobs: then the job's id, then the section.
 const JOBS: &str = "bedwright/job/";
+/// Keys of jobs that were packed small: then the job's id.
+const PACKED: &str = "bedwright/packed/";
 /// Keys of jobs that are being erased: a job with such a mark is gone, whatever of it is still found.
 const ERASED: &str = "bedwright/erased/";
 /// Jobs stay in the bin for this many days.
@@ -106,13 +111,19 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// What came from somebody else and isn't taken in yet.
+    pub tray: Held<Option<Tray>>,
     /// The price list of this device.
     pub prices: ListOnDesk,
+    /// What went into the last backup.
+    pub ledger: Held<Ledger>,
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
     quoted: Cell<Option<Worked<Option<Arc<Quoted>>>>>,
     counts: Cell<Counts>,
+    /// Whether the browser was asked to keep what this page keeps.
+    asked: Cell<bool>,
 }
 
 /// How often something was worked out since the last edit; shown on the page's root for tests.
@@ -126,7 +137,7 @@ struct Counts {
 impl Desk {
     /// Lays the desk out, once.
     pub fn lay(opened: Opened) -> Desk {
-        let Opened { keeper, person, jobs, list, unread } = opened;
+        let Opened { keeper, person, jobs, list, ledger, asked, unread } = opened;
         let person = Held::new(person);
         let status = Held::new(keeper.status());
         let found = Held::new(Vec::new());
@@ -142,12 +153,15 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            tray: Held::new(None),
             prices: ListOnDesk::new(list),
+            ledger: Held::new(ledger),
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
             quoted: Cell::default(),
             counts: Cell::default(),
+            asked: Cell::new(asked),
         })));
         if !unread.is_empty() {
             notices::put(found, Notice::SetAside(unread));
@@ -371,148 +385,16 @@ impl Desk {
         self.history.with(History::can_redo)
     }
 
-    /// Writes the sections of a job that differ from before.
-    fn keep(self, job: &Job, before: Option<&Job>) {
-        {
-            let keeper = &self.keeper;
-            for &name in SectionName::ALL {
-                let now = job.revision(name);
-                if now.is_some() && before.is_none_or(|before| before.revision(name) != now) {
-                    keeper.schedule(&format!("{JOBS}{}/{}", job.id, name.id()), &saved::section_text(job, name));
-                }
-            }
-            if before.is_none() {
-                for (name, locked) in &job.locked {
-                    keeper.schedule(&format!("{JOBS}{}/{name}", job.id), &locked.value.to_string());
-                }
-            }
-            for part in saved::parts_from(job, before.map_or(0, |before| before.records.len())) {
-                keeper.schedule(&format!("{JOBS}{}/{part}", job.id), &saved::records_text(job, &part));
-            }
-        }
-    }
-
-    /// Puts a job that is new to this device on the shelf and keeps it.
-    pub fn shelve(self, mut job: Job) -> Id {
-        let device = self.person.with_untracked(|person| person.device.clone());
-        // Every section gets a revision of this device, so that each is written under its key.
-        let touch = Edit::Kind(job.head.body.kind);
-        if apply(&mut job, touch, &device).is_err() {
-            notices::put(self.notices, Notice::Locked);
-        }
-        self.keep(&job, None);
-        let id = job.id.clone();
-        self.shelf.update(|shelf| {
-            shelf.insert(id.clone(), Arc::new(job));
-        });
-        id
-    }
-
-    /// Makes an empty job and goes to it. The company is taken over from the latest job.
-    pub fn new_job(self) {
-        let mut job = Job::new(new_id(), &today());
-        let owner = self.shelf.with_untracked(|shelf| {
-            shelf
-                .values()
-                .filter(|job| !job.head.body.sample)
-                .max_by_key(|job| job.head.body.created.clone())
-                .map(|job| job.head.body.owner.clone())
-        });
-        job.head.body.owner = owner.unwrap_or_default();
-        let id = self.shelve(job);
-        self.go(&Route::Job(id));
-    }
-
-    /// Puts the invented sample on the shelf and goes to it.
-    pub fn new_sample(self) {
-        let id = self.shelve(sample::sample_job(new_id(), [new_id(), new_id()], &today()));
-        self.go(&Route::Job(id));
-    }
-
-    /// Makes a copy of a job: a new id, no ticks, no records.
-    pub fn duplicate(self, id: &Id) {
-        let Some(from) = self.shelf.with_untracked(|shelf| shelf.get(id).cloned()) else { return };
-        let mut job = (*from).clone();
-        job.id = new_id();
-        let copy_of = self.label(Label::CopyOf);
-        job.head.body.title = format!("{copy_of} {}", job.head.body.title).trim().to_owned();
-        job.head.body.created = today();
-        job.head.body.binned = None;
-        job.picking = Default::default();
-        job.loading = Default::default();
-        job.records.clear();
-        let id = self.shelve(job);
-        self.go(&Route::Job(id));
-    }
-
-    /// Puts a job into the bin, or takes it out.
-    pub fn bin(self, id: &Id, into: bool) {
-        let Some(before) = self.shelf.with_untracked(|shelf| shelf.get(id).cloned()) else { return };
-        let mut job = (*before).clone();
-        let device = self.person.with_untracked(|person| person.device.clone());
-        if apply(&mut job, Edit::Bin(into.then(today)), &device).is_ok() {
-            self.keep(&job, Some(&before));
-            let job = Arc::new(job);
-            self.shelf.update(|shelf| {
-                shelf.insert(job.id.clone(), job.clone());
-            });
-            if self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == job.id)) {
-                self.job.set(Some(job));
-            }
-        }
-    }
-
-    /// Erases a job that is in the bin, for good.
-    pub fn erase(self, id: &Id) {
-        let names = self.shelf.with_untracked(|shelf| {
-            shelf.get(id).map(|job| {
-                let known = SectionName::ALL.iter().map(|name| name.id().to_owned());
-                let records = [saved::RECORDS.to_owned()].into_iter().chain(saved::parts_from(job, 0));
-                known.chain(job.locked.keys().cloned()).chain(records).collect::<Vec<_>>()
-            })
-        });
-        let photos = self.shelf.with_untracked(|shelf| shelf.get(id).map(|job| photos_of(job)).unwrap_or_default());
-        wasm_bindgen_futures::spawn_local(async move {
-            for photo in photos {
-                // One that can't be taken away now is no part of any job.
-                let _ = bedwright_edge::photo::remove(photo.as_str()).await;
-            }
-        });
-        let keeper = self.keeper.clone();
-        // Marked before anything is taken away: a page that is closed half way doesn't bring half a job back.
-        keeper.schedule(&format!("{ERASED}{id}"), "1");
-        keeper.flush();
-        self.shelf.update(|shelf| {
-            shelf.remove(id);
-        });
-        let keys = names.unwrap_or_default().iter().map(|name| format!("{JOBS}{id}/{name}")).collect();
-        wasm_bindgen_futures::spawn_local(erase_keys(keeper, id.clone(), keys));
-    }
-
-    /// Erases what has been in the bin longer than it is kept there.
-    pub fn empty_bin(self) {
-        let today = today();
-        let old: Vec<Id> = self.shelf.with_untracked(|shelf| {
-            shelf
-                .values()
-                .filter(|job| {
-                    let since = job.head.body.binned.as_deref().and_then(|day| days_between(day, &today));
-                    since.is_some_and(|days| days > BIN_DAYS)
-                })
-                .map(|job| job.id.clone())
-                .collect()
-        });
-        for id in old {
-            self.erase(&id);
-        }
-    }
-
     /// Changes the person's ways and keeps them.
     pub fn prefer(self, change: impl FnOnce(&mut Person)) {
         self.person.update(change);
+        self.keep_person();
+        self.turned.update(|n| *n = n.wrapping_add(1));
+    }
+
+    fn keep_person(self) {
         let text = self.person.with_untracked(Person::text);
         self.keeper.schedule(person::KEY, &text);
-        self.turned.update(|n| *n = n.wrapping_add(1));
     }
 
     /// Writes everything now, then takes the new version.

@@ -1,6 +1,7 @@
 //! The page: what is shown and tapped. Engineering, documents and words come from elsewhere.
 
 mod app;
+mod backup;
 mod bill;
 mod calculation;
 mod desk;
@@ -16,8 +17,10 @@ mod person;
 mod picking;
 mod prices;
 mod quote;
+mod receive;
 mod route;
 mod search;
+mod send;
 mod service;
 mod settings;
 mod survey_sheet;

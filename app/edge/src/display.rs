@@ -43,6 +43,13 @@ pub fn installed_on_ios() -> bool {
         .is_some_and(|standalone| standalone.is_truthy())
 }
 
+/// Whether it runs in a tab of an iPhone's or iPad's browser, which could be put on the Home Screen.
+#[must_use]
+pub fn in_a_tab_on_ios() -> bool {
+    let navigator = web_sys::window().map(|window| window.navigator());
+    navigator.and_then(|navigator| property(&navigator, "standalone")).is_some_and(|standalone| standalone.is_falsy())
+}
+
 const DARK: &str = "(prefers-color-scheme: dark)";
 
 fn list(query: &str) -> Option<MediaQueryList> {

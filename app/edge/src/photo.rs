@@ -60,6 +60,22 @@ pub async fn address(name: &str) -> Result<Option<String>, Fault> {
     Journal::open_named(DATABASE).await?.get(name).await
 }
 
+/// Every picture there is, as addresses by their names.
+///
+/// # Errors
+/// What the browser said.
+pub async fn all() -> Result<Vec<(String, String)>, Fault> {
+    Journal::open_named(DATABASE).await?.all("").await
+}
+
+/// Keeps a picture that came as an address; one of its name that is there already stays.
+///
+/// # Errors
+/// What the browser said, or that it has no room.
+pub async fn keep(name: &str, address: &str) -> Result<(), Fault> {
+    Journal::open_named(DATABASE).await?.put_new(name, address).await.map(drop)
+}
+
 /// Takes a picture away.
 ///
 /// # Errors

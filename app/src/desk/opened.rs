@@ -1,15 +1,17 @@
 //! What this device keeps, read at the start.
 
+use std::cmp::Ordering;
 use std::sync::Arc;
 
 use bedwright_edge::store::Keeper;
 use bedwright_job::Job;
+use bedwright_job::backup::Ledger;
 use bedwright_job::id::Id;
 use bedwright_job::prices::PriceList;
 use bedwright_job::saved;
 use litemap::LiteMap;
 
-use super::{ERASED, JOBS, PREFIX, new_id, prices};
+use super::{ERASED, JOBS, PREFIX, backing, new_id, prices};
 use crate::person::{self, Person};
 
 /// What was found at the start.
@@ -19,6 +21,8 @@ pub struct Opened {
     pub(super) person: Person,
     pub(super) jobs: LiteMap<Id, Arc<Job>>,
     pub(super) list: PriceList,
+    pub(super) ledger: Ledger,
+    pub(super) asked: bool,
     pub(super) unread: Vec<String>,
 }
 
@@ -26,10 +30,12 @@ impl Opened {
     /// Reads everything that is kept on this device. Starts whatever it finds: what can't be read is set aside.
     pub async fn load() -> Opened {
         let keeper = Keeper::open().await;
-        let loaded = keeper.load_all(PREFIX, saved::newer).await;
+        let loaded = keeper.load_all(PREFIX, newer).await;
         let mut jobs: LiteMap<Id, Arc<Job>> = LiteMap::new();
         let mut person = None;
         let mut list = PriceList::shipped();
+        let mut ledger = Ledger::default();
+        let mut asked = false;
         let mut unread = Vec::new();
         let erased: Vec<Id> =
             loaded.entries.iter().filter_map(|entry| entry.key.strip_prefix(ERASED)).map(Id::new).collect();
@@ -46,6 +52,14 @@ impl Opened {
             }
             if entry.key == person::KEY {
                 person = Person::read(&entry.text);
+                continue;
+            }
+            if entry.key == backing::LEDGER {
+                ledger = Ledger::read(&entry.text);
+                continue;
+            }
+            if entry.key == backing::ASKED {
+                asked = true;
                 continue;
             }
             if entry.key.starts_with(prices::PRICES) {
@@ -83,8 +97,15 @@ impl Opened {
         }
         let person = person.unwrap_or_else(|| Person::new(new_id()));
         keeper.schedule(person::KEY, &person.text());
-        Opened { keeper, person, jobs, list, unread }
+        Opened { keeper, person, jobs, list, ledger, asked, unread }
     }
+}
+
+/// Which of two texts of one key is the newer. The person's ways count no changes: the journal, which a kill leaves whole, has
+/// the later ones.
+fn newer(local: &str, journal: &str) -> Ordering {
+    let ways = |text: &str| text.starts_with("1 ");
+    if ways(local) && ways(journal) { Ordering::Less } else { saved::newer(local, journal) }
 }
 
 /// Takes a job's keys away, and its mark when all are gone; what can't be taken away now is at the next start.

@@ -92,7 +92,7 @@ fn figure(look: Look, name: CardLabel, points: Vec<(f64, f64)>, unit: Unit, clea
     let drawn = chart(&Chart {
         name: [title, ". ", &said.join(" ")].concat(),
         across: manner.label(CardLabel::DaysSince).to_owned(),
-        up: [title, ", ", unit.symbol()].concat(),
+        up: [title, ", ", manner.unit(unit)].concat(),
         curve: points.clone(),
         points,
         limit: clean,

@@ -1,7 +1,9 @@
 //! Everything there is to go to: the papers of the open job in the order of the work, then what belongs to the device.
 
 use bedwright_job::id::Id;
-use bedwright_job::words::{CareLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel};
+use bedwright_job::words::{
+    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel, TravelLabel,
+};
 use wasm_bindgen::JsCast;
 
 use super::here;
@@ -33,6 +35,11 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
         goal(Route::Picking, desk.label(Label::PickList), TopLabel::PickListAbout),
         goal(Route::Labels, desk.label(SupplyLabel::Labels), TopLabel::LabelsAbout),
         goal(Route::Loadings, desk.label(LoadingLabel::Loading), TopLabel::LoadingAbout),
+        Goal {
+            route: Route::Send(job.clone()),
+            name: desk.label(TravelLabel::Send),
+            about: desk.label(TravelLabel::SendAbout),
+        },
     ]
 }
 
@@ -40,8 +47,10 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
 fn places(desk: Desk) -> Vec<Goal> {
     let place = |route: Route, name: &'static str| Goal { route, name, about: "" };
     vec![
+        place(Route::Receive(String::new()), desk.label(TravelLabel::Receive)),
         place(Route::Due, desk.label(CareLabel::DueList)),
         place(Route::Prices, desk.label(PriceLabel::Title)),
+        place(Route::Backup, desk.label(KeepingLabel::Title)),
         place(Route::Settings, desk.label(Label::Settings)),
     ]
 }

@@ -88,6 +88,12 @@ pub const fn version_of(name: SectionName) -> u64 {
 /// The whole job as a file.
 #[must_use]
 pub fn job_text(job: &Job) -> String {
+    job_value(job).to_string()
+}
+
+/// The whole job as a part of a larger file.
+#[must_use]
+pub fn job_value(job: &Job) -> Value {
     let mut file = Map::new();
     file.insert("format".to_owned(), FORMAT.into());
     file.insert("version".to_owned(), VERSION.into());
@@ -108,12 +114,23 @@ pub fn job_text(job: &Job) -> String {
     for (key, value) in &job.unknown {
         file.insert(key.clone(), value.clone());
     }
-    Value::Object(file).to_string()
+    Value::Object(file)
 }
 
 /// Whether a section that came after the first files says nothing.
 fn says_nothing_new(job: &Job, name: SectionName) -> bool {
+    let first = matches!(name, SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking);
+    !first && says_nothing(job, name)
+}
+
+/// Whether a section is as it is in an empty job.
+#[must_use]
+pub fn says_nothing(job: &Job, name: SectionName) -> bool {
     let nothing = match name {
+        SectionName::Head => job.head == Section::default(),
+        SectionName::Survey => job.survey == Section::default(),
+        SectionName::Plan => job.plan == Section::default(),
+        SectionName::Picking => job.picking == Section::default(),
         SectionName::Site => job.site == Section::default(),
         SectionName::Loading => job.loading == Section::default(),
         SectionName::Supply => job.supply == Section::default(),
@@ -121,7 +138,6 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
         SectionName::Kit => job.kit == Section::default(),
         SectionName::Quote => job.quote == Section::default(),
         SectionName::Search => job.search == Section::default(),
-        SectionName::Head | SectionName::Survey | SectionName::Plan | SectionName::Picking => false,
     };
     nothing && !job.is_locked(name)
 }
@@ -131,10 +147,15 @@ fn says_nothing_new(job: &Job, name: SectionName) -> bool {
 /// # Errors
 /// Why it is none. A section that can't be taken in is no error: it stays closed in [`Job::locked`].
 pub fn read_job(text: &str) -> Result<Job, Unreadable> {
-    let mut file = match json(text)? {
-        Value::Object(file) => file,
-        _ => return Err(Unreadable::OtherFormat),
-    };
+    read_job_value(json(text)?)
+}
+
+/// Reads a job that is a part of a larger file.
+///
+/// # Errors
+/// As [`read_job`].
+pub fn read_job_value(value: Value) -> Result<Job, Unreadable> {
+    let Value::Object(mut file) = value else { return Err(Unreadable::OtherFormat) };
     if file.remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
         return Err(Unreadable::OtherFormat);
     }
@@ -165,6 +186,15 @@ pub fn section_text(job: &Job, name: SectionName) -> String {
     section_value(job, name).to_string()
 }
 
+/// A section of any name as it is written; none where the job has none of it.
+#[must_use]
+pub fn section_value_of(job: &Job, name: &str) -> Option<Value> {
+    match SectionName::of(name) {
+        Some(name) => (!says_nothing_new(job, name)).then(|| section_value(job, name)),
+        None => job.locked.get(name).map(|locked| locked.value.clone()),
+    }
+}
+
 /// Takes a section's text from storage into a job; one that can't be read stays closed.
 ///
 /// # Errors
@@ -189,6 +219,9 @@ pub fn read_issued(record: &Value) -> Option<QuoteCopy> {
     }
     issued_1::read(record.clone()).ok()
 }
+
+/// What the record of an issued quote says it is.
+pub(crate) const ISSUED: &str = issued_1::KIND;
 
 /// The names of the parts that a job's records are kept in begin like this.
 pub const RECORDS: &str = "records";

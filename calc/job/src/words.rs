@@ -6,7 +6,7 @@
 mod care;
 pub mod choices;
 mod drawing;
-mod en;
+mod keeping;
 pub mod label;
 pub mod language;
 mod life;
@@ -14,23 +14,32 @@ pub mod loading;
 pub mod names;
 mod number;
 mod prices;
+mod problem;
 mod quote;
 mod search;
 pub mod supply;
+pub mod travel;
+mod verdict;
 mod window;
 
+use label::field::SurveyHint;
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
+use label::thing::CountName;
+pub use label::thing::Joint;
+use label::water::WaterHint;
 pub use label::{
-    BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, Label, PhotoLabel, PriceLabel, QuoteLabel, TopLabel,
+    BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, KeepingLabel, Label, PhotoLabel, PriceLabel, QuoteLabel,
+    TopLabel, TravelLabel,
 };
 pub use language::Language;
 pub use supply::SupplyLabel;
+pub use verdict::VerdictWords;
 
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::{
-    Amount, Basis, Caution, Concentration, Input, Length, Mass, Problem, Source, Temperature, Term, Velocity, Verdict,
-    Volume, VolumeRate,
+    Amount, Basis, Caution, Concentration, Input, Length, Mark, Mass, Problem, Temperature, Term, Velocity, Volume,
+    VolumeRate,
 };
 use bedwright_calc::supply::{BillLine, CountUnit, Item};
 
@@ -78,19 +87,6 @@ pub enum Message {
     Material(String),
 }
 
-/// A verdict in words.
-#[derive(Clone, Debug, PartialEq)]
-pub struct VerdictWords {
-    /// What is judged and how: "Gravel: pour slowly".
-    pub headline: String,
-    /// Why, with the figure it missed.
-    pub reason: String,
-    /// What would mend it.
-    pub remedies: Vec<String>,
-    /// Where the limit comes from: a document, common practice, or from memory.
-    pub source: String,
-}
-
 impl Manner {
     /// The marks this person types with.
     #[must_use]
@@ -129,97 +125,73 @@ impl Manner {
     /// The name of an entry.
     #[must_use]
     pub fn field(&self, field: SurveyField) -> &'static str {
-        en::field(field)
+        self.label(field)
     }
 
     /// The name of an entry of the water side.
     #[must_use]
     pub fn water_field(&self, field: WaterField) -> &'static str {
-        en::water::field(field)
+        self.label(field)
     }
 
     /// How to take an entry of the water side, in a few words; empty where the name says it.
     #[must_use]
     pub fn water_hint(&self, field: WaterField) -> &'static str {
-        en::water::hint(field)
-    }
-
-    /// That an entry is needed and isn't there.
-    #[must_use]
-    pub fn missing(&self, field: SurveyField) -> String {
-        format!("{} is needed and isn't there yet.", en::field(field))
+        WaterHint::of(field).map_or("", |hint| self.label(hint))
     }
 
     /// How to take a measure, in a few words; empty where the name says it.
     #[must_use]
     pub fn hint(&self, field: SurveyField) -> &'static str {
-        en::hint(field)
+        SurveyHint::of(field).map_or("", |hint| self.label(hint))
     }
 
     /// The name of a quantity.
     #[must_use]
     pub fn term(&self, term: Term) -> &'static str {
-        en::term(term)
+        self.label(term)
     }
 
     /// What a value rests on.
     #[must_use]
     pub fn basis(&self, basis: Basis) -> &'static str {
-        en::basis(basis)
+        self.label(basis)
     }
 
-    /// Where a value comes from, or that nobody knows.
+    /// What a mark is called.
     #[must_use]
-    pub fn source(&self, source: Source) -> String {
-        en::source(source)
+    pub fn mark(&self, mark: Mark) -> &'static str {
+        self.label(mark)
     }
 
-    /// Why what was typed makes no sense, and what it may be.
+    /// What stands between a name and its value.
     #[must_use]
-    pub fn misread(&self, misread: &Misread, unit: Unit) -> String {
-        en::misread(*self, misread, unit)
+    pub fn colon(&self) -> &'static str {
+        self.label(Joint::Colon)
     }
 
-    /// Why what was typed into an entry of the survey makes no sense: a nominal size isn't a number.
+    /// A name and its value, with what the language puts between: "Cover: fine".
     #[must_use]
-    pub fn misread_in(&self, field: SurveyField, misread: &Misread, unit: Unit) -> String {
-        match (field, misread) {
-            (SurveyField::NominalSize, Misread::NoSuchSize { .. }) => self.misread(misread, unit),
-            (SurveyField::NominalSize, _) => {
-                "This is no vessel's size. Type the diameter, then the height, in inches: 12x52 or 1252.".to_owned()
-            }
-            _ => self.misread(misread, unit),
+    pub fn named(&self, name: &str, value: &str) -> String {
+        [name, self.colon(), value].concat()
+    }
+
+    /// The sign of a unit.
+    #[must_use]
+    pub fn unit(&self, unit: Unit) -> &'static str {
+        match unit {
+            Unit::SquareFoot => self.label(Joint::SquareFoot),
+            Unit::CubicFoot => self.label(Joint::CubicFoot),
+            Unit::CubicInch => self.label(Joint::CubicInch),
+            Unit::GrainPerCubicFoot => self.label(Joint::GrainPerCubicFoot),
+            other => other.symbol(),
         }
-    }
-
-    /// Why there is no answer, and what to do.
-    #[must_use]
-    pub fn problem(&self, problem: &Problem) -> String {
-        en::problem(*self, problem)
-    }
-
-    /// What to bear in mind.
-    #[must_use]
-    pub fn caution(&self, caution: &Caution) -> String {
-        en::caution(*self, caution)
-    }
-
-    /// Why a layer can't be worked out.
-    #[must_use]
-    pub fn layer_fault(&self, fault: &LayerFault) -> String {
-        en::layer_fault(*self, fault)
-    }
-
-    /// A verdict; `layers` are the names of the layers, bottom first.
-    #[must_use]
-    pub fn verdict(&self, verdict: &Verdict, layers: &[String]) -> VerdictWords {
-        en::verdict(*self, verdict, layers)
     }
 
     /// A material's name; the id itself where the catalogue doesn't know it.
     #[must_use]
     pub fn material(&self, id: &str) -> String {
-        names::material_english(id).map_or_else(|| id.to_owned(), str::to_owned)
+        names::material(id).map_or(id, |name| self.label(name)).to_owned()
     }
 
     /// A pack: "bag, 1 cu ft".
@@ -238,7 +210,7 @@ impl Manner {
     /// What a pack is called, one or many.
     #[must_use]
     pub fn container(&self, container: Container, count: u32) -> &'static str {
-        names::container_english(container, count)
+        self.label(names::container(container, self.language.is_one(f64::from(count))))
     }
 
     /// A line of a bill, as it is asked for over a counter.
@@ -247,22 +219,14 @@ impl Manner {
         match item {
             Item::Pack { material, pack } => {
                 let pack = Pack::of(pack).map_or_else(|| pack.to_string(), |pack| self.pack(&pack));
-                format!("{}, {pack}", self.material(material))
+                [&self.material(material), ", ", &pack].concat()
             }
             Item::Part { fitting, size, cut, on_site } => {
-                let mut text = names::fitting_english(*fitting).to_owned();
-                if let Some(size) = size {
-                    text.push_str(", ");
-                    text.push_str(&self.size(*size));
-                }
-                if let Some(cut) = cut {
-                    text.push_str(", ");
-                    text.push_str(&match *on_site {
-                        true => format!("cut on site, about {}", self.tape(*cut)),
-                        false => format!("cut to {}", self.tape(*cut)),
-                    });
-                }
-                text
+                let mut parts = vec![self.label(*fitting).to_owned()];
+                parts.extend(size.map(|size| self.size(size)));
+                let text = if *on_site { Joint::CutOnSite } else { Joint::CutTo };
+                parts.extend(cut.map(|cut| self.sentence(text, &[("length", &self.tape(cut))])));
+                parts.join(", ")
             }
         }
     }
@@ -274,14 +238,11 @@ impl Manner {
             (Item::Pack { pack, .. }, _) => {
                 self.container(Pack::of(pack).map_or(Container::Bag, |pack| pack.container), line.quantity)
             }
-            (Item::Part { .. }, CountUnit::Length) => {
-                if line.quantity == 1 {
-                    "piece"
-                } else {
-                    "pieces"
-                }
+            (Item::Part { .. }, CountUnit::Length) if self.language.is_one(f64::from(line.quantity)) => {
+                self.label(CountName::Piece)
             }
-            (Item::Part { .. }, _) => "each",
+            (Item::Part { .. }, CountUnit::Length) => self.label(CountName::Pieces),
+            (Item::Part { .. }, _) => self.label(CountName::Each),
         }
     }
 
@@ -294,7 +255,7 @@ impl Manner {
                 if self.metric {
                     format!("{} m²", self.decimal(x.value, 4))
                 } else {
-                    format!("{} sq ft", self.decimal(Unit::SquareFoot.from_si(x.value), 3))
+                    format!("{} {}", self.decimal(Unit::SquareFoot.from_si(x.value), 3), self.unit(Unit::SquareFoot))
                 }
             }
             Amount::Volume(x) => self.volume(x),
@@ -303,7 +264,11 @@ impl Manner {
                 if self.metric {
                     format!("{} kg/m³", self.decimal(x.value, 0))
                 } else {
-                    format!("{} lb/cu ft", self.decimal(Unit::PoundPerCubicFoot.from_si(x.value), 1))
+                    format!(
+                        "{} {}",
+                        self.decimal(Unit::PoundPerCubicFoot.from_si(x.value), 1),
+                        self.label(Joint::PoundPerCubicFoot)
+                    )
                 }
             }
             Amount::Pressure(x) => {
@@ -455,7 +420,7 @@ impl Manner {
         if self.metric {
             format!("{} L", self.decimal(volume.value * 1000.0, 1))
         } else {
-            format!("{} cu ft", self.fixed(Unit::CubicFoot.from_si(volume.value), 2))
+            format!("{} {}", self.fixed(Unit::CubicFoot.from_si(volume.value), 2), self.unit(Unit::CubicFoot))
         }
     }
 
@@ -466,9 +431,9 @@ impl Manner {
         let litres = volume.value * 1000.0;
         if (feet * 2.0 - (feet * 2.0).round()).abs() < 1e-9 {
             return if (feet - 0.5).abs() < 1e-9 {
-                "1/2 cu ft".to_owned()
+                ["1/2 ", self.unit(Unit::CubicFoot)].concat()
             } else {
-                format!("{} cu ft", self.decimal(feet, 1))
+                format!("{} {}", self.decimal(feet, 1), self.unit(Unit::CubicFoot))
             };
         }
         format!("{} L", self.decimal(litres, 1))
@@ -509,7 +474,7 @@ impl Manner {
             return self.hardness(Concentration::kilograms_per_cubic_metre(understood.si));
         }
         let number = self.decimal(understood.value, 4);
-        if unit.symbol().is_empty() { number } else { format!("{number} {}", unit.symbol()) }
+        if unit.symbol().is_empty() { number } else { [&number, " ", self.unit(unit)].concat() }
     }
 
     /// A number to at most so many decimals, trailing noughts left out.

@@ -75,6 +75,9 @@ pub async fn screens(page: &Page) -> Vec<String> {
         .map(|paper| format!("{job}/{paper}"));
     let of_a_tag = ["removal", "loading"].map(|sheet| vessels[0].replace("/vessels/", &format!("/{sheet}/")) + "/CF-1");
     let card = vessels[0].clone() + "/card/CF-1";
-    let beside = [card, "#/due".to_owned(), "#/prices".to_owned(), "#/settings".to_owned()];
-    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), beside.to_vec()].concat()
+    let beside = [card]
+        .into_iter()
+        .chain(["#/due", "#/prices", "#/backup", "#/settings"].map(str::to_owned))
+        .collect::<Vec<_>>();
+    [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), beside].concat()
 }

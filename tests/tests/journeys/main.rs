@@ -19,6 +19,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
 mod axe;
+mod backup;
 mod browser;
 mod calculated;
 mod card;

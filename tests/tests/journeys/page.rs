@@ -291,8 +291,8 @@ impl Page {
         panic!("“{name}” has no “{option}”; it has {there:?}");
     }
 
-    /// Presses a button that asks for a file and gives it one, as a person picks it.
-    pub async fn give(&self, button: &str, file: &Path) {
+    /// Gives a file to the page, as a person picks it after pressing a button.
+    pub async fn pick_file(&self, button: &str, file: &Path) {
         // Without this the browser itself opens a window for files, which a test can't reach.
         let cdp = self.session.cdp();
         cdp.send_raw("Page.enable", json!({})).await.unwrap();

@@ -50,12 +50,12 @@ async fn a_photo_is_made_small_kept_with_what_is_signed_and_refused_where_it_is_
         // What is no picture, whatever it is called.
         let text = folder.path().join("text.png");
         std::fs::write(&text, "no picture at all").unwrap();
-        page.give("Take a photo", &text).await;
+        page.pick_file("Take a photo", &text).await;
         page.says("This file is no picture that this browser reads: nothing of it was kept.").await;
         // More than any camera writes: 61 MiB of nothing.
         let huge = folder.path().join("huge.jpg");
         std::fs::File::create(&huge).unwrap().set_len(61 * 1024 * 1024).unwrap();
-        page.give("Take a photo", &huge).await;
+        page.pick_file("Take a photo", &huge).await;
         page.says("This picture is larger than 60 MB: nothing of it was kept.").await;
         assert_eq!(page.script(KEPT).await, json!(null));
         // The text goes on meanwhile.
@@ -65,7 +65,7 @@ async fn a_photo_is_made_small_kept_with_what_is_signed_and_refused_where_it_is_
         // Five million dots, no two alike: 15 MB as it comes.
         let noise = noise(&page, &folder, 2600, 1950).await;
         let chosen = std::fs::metadata(&noise).unwrap().len();
-        page.give("Take a photo", &noise).await;
+        page.pick_file("Take a photo", &noise).await;
         let (wide, high, address) = shown(&page).await;
         assert!(address.starts_with("data:image/jpeg;base64,"), "{}", &address[..40]);
         assert!(address.len() <= 400_000, "{} letters", address.len());

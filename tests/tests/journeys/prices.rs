@@ -130,7 +130,7 @@ async fn a_file_is_tried_before_it_is_taken(page: Page) {
          ;X-4;Blank;;\n\
          ;\"X-5;never closed;1\n",
     );
-    page.give("Try a file", &file).await;
+    page.pick_file("Try a file", &file).await;
     page.find(Role::Heading, "What the file would do").await;
     let counts =
         page.script("return document.querySelector('.price-counts').innerText.replace(/\\s+/g, ' ').trim();").await;
@@ -159,7 +159,7 @@ async fn a_file_is_tried_before_it_is_taken(page: Page) {
     search(&page, "c-1").await;
     page.until("its price", "document.querySelector('.price-list').innerText.includes('4.50')").await;
     // A file that is none.
-    page.give("Try a file", &write(&folder, "other.csv", "what,ever\n1,2\n")).await;
+    page.pick_file("Try a file", &write(&folder, "other.csv", "what,ever\n1,2\n")).await;
     page.says("Its first row doesn't name the columns.").await;
     page.press("Leave the list as it is").await;
     // A job takes along what it uses, and says when the list has changed since.
@@ -254,7 +254,7 @@ async fn ten_thousand_rows(page: Page) {
         .collect();
     let file = write(&folder, "ten-thousand.csv", &text);
     let begun = Instant::now();
-    page.give("Try a file", &file).await;
+    page.pick_file("Try a file", &file).await;
     page.until("tried", "document.querySelector('.price-counts')?.innerText.includes('10000')").await;
     let tried = begun.elapsed();
     // From the tap until the frame after it is drawn.

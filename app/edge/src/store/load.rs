@@ -33,6 +33,20 @@ pub struct Loaded {
 }
 
 impl Keeper {
+    /// Every text that is kept under a prefix, by key, as it stands in the first place that has it. Nothing is mended.
+    pub async fn texts(&self, prefix: &str) -> Vec<(String, String)> {
+        let inner = &self.inner;
+        let journal = match &inner.journal {
+            Ok(journal) => journal.all(prefix).await.unwrap_or_default(),
+            Err(_) => Vec::new(),
+        };
+        let mut texts = LiteMap::<String, String>::new();
+        for (key, text) in journal.into_iter().chain(inner.read_local(prefix).unwrap_or_default()) {
+            texts.insert(key, text);
+        }
+        texts.into_iter().collect()
+    }
+
     /// Reads both places, and mends the one that is behind.
     ///
     /// `newer(local, journal)` says which of two different texts of one key is the newer. It must answer

@@ -2,9 +2,11 @@
 
 use bedwright_calc::life::{MediaLoss, Surface};
 use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Amount, Length, Pressure, Volume, metres};
+use bedwright_calc::quantity::{Amount, Pressure, Volume, metres};
 
-use super::{CardLabel, CareLabel, Label, Manner, label};
+use super::label::care_text::CareText as Text;
+use super::label::life::limited_by;
+use super::{CardLabel, CareLabel, Label, Manner};
 use crate::care::card::{Card, CareMark, CareReason, HowLong};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
@@ -59,116 +61,80 @@ impl Manner {
     /// Why a bed stands as it does, in one sentence.
     #[must_use]
     pub fn care_reason(&self, reason: &CareReason) -> String {
-        self.reason_english(reason)
-    }
-
-    fn reason_english(&self, reason: &CareReason) -> String {
-        let (test, on) = (|value: f64, unit: TestUnit| self.test(value, unit), |day: &Day| day.text());
-        match reason {
+        let test = |value: &f64, unit: &TestUnit| self.test(*value, *unit);
+        let on = |text: Text, day: &Day| self.sentence(text, &[("day", &day.text())]);
+        let text = match reason {
             CareReason::OutletShows { outlet, unit, day, since } => {
-                let first = if since == day {
-                    "the first that isn't nought".to_owned()
-                } else {
-                    format!("not nought since {}", on(since))
-                };
-                format!("The outlet showed {} on {}: {first}. The bed is being spent.", test(*outlet, *unit), on(day))
+                let text = if since == day { Text::FirstShown } else { Text::ShownSince };
+                let places = [("outlet", &*test(outlet, unit)), ("day", &day.text()), ("since", &since.text())];
+                return self.sentence(text, &places);
             }
             CareReason::OutletAboveLimit { outlet, limit, unit, day } => {
-                format!(
-                    "The outlet showed {} on {}, above its limit of {}.",
-                    test(*outlet, *unit),
-                    on(day),
-                    test(*limit, *unit)
-                )
+                let places = [("outlet", &*test(outlet, unit)), ("day", &day.text()), ("limit", &test(limit, unit))];
+                return self.sentence(Text::AboveLimit, &places);
             }
-            CareReason::Regenerate { outlet, unit, day } => format!(
-                "The outlet showed {} on {}. Look at salt and settings and regenerate, then test again, before media are ordered.",
-                test(*outlet, *unit),
-                on(day)
-            ),
-            CareReason::LifeOver { long, day } => match long {
-                HowLong::Typed { months } => {
-                    format!("The bed was {months} months old on {}. That is as long as it may be used.", on(day))
-                }
-                HowLong::Usual { months, source, .. } => format!(
-                    "The bed was {months} months old on {}. That is as long as such a bed is usually used ({}).",
-                    on(day),
-                    self.source(*source)
-                ),
-                HowLong::Worked { time, limited_by } => format!(
-                    "By its water and the bed it lasted {}, to {}: {}.",
-                    self.lifetime(*time),
-                    on(day),
-                    self.label(label::life::limited_by(*limited_by))
-                ),
-            },
-            CareReason::WaterOver => "As much water went through the bed as may.".to_owned(),
-            CareReason::LimitPassed { day } => {
-                format!("By its tests the outlet reached its limit about {}.", on(day))
+            CareReason::Regenerate { outlet, unit, day } => {
+                return self.sentence(Text::Regenerate, &[("outlet", &test(outlet, unit)), ("day", &day.text())]);
             }
-            CareReason::Leak => "Something leaks.".to_owned(),
-            CareReason::Grains => "Grains came with the backwash: set it lower, and look again.".to_owned(),
-            CareReason::Cloudy => "The drain was still cloudy at the end: backwash until it runs clear.".to_owned(),
+            CareReason::LifeOver { long, day } => return self.life_over(*long, *day),
+            CareReason::LimitPassed { day } => return on(Text::LimitPassed, day),
             CareReason::MediaLost { packs } => {
-                format!("Media is lost: bring {} of a pack.", self.decimal(*packs, 1))
+                return self.sentence(Text::MediaLost, &[("packs", &self.decimal(*packs, 1))]);
             }
-            CareReason::DueSoon { day, fill_up: false } => format!("A new bed is due on {}: bring it along.", on(day)),
-            CareReason::DueSoon { day, fill_up: true } => {
-                format!("The bed is to be filled up by {}: bring what has dissolved.", on(day))
+            CareReason::DueSoon { day, fill_up } => {
+                return on(if *fill_up { Text::FillUpSoon } else { Text::DueSoon }, day);
             }
-            CareReason::NeverTested => "The outlet of this bed was never tested.".to_owned(),
-            CareReason::VisitOverdue { day } => format!("The visit was due on {}.", on(day)),
-            CareReason::AllWell { next } => {
-                format!("All that was read is as it should be. Next visit by {}.", on(next))
+            CareReason::VisitOverdue { day } => return on(Text::VisitOverdue, day),
+            CareReason::AllWell { next } => return self.sentence(Text::AllWell, &[("next", &next.text())]),
+            CareReason::WaterOver => Text::WaterOver,
+            CareReason::Leak => Text::Leak,
+            CareReason::Grains => Text::Grains,
+            CareReason::Cloudy => Text::Cloudy,
+            CareReason::NeverTested => Text::NeverTested,
+        };
+        self.label(text).to_owned()
+    }
+
+    fn life_over(&self, long: HowLong, day: Day) -> String {
+        let (text, months) = match long {
+            HowLong::Typed { months } => (Text::TypedOver, months),
+            HowLong::Usual { months, .. } => (Text::UsualOver, months),
+            HowLong::Worked { time, limited_by: limit } => {
+                let places =
+                    [("time", &*self.lifetime(time)), ("day", &day.text()), ("why", self.label(limited_by(limit)))];
+                return self.sentence(Text::WorkedOver, &places);
             }
-        }
+        };
+        let source = if let HowLong::Usual { source, .. } = long { self.source(source) } else { String::new() };
+        self.sentence(text, &[("months", &months.to_string()), ("day", &day.text()), ("source", &source)])
     }
 
     /// A question about a reading, in a sentence that says what becomes of it.
     #[must_use]
     pub fn question(&self, question: &Question) -> String {
-        format!("{}: {}", question.day, self.asked_english(&question.asked))
+        self.named(&question.day.to_string(), &self.asked(&question.asked))
     }
 
-    fn asked_english(&self, asked: &Asked) -> String {
-        match asked {
-            Asked::DayToCome => {
-                "Is the day right? It is still to come, or is none. The visit is kept and counts from that \
-                                 day on."
-                    .to_owned()
+    fn asked(&self, asked: &Asked) -> String {
+        let text = match asked {
+            Asked::DayToCome => Text::DayToCome,
+            Asked::MeterFell => Text::MeterFell,
+            Asked::OutletAboveInlet { outlet, inlet, unit } => {
+                let (outlet, inlet) = (self.test(*outlet, *unit), self.test(*inlet, *unit));
+                return self.sentence(Text::OutletAboveInlet, &[("outlet", &outlet), ("inlet", &inlet)]);
             }
-            Asked::OutletAboveInlet { outlet, inlet, unit } => format!(
-                "Were the two tests swapped? The outlet shows {}, the inlet {}. A reading at the inlet or above stays out of \
-                 the curve.",
-                self.test(*outlet, *unit),
-                self.test(*inlet, *unit)
-            ),
-            Asked::PressureRose { before, after } => self.sentence(
-                CardLabel::PressureRose,
-                &[("before", &self.pressure(*before)), ("after", &self.pressure(*after))],
-            ),
-            Asked::MeterFell => {
-                "Was the meter misread, or replaced? It shows less than before. The reading is kept and \
-                                 doesn't count; write down a replaced meter as such."
-                    .to_owned()
+            Asked::PressureRose { before, after } => {
+                let (before, after) = (self.pressure(*before), self.pressure(*after));
+                return self.sentence(CardLabel::PressureRose, &[("before", &before), ("after", &after)]);
             }
-            Asked::OtherUnit { unit } => format!(
-                "Is {} the right unit? It can't be compared with that of the latest test. These tests are kept and stay out \
-                 of the curve.",
-                unit.symbol()
-            ),
-            Asked::SurfaceRose { by } => format!(
-                "Was it read in the same state? The surface lies {} higher than the first time: less freeboard. Carbon often \
-                 reads higher after its first backwash; otherwise media were added, or the tape was read to something else.",
-                self.tape(*by)
-            ),
-            Asked::TapeOutside { tape } => {
-                format!("Is it from the rim down to the media? {} lies outside this vessel's bed.", self.tape(*tape))
-            }
+            Asked::OtherUnit { unit } => return self.sentence(Text::OtherUnit, &[("unit", unit.symbol())]),
+            Asked::SurfaceRose { by } => return self.sentence(Text::SurfaceRose, &[("length", &self.tape(*by))]),
+            Asked::TapeOutside { tape } => return self.sentence(Text::TapeOutside, &[("length", &self.tape(*tape))]),
             Asked::Unread { field, misread } => {
-                format!("{}: {}", self.visit_field(*field), self.misread(misread, Unit::One))
+                return self.named(self.visit_field(*field), &self.misread(misread, Unit::One));
             }
-        }
+        };
+        self.label(text).to_owned()
     }
 
     /// The name of a number of a visit.
@@ -222,119 +188,101 @@ impl Manner {
     /// What the tests say of when the limit is reached, in a sentence.
     #[must_use]
     pub fn forecast(&self, forecast: &Forecast) -> String {
-        self.forecast_english(forecast)
-    }
-
-    fn forecast_english(&self, forecast: &Forecast) -> String {
         let waits = self.label(CareLabel::NotDeterminable);
+        let because = |why: &str| [waits, " ", why].concat();
         match &forecast.reached {
             Ok(reached) => {
                 let day = |day: Option<Day>| day.map_or_else(|| "–".to_owned(), Day::text);
-                format!(
-                    "Likely about {}; between {} and {} a test reads the limit (nine of ten).",
-                    day(reached.likely),
-                    day(reached.low),
-                    day(reached.high)
-                )
+                let places =
+                    [("likely", &*day(reached.likely)), ("low", &day(reached.low)), ("high", &day(reached.high))];
+                self.sentence(Text::ReachedAbout, &places)
             }
-            Err(NotYet::NothingFound { tests }) => format!(
-                "{waits} {tests} {} showed nothing so far: as long as the front hasn't come no curve can tell when it will.",
-                if *tests == 1 { "test" } else { "tests" }
-            ),
-            Err(NotYet::NoInlet) => {
-                format!("{waits} The inlet was never tested, so nothing says how much comes through.")
+            Err(NotYet::NothingFound { tests }) => {
+                let text = if *tests == 1 { Text::NothingFoundOnce } else { Text::NothingFound };
+                self.sentence(text, &[("waits", waits), ("tests", &tests.to_string())])
             }
-            Err(NotYet::Limit) => format!("{waits} The limit must lie between nothing and the inlet."),
-            Err(NotYet::Problem(problem)) => format!("{waits} {}", self.curve_problem(problem)),
+            Err(NotYet::NoInlet) => because(self.label(Text::NoInlet)),
+            Err(NotYet::Limit) => because(self.label(Text::LimitBetween)),
+            Err(NotYet::Problem(problem)) => because(&self.curve_problem(problem)),
         }
     }
 
     fn curve_problem(&self, problem: &bedwright_calc::quantity::Problem) -> String {
         use bedwright_calc::quantity::Term;
-        match problem.term {
-            Term::Readings => "Three tests that show something, and less than the inlet, are the least.".to_owned(),
-            Term::ReadingPlace => "The tests were all made at one time.".to_owned(),
-            Term::Trend => "The tests that show something don't rise clearly yet.".to_owned(),
-            Term::OutletLimit => "The limit is lost in the scatter of the tests.".to_owned(),
-            _ => self.problem(problem),
-        }
+        let text = match problem.term {
+            Term::Readings => Text::ThreeTests,
+            Term::ReadingPlace => Text::OneTime,
+            Term::Trend => Text::NoRise,
+            Term::OutletLimit => Text::LostInScatter,
+            _ => return self.problem(problem),
+        };
+        self.label(text).to_owned()
     }
 
     /// What two tape readings of one state say.
     #[must_use]
     pub fn media_loss(&self, compared: &Compared) -> String {
-        let loss = match &compared.loss {
-            Ok(loss) => loss,
-            Err(problem) => return self.problem(problem),
-        };
-        self.loss_english(compared, loss)
+        match &compared.loss {
+            Ok(loss) => self.loss(compared, loss),
+            Err(problem) => self.problem(problem),
+        }
     }
 
-    fn loss_english(&self, compared: &Compared, loss: &MediaLoss) -> String {
-        let between = format!(
-            "{} on {}, {} on {}",
-            self.tape(compared.first.tape),
-            compared.first.day.text(),
-            self.tape(compared.latest.tape),
-            compared.latest.day.text()
-        );
-        let size = |length: Length| self.tape(metres(length.value.abs()));
-        match loss.surface {
-            Surface::AsBefore => {
-                format!("{between}: {} {}", self.label(CareLabel::NoTopUp), self.spread(loss.spread))
-            }
-            Surface::Higher => {
-                format!(
-                    "{between}: the surface lies {} higher than settling explains ({}).",
-                    size(loss.length.value),
-                    self.spread(loss.spread)
-                )
-            }
-            Surface::Lower => {
-                let (material, pack) = &compared.of;
-                let packs = loss.packs.as_ref().zip(Pack::of(pack)).map_or_else(String::new, |(packs, pack)| {
-                    format!(", {} of a {}", self.decimal(packs.value, 2), self.pack(&pack))
-                });
-                format!(
-                    "{between}: {} lower than settling explains ({}). Lost: {} or {} of {}{packs}.",
-                    size(loss.length.value),
-                    self.spread(loss.spread),
-                    self.volume(loss.volume.value),
-                    self.mass(loss.mass.value),
-                    self.material(material)
-                )
-            }
-        }
+    fn loss(&self, compared: &Compared, loss: &MediaLoss) -> String {
+        let (first, latest) = (self.tape(compared.first.tape), self.tape(compared.latest.tape));
+        let between = [
+            ("first", &*first),
+            ("first_day", &compared.first.day.text()),
+            ("latest", &latest),
+            ("latest_day", &compared.latest.day.text()),
+        ];
+        let between = self.sentence(Text::Between, &between);
+        let length = self.tape(metres(loss.length.value.value.abs()));
+        let (material, pack) = &compared.of;
+        let packs = loss.packs.as_ref().zip(Pack::of(pack));
+        let text = match (loss.surface, &packs) {
+            (Surface::AsBefore, _) => Text::AsBefore,
+            (Surface::Higher, _) => Text::LiesHigher,
+            (Surface::Lower, Some(_)) => Text::LiesLowerPacks,
+            (Surface::Lower, None) => Text::LiesLower,
+        };
+        let (packs, pack) =
+            packs.map_or_else(Default::default, |(packs, pack)| (self.decimal(packs.value, 2), self.pack(&pack)));
+        let places = [
+            ("between", &*between),
+            ("said", self.label(CareLabel::NoTopUp)),
+            ("spread", &self.spread(loss.spread)),
+            ("length", &length),
+            ("volume", &self.volume(loss.volume.value)),
+            ("mass", &self.mass(loss.mass.value)),
+            ("material", &self.material(material)),
+            ("packs", &packs),
+            ("pack", &pack),
+        ];
+        self.sentence(text, &places)
     }
 
     /// What was assumed of a bed's life before it was read, and when readings take over.
     #[must_use]
     pub fn assumed_life(&self, card: &Card) -> String {
-        let Some(life) = card.life else {
-            return {
-                "No usual life is known for such a bed. Type after how many months, or how much water, it \
-                                      is changed."
-                    .to_owned()
-            };
-        };
-        let mut text = match life.long {
+        let Some(life) = card.life else { return self.label(Text::NoUsualLife).to_owned() };
+        let assumed = match life.long {
             HowLong::Usual { low_months, months, source } => {
-                format!("{low_months} to {months} months ({}).", self.source(source))
+                let (low, high) = (low_months.to_string(), months.to_string());
+                self.sentence(Text::UsualMonths, &[("low", &low), ("high", &high), ("source", &self.source(source))])
             }
-            HowLong::Typed { months } => format!("{months} months, as typed."),
-            HowLong::Worked { time, limited_by } => format!(
-                "{} by its water and the bed: {}.",
-                self.lifetime(time),
-                self.label(label::life::limited_by(limited_by))
-            ),
+            HowLong::Typed { months } => self.sentence(Text::TypedMonths, &[("months", &months.to_string())]),
+            HowLong::Worked { time, limited_by: limit } => {
+                let places = [("time", &*self.lifetime(time)), ("why", self.label(limited_by(limit)))];
+                self.sentence(Text::WorkedLife, &places)
+            }
         };
-        text.push(' ');
-        text.push_str(match (&card.forecast.reached, life.long) {
-            (Ok(_), HowLong::Typed { .. }) => "The tests say when; what was typed holds besides.",
+        let then = match (&card.forecast.reached, life.long) {
+            (Ok(_), HowLong::Typed { .. }) => self.label(Text::TestsAndTyped),
             (Ok(_), _) => self.label(CareLabel::TakesOver),
-            (Err(_), _) => "Readings take over as soon as three tests show something and a curve goes through them.",
-        });
-        text
+            (Err(_), _) => self.label(Text::ReadingsTakeOver),
+        };
+        [&assumed, " ", then].concat()
     }
 
     /// What a due list's line or a calendar's entry is called.
@@ -342,6 +290,6 @@ impl Manner {
     pub fn due_what(&self, card: &Card, new_bed: bool) -> String {
         let what = self.label(if new_bed { CareLabel::NewBedWord } else { CareLabel::VisitWord });
         let tag = if card.place.tag.is_empty() { self.label(CareLabel::Untagged) } else { &card.place.tag };
-        [tag, ": ", what].concat()
+        self.named(tag, what)
     }
 }

@@ -4,98 +4,87 @@ use bedwright_calc::material::Container;
 use bedwright_calc::quantity::Length;
 
 use super::Manner;
+use super::label::picture::PictureText as Text;
 use crate::answers::{LayerOutcome, VesselAnswers};
 
 impl Manner {
     /// What the picture is.
     #[must_use]
     pub fn section_title(&self) -> &'static str {
-        "Section of the vessel"
+        self.label(Text::SectionTitle)
     }
 
     /// Under the figure of the inside depth.
     #[must_use]
     pub fn section_depth(&self) -> &'static str {
-        "inside depth"
+        self.label(Text::Depth)
     }
 
     /// Under the figure of the freeboard.
     #[must_use]
     pub fn section_freeboard(&self) -> &'static str {
-        "freeboard"
+        self.label(Text::Freeboard)
     }
 
     /// At the mark of the datum.
     #[must_use]
     pub fn section_datum(&self) -> &'static str {
-        "datum: rim"
+        self.label(Text::Datum)
     }
 
     /// Above the column of tape readings.
     #[must_use]
     pub fn section_tape(&self) -> &'static str {
-        match self.metric {
-            false => "tape, in",
-            true => "tape, mm",
-        }
+        self.label(if self.metric { Text::TapeMillimetre } else { Text::TapeInch })
     }
 
     /// Beside the reading after a pack: "15 1/2 bag 2".
     #[must_use]
     pub fn section_pack(&self, reading: Length, container: Container, number: usize) -> String {
-        format!("{} {} {number}", self.tape_bare(reading), self.container(container, 1))
+        [&self.tape_bare(reading), " ", self.container(container, 1), " ", &number.to_string()].concat()
     }
 
     /// The whole picture as a text: the vessel, then each layer with its tape reading, then the freeboard.
     #[must_use]
     pub fn section_description(&self, answers: &VesselAnswers, lifted: Option<Length>) -> String {
-        let mut text = self.section_description_english(answers);
+        let mut text = self.section_at_rest(answers);
         if let (Some(vessel), Some(height)) = (&answers.vessel, lifted) {
             let tape = self.tape(vessel.measures.inside_depth.value - height);
-            {
-                text.push_str(" A broken line: the bed in backwash at the coldest water, ");
-                text.push_str(&tape);
-                text.push_str(" under the rim.");
-            }
+            text.push_str(&self.sentence(Text::Lifted, &[("tape", &tape)]));
         }
         text
     }
 
-    fn section_description_english(&self, answers: &VesselAnswers) -> String {
-        let Some(vessel) = &answers.vessel else {
-            return "The inside of the vessel isn't known yet: a broken outline with a question mark.".to_owned();
-        };
-        let mut text = format!(
-            "Drawn to scale: inside diameter {}, inside depth {}.",
-            self.length(vessel.inside_diameter.value),
-            self.tape(vessel.measures.inside_depth.value)
-        );
+    fn section_at_rest(&self, answers: &VesselAnswers) -> String {
+        let Some(vessel) = &answers.vessel else { return self.label(Text::Unknown).to_owned() };
+        let diameter = self.length(vessel.inside_diameter.value);
+        let depth = self.tape(vessel.measures.inside_depth.value);
+        let mut text = self.sentence(Text::ToScale, &[("diameter", &diameter), ("depth", &depth)]);
         if answers.layers.is_empty() {
-            text.push_str(" No layer yet.");
+            text.push_str(self.label(Text::NoLayer));
         }
         for (index, layer) in answers.layers.iter().enumerate() {
-            let number = index + 1;
-            let name = answers
-                .planned
-                .get(index)
-                .map_or_else(String::new, |planned| format!(", {}", self.material(&planned.material.id)));
-            text.push_str(&match &layer.outcome {
-                LayerOutcome::Filled(fill) => format!(
-                    " Layer {number}{name}: the tape reads {} down to its surface, {}.",
-                    self.tape(fill.tape.reading.value),
-                    self.spread(fill.tape.spread)
-                ),
-                LayerOutcome::Problem(_) => format!(" Layer {number}{name}: it can't be done as asked."),
-                LayerOutcome::Unread(_) => format!(" Layer {number}{name}: an entry is missing or makes no sense."),
-                LayerOutcome::Waits => format!(" Layer {number}{name}: it waits for a layer below."),
-            });
+            let number = (index + 1).to_string();
+            let name = answers.planned.get(index).map(|planned| [", ", &self.material(&planned.material.id)].concat());
+            let name = name.unwrap_or_default();
+            let said = match &layer.outcome {
+                LayerOutcome::Filled(fill) => {
+                    let (tape, spread) = (self.tape(fill.tape.reading.value), self.spread(fill.tape.spread));
+                    let places = [("number", &*number), ("name", &name), ("tape", &tape), ("spread", &spread)];
+                    text.push_str(&self.sentence(Text::Layer, &places));
+                    continue;
+                }
+                LayerOutcome::Problem(_) => Text::LayerProblem,
+                LayerOutcome::Unread(_) => Text::LayerUnread,
+                LayerOutcome::Waits => Text::LayerWaits,
+            };
+            text.push_str(&self.sentence(said, &[("number", &number), ("name", &name)]));
         }
         if let Some(Ok(freeboard)) = answers.plan.as_ref().map(|plan| &plan.freeboard) {
             let length = self.tape(freeboard.length.value);
-            text.push_str(&match &freeboard.ratio {
-                Some(ratio) => format!(" Freeboard {length}, {} of the media bed.", self.percent(ratio.value)),
-                None => format!(" Freeboard {length}."),
-            });
+            let share = freeboard.ratio.as_ref().map(|ratio| self.percent(ratio.value));
+            let said = if share.is_some() { Text::FreeboardShare } else { Text::FreeboardOnly };
+            text.push_str(&self.sentence(said, &[("length", &length), ("share", &share.unwrap_or_default())]));
         }
         text
     }

@@ -42,7 +42,7 @@ pub(super) fn text_at(table: &'static [Row], first: usize, at: usize, language: 
 }
 
 macro_rules! labels {
-    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal $(/ $spanish:literal / $french:literal)?),* $(,)? }) => {
+    ($(#[$about:meta])* $name:ident { $($variant:ident = $english:literal / $spanish:literal / $french:literal),* $(,)? }) => {
         $(#[$about])*
         #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
         pub enum $name {
@@ -50,14 +50,9 @@ macro_rules! labels {
         }
 
         impl $name {
-            /// All of them.
-            pub const ALL: &'static [$name] = &[$($name::$variant),*];
-
-            pub(in crate::words) const TEXTS: &'static [$crate::words::label::Row] = {
-                // Worked out while the page is built: a text that isn't held isn't in it.
-                const ROWS: &[$crate::words::label::Row] = &[$(labels!(@row $english $(, $spanish, $french)?)),*];
-                ROWS
-            };
+            // Worked out while the page is built: a text that isn't held isn't in it.
+            pub(in crate::words) const TEXTS: &'static [$crate::words::label::Row] =
+                &[$(const { $crate::words::label::row($english, $spanish, $french) }),*];
         }
 
         impl $crate::words::label::Fixed for $name {
@@ -66,12 +61,6 @@ macro_rules! labels {
                 $crate::words::label::text_at($name::TEXTS, first, self as usize, language)
             }
         }
-    };
-    (@row $english:literal, $spanish:literal, $french:literal) => {
-        $crate::words::label::row($english, $spanish, $french)
-    };
-    (@row $english:literal) => {
-        $crate::words::label::row($english, $english, $english)
     };
 }
 
@@ -83,6 +72,20 @@ macro_rules! names {
         impl $crate::words::label::Fixed for $of {
             fn text(self, language: $crate::words::Language) -> &'static str {
                 match self { $(<$of>::$variant => $name::$variant),* }.text(language)
+            }
+        }
+    };
+}
+
+/// What some values of a type of ours need said, where their names don't say it.
+macro_rules! hints {
+    ($(#[$about:meta])* $name:ident of $of:ty { $($variant:ident = $english:literal / $spanish:literal / $french:literal),* $(,)? }) => {
+        labels! { $(#[$about])* $name { $($variant = $english / $spanish / $french),* } }
+
+        impl $name {
+            /// What is said of a value; nothing of most.
+            pub(in crate::words) const fn of(value: $of) -> Option<$name> {
+                Some(match value { $(<$of>::$variant => $name::$variant,)* _ => return None })
             }
         }
     };
@@ -109,25 +112,40 @@ mod bill;
 pub mod calculation;
 mod card;
 mod care;
+pub(super) mod care_text;
+pub(super) mod field;
+mod keeping;
 pub mod life;
 pub mod loading;
+pub(super) mod measure;
 mod page;
+pub(super) mod picture;
 mod places;
+pub(super) mod price_file;
 mod prices;
+pub(super) mod problem;
 mod quote;
 mod record;
 mod search;
+pub(super) mod step;
+pub(super) mod term;
+pub(super) mod thing;
 mod top;
+mod travel;
+pub(super) mod verdict;
+pub(super) mod water;
 
 pub use bill::BillLabel;
 pub use card::CardLabel;
 pub use care::CareLabel;
+pub use keeping::KeepingLabel;
 pub use page::Label;
 pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
 pub use record::{CorrectionLabel, PhotoLabel};
 pub use search::SearchLabel;
 pub use top::TopLabel;
+pub use travel::TravelLabel;
 pub(super) use {labels, names};
 
 tables![
@@ -136,14 +154,54 @@ tables![
     calculation::CalculationLabel,
     CardLabel,
     CareLabel,
+    care_text::CareText,
+    field::SurveyName,
+    field::SurveyHint,
+    KeepingLabel,
     life::LifeLabel,
     loading::LoadingLabel,
     CorrectionLabel,
     PhotoLabel,
+    measure::TimeText,
+    measure::FoundText,
+    measure::YearText,
+    measure::SupplyName,
+    measure::ChosenText,
+    picture::PictureText,
+    picture::WindowText,
+    price_file::KindName,
+    price_file::CareName,
+    price_file::SizeText,
+    price_file::ChargeName,
+    price_file::ColumnName,
+    price_file::PriceFault,
     PriceLabel,
+    problem::MisreadText,
+    problem::ProblemText,
+    problem::CautionText,
     QuoteLabel,
     SearchLabel,
+    step::LoadingCaution,
+    step::StepText,
+    step::ReadingText,
     super::supply::SupplyLabel,
     super::supply::ToolName,
+    term::TermName,
+    thing::PartName,
+    thing::MaterialName,
+    thing::CountName,
+    thing::Joint,
+    thing::MarkName,
+    thing::BasisName,
+    thing::SourceText,
     TopLabel,
+    TravelLabel,
+    super::travel::PartName,
+    super::travel::ReceiverName,
+    super::travel::FrameFaultSays,
+    verdict::SubjectText,
+    verdict::ReasonText,
+    verdict::RemedyText,
+    water::WaterName,
+    water::WaterHint,
 ];

@@ -5,6 +5,7 @@ use bedwright_calc::quantity::{Amount, Concentration, Figure, Term, Time, Volume
 
 use super::Manner;
 use super::label::life::{LifeLabel, life_name, limited_by};
+use super::label::measure::TimeText;
 use crate::answers::life::{Expected, LifeAnswers, LifeName, LimitedBy};
 use crate::entry::Unit;
 use crate::field::WaterField;
@@ -16,18 +17,18 @@ impl Manner {
         const DAY: f64 = 86_400.0;
         const YEAR: f64 = 365.25 * DAY;
         let seconds = time.value;
-        let (value, unit) = if seconds >= 2.0 * YEAR {
-            (seconds / YEAR, "years")
+        let (value, text) = if seconds >= 2.0 * YEAR {
+            (seconds / YEAR, TimeText::Years)
         } else if seconds >= YEAR / 6.0 {
-            (seconds / (YEAR / 12.0), "months")
+            (seconds / (YEAR / 12.0), TimeText::Months)
         } else if seconds >= 2.0 * DAY {
-            (seconds / DAY, "days")
+            (seconds / DAY, TimeText::Days)
         } else if seconds >= 2.0 * 3600.0 {
-            (seconds / 3600.0, "h")
+            (seconds / 3600.0, TimeText::Hours)
         } else {
-            (seconds / 60.0, "min")
+            (seconds / 60.0, TimeText::Minutes)
         };
-        format!("{} {unit}", self.decimal(value, usize::from(value < 10.0)))
+        self.sentence(text, &[("number", &self.decimal(value, usize::from(value < 10.0)))])
     }
 
     /// A hardness or an alkalinity in every unit the trade uses for it.
@@ -50,7 +51,7 @@ impl Manner {
         let unit = if self.metric { Unit::CubicMetre } else { Unit::UsGallon };
         let value = unit.from_si(volume.value);
         let places = if value >= 10.0 { 0 } else { 2 };
-        format!("{} {}", self.decimal(value, places), unit.symbol())
+        format!("{} {}", self.decimal(value, places), self.unit(unit))
     }
 
     /// A figure of a bed's life as the trade writes it.
@@ -67,7 +68,7 @@ impl Manner {
             (LifeName::ResinCapacity, Amount::Concentration(x)) => {
                 let unit = WaterField::ResinCapacity.usual_unit(self.metric);
                 let places = usize::from(self.metric);
-                format!("{} {}", self.decimal(unit.from_si(x.to_kilograms_per_cubic_metre()), places), unit.symbol())
+                format!("{} {}", self.decimal(unit.from_si(x.to_kilograms_per_cubic_metre()), places), self.unit(unit))
             }
             (LifeName::HalfTime | LifeName::ContactTimeNeeded, Amount::Time(x)) => {
                 format!("{} s", self.decimal(x.value, 0))
@@ -109,20 +110,11 @@ impl Manner {
         } else if by < -0.5 {
             LifeLabel::Shorter
         } else {
-            return Some(format!(
-                "{}: {} {}",
-                self.term(first.term),
-                self.label(how),
-                self.label(LifeLabel::Unchanged)
-            ));
+            let unchanged = [self.label(how), " ", self.label(LifeLabel::Unchanged)].concat();
+            return Some(self.named(self.term(first.term), &unchanged));
         };
-        Some(format!(
-            "{}: {} {} % {}",
-            self.term(first.term),
-            self.label(how),
-            self.decimal(by.abs(), 0),
-            self.label(turn)
-        ))
+        let changed = [self.label(how), " ", &self.decimal(by.abs(), 0), " % ", self.label(turn)].concat();
+        Some(self.named(self.term(first.term), &changed))
     }
 
     /// What ends it.
@@ -162,7 +154,7 @@ impl Manner {
         });
         let year = self.year_of(life).map(|year| {
             let each = if count > 1 { [" ", self.label(LifeLabel::EachOf)].concat() } else { String::new() };
-            [self.label(LifeLabel::InYearQuoted), &each, ": ", &year].concat()
+            [self.label(LifeLabel::InYearQuoted), &each, self.colon(), &year].concat()
         });
         let parts: Vec<String> = [lasts, year].into_iter().flatten().collect();
         (!parts.is_empty()).then(|| [&parts.join("; "), "."].concat())

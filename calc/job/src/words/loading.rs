@@ -1,13 +1,13 @@
 //! The sheets of removal and loading in words: steps, cautions, what a tape reading says.
 
-use bedwright_calc::fill::{Deviation, Rung, SurfaceState, Tape};
-use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Length, VolumeRate};
+mod reading;
+mod step;
 
-use super::{LoadingLabel, Manner, en};
-use crate::answers::VesselAnswers;
-use crate::loading::{Lack, LoadAnswers, StepRow};
-use crate::sections::loading::{ReadingPlace, RemovalMethod, WorkSheet};
+use bedwright_calc::fill::{SurfaceState, Tape};
+use bedwright_calc::material::Pack;
+
+use super::{LoadingLabel, Manner};
+use crate::sections::loading::{RemovalMethod, WorkSheet};
 
 /// A step in words: what to do, then how, a line each.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -49,56 +49,10 @@ pub const fn sheet(sheet: WorkSheet) -> LoadingLabel {
 }
 
 impl Manner {
-    /// A step with this vessel's figures; `wash` is the flow its backwash is set to, where known.
-    #[must_use]
-    pub fn step(
-        &self,
-        row: &StepRow,
-        of: &LoadAnswers,
-        answers: &VesselAnswers,
-        wash: Option<VolumeRate>,
-    ) -> StepWords {
-        en::loading::step(*self, row, of, answers, wash)
-    }
-
-    /// The cautions of a sheet for a vessel, a sentence each.
-    #[must_use]
-    pub fn cautions(&self, sheet: WorkSheet, answers: &VesselAnswers) -> Vec<&'static str> {
-        en::loading::cautions(sheet, answers)
-    }
-
     /// A reading to expect, with its spread: "31 1/2 in ± 1 in".
     #[must_use]
     pub fn tape_and_spread(&self, tape: &Tape) -> String {
         [&self.tape(tape.reading.value), " ", &self.spread(tape.spread)].concat()
-    }
-
-    /// What a reading beyond the spread says: how far off, in packs, and what is likely, a sentence each. Nothing where it
-    /// lies within the spread.
-    #[must_use]
-    pub fn deviation(&self, rung: &Rung, found: &Deviation, pack: &Pack) -> Vec<String> {
-        if found.within {
-            return Vec::new();
-        }
-        en::loading::deviation(*self, rung, found, pack)
-    }
-
-    /// How far a surface stands from where it was expected: "1 3/8 in lower".
-    #[must_use]
-    pub fn higher(&self, higher: Length) -> String {
-        en::loading::higher(*self, higher)
-    }
-
-    /// Where on the way a reading belongs.
-    #[must_use]
-    pub fn place(&self, place: &ReadingPlace, of: &LoadAnswers, answers: &VesselAnswers) -> String {
-        en::loading::place(*self, place, of, answers)
-    }
-
-    /// What keeps a loading from being signed.
-    #[must_use]
-    pub fn lack(&self, lack: &Lack, of: &LoadAnswers, answers: &VesselAnswers) -> String {
-        en::loading::lack(*self, lack, of, answers)
     }
 
     /// Day and time of a stamp, as they were where it was made: "2026-11-26 09:20".

@@ -1,13 +1,15 @@
 //! What is said of the price list: names of rows, kinds and cautions, and why a text or a file isn't taken.
 
+mod fault;
+
 use bedwright_calc::material::{Container, Pack};
 use bedwright_calc::quantity::metres;
 use bedwright_calc::supply::{Fitting, Item, Money};
 
-use super::{Manner, PriceLabel, en};
+use super::label::price_file::ChargeName;
+use super::{Manner, PriceLabel};
 use crate::entry::Entry;
-use crate::prices::csv::{Column, FileFault, RowFault};
-use crate::prices::{AmountFault, Care, Catalogue, PriceKind, PriceRow, SizeFault, amount_text};
+use crate::prices::{Care, Catalogue, PriceKind, PriceRow, amount_text};
 
 impl Manner {
     /// What a row is called: as typed, else as the page calls the item of its key; empty for neither.
@@ -26,8 +28,8 @@ impl Manner {
     }
 
     fn key_name(&self, key: &str) -> Option<String> {
-        en::prices::charge(key)
-            .map(|(name, _)| name.to_owned())
+        charge(key)
+            .map(|(name, _)| self.label(name).to_owned())
             .or_else(|| item_of(key).map(|item| self.item(&item)))
             .or_else(|| key.strip_prefix("material:").map(|material| self.material(material)))
     }
@@ -38,8 +40,8 @@ impl Manner {
         if !row.unit.trim().is_empty() {
             return row.unit.clone();
         }
-        match (en::prices::charge(&row.key), item_of(&row.key)) {
-            (Some((_, unit)), _) => unit.to_owned(),
+        match (charge(&row.key), item_of(&row.key)) {
+            (Some((_, unit)), _) => unit.map(|unit| self.label(unit).to_owned()).unwrap_or_default(),
             (None, Some(Item::Pack { pack, .. })) => {
                 self.container(Pack::of(&pack).map_or(Container::Bag, |pack| pack.container), 1).to_owned()
             }
@@ -62,13 +64,13 @@ impl Manner {
     /// What a row prices.
     #[must_use]
     pub fn price_kind(&self, kind: PriceKind) -> &'static str {
-        en::prices::kind(kind)
+        self.label(kind)
     }
 
     /// How a thing is stored, or what can hurt about it.
     #[must_use]
     pub fn care(&self, care: Care) -> &'static str {
-        en::prices::care(care)
+        self.label(care)
     }
 
     /// An amount of money, every place of it.
@@ -81,46 +83,24 @@ impl Manner {
     #[must_use]
     pub fn size_entry(&self, size: &Entry) -> String {
         match size.understood() {
-            Ok(understood) if !understood.names_unit => [&size.text, " ", size.unit.symbol()].concat(),
+            Ok(understood) if !understood.names_unit => [&size.text, " ", self.unit(size.unit)].concat(),
             _ => size.text.clone(),
         }
     }
+}
 
-    /// A column of the price list's file.
-    #[must_use]
-    pub fn price_column(&self, column: Column) -> &'static str {
-        en::prices::column(column)
-    }
-
-    /// Why a text isn't an amount.
-    #[must_use]
-    pub fn amount_fault(&self, fault: AmountFault) -> String {
-        en::prices::amount_fault(fault)
-    }
-
-    /// Why a text is no size.
-    #[must_use]
-    pub fn size_fault(&self, fault: SizeFault) -> &'static str {
-        en::prices::size_fault(fault)
-    }
-
-    /// That a text has more letters than fit.
-    #[must_use]
-    pub fn too_long(&self, letters: usize, most: usize) -> String {
-        en::prices::too_long(letters, most)
-    }
-
-    /// Why a row of a file isn't taken.
-    #[must_use]
-    pub fn row_fault(&self, fault: &RowFault) -> String {
-        en::prices::row_fault(fault)
-    }
-
-    /// Why a file isn't tried.
-    #[must_use]
-    pub fn file_fault(&self, fault: &FileFault) -> String {
-        en::prices::file_fault(fault)
-    }
+/// The name of a charge that ships with the page, and what it is counted in.
+fn charge(key: &str) -> Option<(ChargeName, Option<ChargeName>)> {
+    Some(match key {
+        "labour:on_site" => (ChargeName::OnSite, Some(ChargeName::Hour)),
+        "labour:travel" => (ChargeName::Travel, Some(ChargeName::Hour)),
+        "disposal:drum" => (ChargeName::Drum, Some(ChargeName::DrumUnit)),
+        "disposal:spent_media" => (ChargeName::SpentMedia, Some(ChargeName::DrumUnit)),
+        "disposal:determination" => (ChargeName::Determination, Some(ChargeName::EachUnit)),
+        "freight:weight" => (ChargeName::FreightWeight, None),
+        "freight:delivery" => (ChargeName::Delivery, Some(ChargeName::EachUnit)),
+        _ => return None,
+    })
 }
 
 /// The item a row of this key prices.

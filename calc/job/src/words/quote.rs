@@ -6,6 +6,7 @@ use bedwright_calc::supply::{Halves, JobKind, Money};
 use rust_decimal::Decimal;
 
 use super::choices::kind as kind_label;
+use super::label::measure::YearText;
 use super::{Manner, QuoteLabel};
 use crate::entry::Unit;
 use crate::field::{LineField, QuoteField};
@@ -132,7 +133,7 @@ impl Manner {
     /// Hours, as a unit of work.
     #[must_use]
     pub fn hours(&self) -> &'static str {
-        "h"
+        self.label(YearText::Hour)
     }
 
     /// Why a quote can't be issued.
@@ -173,14 +174,15 @@ impl Manner {
         let volume = self.yearly_volume(water.value);
         let minutes = self.decimal(time.value / 60.0, 1);
         let (flow, washes) = (self.flow(flow), self.decimal(washes, 1));
-        match vessels {
-            1 => {
-                format!("{volume} of wash water a year: {flow} for {minutes} min, {washes} times.")
-            }
-            vessels => {
-                format!("{volume} of wash water a year: {flow} for {minutes} min, {washes} times, {vessels} vessels.")
-            }
-        }
+        let text = if vessels == 1 { YearText::WashWater } else { YearText::WashWaterOfMany };
+        let places = [
+            ("volume", &*volume),
+            ("flow", &flow),
+            ("minutes", &minutes),
+            ("washes", &washes),
+            ("vessels", &vessels.to_string()),
+        ];
+        self.sentence(text, &places)
     }
 
     fn yearly_volume(&self, volume: Volume) -> String {
@@ -193,7 +195,7 @@ impl Manner {
     /// Salt of a year, as it was typed.
     #[must_use]
     pub fn salt_a_year(&self, salt: Mass) -> String {
-        format!("{} of salt a year, as typed; not worked out from the resin.", self.mass(salt))
+        self.sentence(YearText::Salt, &[("mass", &self.mass(salt))])
     }
 }
 

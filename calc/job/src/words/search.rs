@@ -6,6 +6,7 @@ use bedwright_calc::vessel::NominalDiameter;
 
 use super::Manner;
 use super::label::SearchLabel;
+use super::label::measure::FoundText;
 use crate::entry::Unit;
 
 impl Manner {
@@ -20,10 +21,10 @@ impl Manner {
     #[must_use]
     pub fn vessels(&self, count: u32, arrangement: Arrangement) -> String {
         match (count, arrangement) {
-            (1, _) => "one vessel".to_owned(),
-            (_, Arrangement::TwinAlternating) => "two, in turn".to_owned(),
-            (_, Arrangement::LeadLag) => "two, one after the other".to_owned(),
-            (..) => [&count.to_string(), " side by side"].concat(),
+            (1, _) => self.label(FoundText::One).to_owned(),
+            (_, Arrangement::TwinAlternating) => self.label(FoundText::Twin).to_owned(),
+            (_, Arrangement::LeadLag) => self.label(FoundText::LeadLag).to_owned(),
+            _ => self.sentence(FoundText::SideBySide, &[("count", &count.to_string())]),
         }
     }
 
@@ -31,13 +32,13 @@ impl Manner {
     #[must_use]
     pub fn margin(&self, margin: &Margin) -> String {
         let spare = margin.ratio.value - 1.0;
-        let name = self.term(margin.quantity);
+        let what = ("what", self.term(margin.quantity));
         if !margin.met {
-            [name, ": ", &self.percent(-spare.min(0.0)), " short"].concat()
+            self.sentence(FoundText::Short, &[what, ("share", &self.percent(-spare.min(0.0)))])
         } else if spare < 1.0 {
-            [name, ": ", &self.percent(spare.max(0.0)), " to spare"].concat()
+            self.sentence(FoundText::Spare, &[what, ("share", &self.percent(spare.max(0.0)))])
         } else {
-            [name, ": ", &self.decimal(margin.ratio.value, 1), " times what is asked"].concat()
+            self.sentence(FoundText::Times, &[what, ("times", &self.decimal(margin.ratio.value, 1))])
         }
     }
 
@@ -55,6 +56,6 @@ impl Manner {
     /// A size in which not even one pack has room, and why.
     #[must_use]
     pub fn too_small(&self, size: &NominalDiameter, problem: &Problem) -> String {
-        [&self.nominal(size), ": ", self.label(SearchLabel::TooSmall), ". ", &self.problem(problem)].concat()
+        [&self.nominal(size), self.colon(), self.label(SearchLabel::TooSmall), ". ", &self.problem(problem)].concat()
     }
 }

@@ -18,6 +18,8 @@
 //! | `care` | what the card of a tag says, from records as somebody would add them |
 //! | `care_papers` | what a card shows from visit to visit; card, due list and labels on paper |
 //! | `envelope` | what travels comes whole or is refused with the reason |
+//! | `travel` | parts and costs that stay, messages, frames, and the way back |
+//! | `backup` | everything in one file comes back whole or is refused, and says beforehand what it would do |
 //! | `join` | two states of one job become one, and nothing typed on either side is lost unasked |
 //! | `plan` | what the command-line example prints |
 //! | `search` | a search is kept, says what it misses, and one change makes the vessel |
@@ -28,6 +30,7 @@
 
 mod answers;
 mod as_loaded;
+mod backup;
 mod care;
 mod care_papers;
 mod csv;
@@ -46,6 +49,7 @@ mod schema;
 mod schema_records;
 mod search;
 mod sentences;
+mod travel;
 
 use std::path::{Path, PathBuf};
 

@@ -25,7 +25,7 @@ impl Axes<'_> {
     /// Flows at the left.
     pub fn flows(&self, sketch: &mut Sketch, figures: &[(f64, String)]) {
         let (room, size) = (&self.plot.room, self.size);
-        sketch.text(Class::Small, None, (1.0, size), Anchor::Start, size, self.manner.window_flow());
+        sketch.text(Class::Small, None, (1.0, size), Anchor::Start, size, &self.manner.window_flow());
         for (flow, text) in figures {
             let y = crisp(self.plot.y(self.plot.si(*flow)));
             sketch.line(Class::ChartTick, None, (room.left, y), (room.left + 5.0, y));
