@@ -201,7 +201,7 @@ fn a_label_says_what_is_due_next_where_the_card_knows_it_and_leaves_a_line_where
     let mut job = jobs::sample();
     let due = |job: &Job, tag: &str| {
         let (answers, bill) = job_answers(job);
-        let all = stickers(job, &answers, &bill, Manner::default(), TODAY);
+        let all = stickers(job, &answers, &bill, Manner::default(), TODAY, 62.0);
         let label = all.iter().find(|label| label.title == tag).unwrap();
         label.lines.iter().find(|(name, _)| name == "Next due").unwrap().1.clone()
     };
