@@ -25,6 +25,7 @@ pub mod storage;
 pub mod store;
 pub mod tabs;
 pub mod timer;
+pub mod trace;
 pub mod update;
 
 pub use fault::Fault;
