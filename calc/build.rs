@@ -190,6 +190,11 @@ fn main() {
     id_enum(&mut out, "Formula", "How a figure was reached: a row of `formulas.csv`.", &table.ids(""));
     let _ = writeln!(out, "static FORMULAS: &[FormulaRow] = &[");
     for (line, row) in &table.rows {
+        // A noun that isn't one stops the compiler.
+        let gives = match table.text(*line, row, "gives") {
+            "" => "None".to_owned(),
+            noun => format!("Some(Term::{})", variant(noun)),
+        };
         let checked: Vec<String> = match table.filled(*line, row, "checked") {
             "none" => Vec::new(),
             ids => ids
@@ -204,7 +209,7 @@ fn main() {
         };
         let _ = writeln!(
             out,
-            "    FormulaRow {{ statement: {:?}, source: {}, checks: &[{}] }},",
+            "    FormulaRow {{ statement: {:?}, source: {}, checks: &[{}], gives: {gives} }},",
             table.filled(*line, row, "statement"),
             sources.check(&table, *line, row, "source"),
             checked.join(", "),

@@ -18,6 +18,7 @@ mod problem;
 mod quote;
 mod search;
 pub mod supply;
+mod sure;
 pub mod travel;
 mod verdict;
 mod window;
@@ -28,7 +29,9 @@ pub use label::loading::LoadingLabel;
 use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;
-pub use label::{BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, TopLabel, TravelLabel};
+pub use label::{
+    BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, SureLabel, TopLabel, TravelLabel,
+};
 pub use language::Language;
 pub use supply::SupplyLabel;
 pub use verdict::VerdictWords;

@@ -50,6 +50,7 @@ mod start;
 mod storage;
 mod stored;
 mod supply;
+mod sure;
 mod unlike;
 mod update;
 mod washing;

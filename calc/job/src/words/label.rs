@@ -126,6 +126,7 @@ pub(super) mod problem;
 mod quote;
 mod search;
 pub(super) mod step;
+pub(super) mod sure;
 pub(super) mod term;
 pub(super) mod thing;
 mod top;
@@ -140,6 +141,7 @@ pub use page::Label;
 pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
 pub use search::SearchLabel;
+pub use sure::SureLabel;
 pub use top::TopLabel;
 pub use travel::TravelLabel;
 pub(super) use {labels, names};
@@ -174,6 +176,10 @@ tables![
     problem::CautionText,
     QuoteLabel,
     SearchLabel,
+    sure::AssumptionName,
+    sure::CheckName,
+    sure::FormulaName,
+    sure::SureLabel,
     step::LoadingCaution,
     step::StepText,
     step::ReadingText,
