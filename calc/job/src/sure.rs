@@ -73,11 +73,10 @@ fn of_formula(formula: Formula, manner: Manner) -> Line {
 }
 
 fn held_by(check: Check, manner: Manner) -> String {
-    let pattern = match check.way() {
-        CheckWay::Outside => SureLabel::Outside,
-        CheckWay::Again => SureLabel::Again,
-    };
-    manner.sentence(pattern, &[("with", check.with())])
+    match check.way() {
+        CheckWay::Outside => check.with().to_owned(),
+        CheckWay::Again => manner.sentence(SureLabel::Again, &[("what", manner.label(check)), ("with", check.with())]),
+    }
 }
 
 fn of_check(check: Check, manner: Manner) -> Line {
