@@ -77,7 +77,7 @@ pub async fn screens(page: &Page) -> Vec<String> {
     let card = vessels[0].clone() + "/card/CF-1";
     let beside = [card]
         .into_iter()
-        .chain(["#/due", "#/prices", "#/backup", "#/sure", "#/settings"].map(str::to_owned))
+        .chain(["#/due", "#/prices", "#/backup", "#/settings"].map(str::to_owned))
         .collect::<Vec<_>>();
     [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), beside].concat()
 }
