@@ -30,7 +30,8 @@ use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;
 pub use label::{
-    BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, SureLabel, TopLabel, TravelLabel,
+    BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, KeepingLabel, Label, PhotoLabel, PriceLabel, QuoteLabel,
+    SureLabel, TopLabel, TravelLabel,
 };
 pub use language::Language;
 pub use supply::SupplyLabel;

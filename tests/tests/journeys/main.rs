@@ -4,7 +4,8 @@
 //! |---|---|
 //! | [`site`] | the served folder, which can be stopped and started again |
 //! | [`folder`] | folders that end with their value: profiles, downloads, builds |
-//! | [`browser`] | chromedriver and one session of Chromium |
+//! | [`driver`] | an engine, and the program that drives it |
+//! | [`browser`] | one session of a browser |
 //! | [`page`] | the page's controls, found as a screen reader finds them: by role and name |
 //! | [`paper`] | what would be printed, read back |
 //! | [`axe`] | the accessibility rules that a program can check |
@@ -22,9 +23,12 @@ mod axe;
 mod backup;
 mod browser;
 mod calculated;
+mod card;
 mod care;
 mod checked;
 mod crash;
+mod driver;
+mod engines;
 mod filter;
 mod finds;
 mod folder;
@@ -38,6 +42,7 @@ mod mistakes;
 mod offline;
 mod page;
 mod paper;
+mod photo;
 mod picture;
 mod plan;
 mod prices;
@@ -51,7 +56,9 @@ mod storage;
 mod stored;
 mod supply;
 mod sure;
+mod tabs;
 mod unlike;
 mod update;
 mod washing;
 mod water;
+mod wiped;
