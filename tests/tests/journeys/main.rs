@@ -56,6 +56,7 @@ mod storage;
 mod stored;
 mod supply;
 mod tabs;
+mod travel;
 mod unlike;
 mod update;
 mod washing;
