@@ -55,6 +55,7 @@ mod start;
 mod storage;
 mod stored;
 mod supply;
+mod sure;
 mod tabs;
 mod travel;
 mod unlike;
