@@ -128,6 +128,7 @@ mod quote;
 mod record;
 mod search;
 pub(super) mod step;
+pub(super) mod sure;
 pub(super) mod term;
 pub(super) mod thing;
 mod top;
@@ -144,6 +145,7 @@ pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
 pub use record::{CorrectionLabel, PhotoLabel};
 pub use search::SearchLabel;
+pub use sure::SureLabel;
 pub use top::TopLabel;
 pub use travel::TravelLabel;
 pub(super) use {labels, names};
@@ -181,6 +183,10 @@ tables![
     problem::CautionText,
     QuoteLabel,
     SearchLabel,
+    sure::AssumptionName,
+    sure::CheckName,
+    sure::FormulaName,
+    sure::SureLabel,
     step::LoadingCaution,
     step::StepText,
     step::ReadingText,
