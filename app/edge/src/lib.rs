@@ -23,6 +23,7 @@ pub mod random;
 pub mod storage;
 pub mod store;
 pub mod tabs;
+pub mod texts;
 pub mod timer;
 pub mod update;
 

@@ -28,11 +28,10 @@ enum Size {
 pub fn labels_page(desk: Desk) -> El {
     let say = move |label: SupplyLabel| desk.label(label);
     let bill = desk.bill();
-    let manner = desk.manner();
     let all: Worked<Vec<Sticker>> = Worked::new(move || {
         let ids = desk.of_job(|job| job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect::<Vec<_>>());
         let answers: Vec<Arc<VesselAnswers>> = ids.iter().filter_map(|id| desk.answers(id).get()).collect();
-        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, manner, &today())))
+        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, desk.paper_manner(), &today())))
     });
     let size = Worked::new(move || {
         let of = |field: SupplyField| {
@@ -104,7 +103,8 @@ fn label_on(desk: Desk, label: &Sticker, (x, y): (f64, f64), (width, height): (f
     };
     let mut body = el("div", "label-body").kid(el("dl", "label-lines").kids(label.lines.iter().map(line).collect()));
     if label.code {
-        body = body.kid(el("div", "label-code").kid(el("span", "").text(desk.label(SupplyLabel::QrRoom))));
+        body =
+            body.kid(el("div", "label-code").kid(el("span", "").text(desk.paper_manner().label(SupplyLabel::QrRoom))));
     }
     el("section", "label")
         .set("data-key", &label.key)
