@@ -17,7 +17,7 @@ pub fn settings_page(desk: Desk) -> El {
             let now = move || Some(desk.person.with(read));
             pick(desk.label(label), group, &names, now, move |at| desk.prefer(|person| take(person, at)))
         };
-    el("main", "page settings")
+    el("main", "page")
         .kid(el("h1", "page-title").text(desk.label(Label::Settings)))
         .kid(language(desk))
         .kid(ask(

@@ -142,6 +142,9 @@ pub use search::SearchLabel;
 pub use top::TopLabel;
 pub(super) use {labels, names};
 
+#[cfg(test)]
+mod tests;
+
 tables![
     Label,
     BillLabel,
