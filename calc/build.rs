@@ -62,6 +62,15 @@ impl Table {
         }
     }
 
+    /// A positive whole number.
+    fn whole(&self, line: u64, row: &Row, column: &str) -> u32 {
+        let t = self.filled(line, row, column);
+        match t.parse::<u32>() {
+            Ok(x) if x > 0 => x,
+            _ => self.stop(line, column, &format!("“{t}” is not a positive whole number")),
+        }
+    }
+
     fn one_of<'a>(&self, line: u64, row: &'a Row, column: &str, allowed: &[&str]) -> &'a str {
         let t = self.filled(line, row, column);
         if !allowed.contains(&t) {
@@ -158,15 +167,47 @@ fn main() {
     let _ = writeln!(out, "];");
     let sources = Sources(ids);
 
+    let table = Table::read("checks.csv");
+    let checks = table.ids("");
+    id_enum(&mut out, "Check", "Something outside that our results are compared with: a row of `checks.csv`.", &checks);
+    let _ = writeln!(out, "static CHECKS: &[CheckRow] = &[");
+    for (line, row) in &table.rows {
+        let way = table.one_of(*line, row, "way", &["outside", "again"]);
+        let of = table.one_of(*line, row, "of", &["rows", "vessels", "currencies"]);
+        let _ = writeln!(
+            out,
+            "    CheckRow {{ with: {:?}, way: CheckWay::{}, file: {:?}, count: {}, of: Counted::{} }},",
+            table.filled(*line, row, "with"),
+            variant(way),
+            table.filled(*line, row, "file"),
+            table.whole(*line, row, "count"),
+            variant(of),
+        );
+    }
+    let _ = writeln!(out, "];");
+
     let table = Table::read("formulas.csv");
     id_enum(&mut out, "Formula", "How a figure was reached: a row of `formulas.csv`.", &table.ids(""));
     let _ = writeln!(out, "static FORMULAS: &[FormulaRow] = &[");
     for (line, row) in &table.rows {
+        let checked: Vec<String> = match table.filled(*line, row, "checked") {
+            "none" => Vec::new(),
+            ids => ids
+                .split(' ')
+                .map(|id| {
+                    if !checks.iter().any(|check| check == id) {
+                        table.stop(*line, "checked", &format!("“{id}” is no check in checks.csv"));
+                    }
+                    format!("Check::{}", variant(id))
+                })
+                .collect(),
+        };
         let _ = writeln!(
             out,
-            "    FormulaRow {{ statement: {:?}, source: {} }},",
+            "    FormulaRow {{ statement: {:?}, source: {}, checks: &[{}] }},",
             table.filled(*line, row, "statement"),
             sources.check(&table, *line, row, "source"),
+            checked.join(", "),
         );
     }
     let _ = writeln!(out, "];");
@@ -637,6 +678,7 @@ fn split(out: &str) {
     for line in out.lines() {
         let starts = [
             ("/// A document, or the plain", "sources"),
+            ("/// Something outside that", "checks"),
             ("/// How a figure was reached", "formulas"),
             ("/// A number assumed", "assumptions"),
             ("static NOMINAL_DIAMETERS", "vessels"),

@@ -20,8 +20,10 @@ use crate::person::Theme;
 use crate::picking::picking_page;
 use crate::prices::prices_page;
 use crate::quote::quote_page;
+use crate::receive::receive_page;
 use crate::route::Route;
 use crate::search::search_page;
+use crate::send::send_page;
 use crate::service::card_page;
 use crate::settings::settings_page;
 use crate::survey_sheet::survey_sheet_page;
@@ -75,12 +77,14 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Settings => settings_page(desk),
         Route::Backup => backup_page(desk),
         Route::Due => due_page(desk),
+        Route::Receive(code) => receive_page(desk, code),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),
         ),
         Route::Job(_) => job_page(desk),
         Route::Vessel(_, vessel) => vessel_page(desk, vessel),
         Route::Search(_) => search_page(desk),
+        Route::Send(_) => send_page(desk),
         Route::Card(_, vessel, tag) => card_page(desk, vessel, tag),
         Route::Bill(_) => bill_page(desk),
         Route::Picking(_) => picking_page(desk),

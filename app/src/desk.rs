@@ -7,6 +7,7 @@ mod opened;
 mod prices;
 mod quoting;
 mod shelf;
+mod travel;
 
 use std::cell::{Cell, RefCell};
 use std::sync::Arc;
@@ -35,6 +36,7 @@ pub use backing::{Dry, Handed, Ready, Room};
 pub use opened::Opened;
 use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
+pub use travel::Tray;
 
 /// Keys of everything this page keeps start like this.
 const PREFIX: &str = "bedwright/";
@@ -111,6 +113,8 @@ pub struct Parts {
     pub turned: Held<u32>,
     /// The language papers are printed in, where it isn't the person's own.
     pub paper_language: Held<Option<Language>>,
+    /// What came from somebody else and isn't taken in yet.
+    pub tray: Held<Option<Tray>>,
     /// The price list of this device.
     pub prices: ListOnDesk,
     /// What went into the last backup.
@@ -152,6 +156,7 @@ impl Desk {
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
             paper_language: Held::new(None),
+            tray: Held::new(None),
             prices: ListOnDesk::new(list),
             ledger: Held::new(ledger),
             answers: RefCell::default(),

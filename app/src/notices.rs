@@ -1,7 +1,7 @@
 //! What must be seen until it is settled: at the top of every screen, one of a kind.
 
 use bedwright_edge::fault::Fault;
-use bedwright_job::words::{Label, LoadingLabel};
+use bedwright_job::words::{Label, LoadingLabel, TravelLabel};
 
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el};
@@ -18,8 +18,8 @@ pub enum Notice {
     UpdateWaiting,
     /// Another tab took a new version.
     UpdateElsewhere,
-    /// A file was not opened, and why.
-    FileNotRead(Label),
+    /// Two states of a job became one.
+    Joined,
     /// A part of the open job is of a later version.
     Locked,
     /// What was to be changed was signed.
@@ -114,9 +114,7 @@ fn line(desk: Desk, about: &Notice) -> El {
                 .kid(text(Label::UpdateElsewhere))
                 .kid(button("", desk.label(Label::Reload), move || desk.reload()))
         }
-        Notice::FileNotRead(why) => {
-            caution().kid(text(Label::FileNotRead).text(" ").text(desk.label(*why))).kid(dismiss(Label::Dismiss))
-        }
+        Notice::Joined => notice("notice").kid(said(desk.label(TravelLabel::Joined))).kid(dismiss(Label::Dismiss)),
         Notice::Frozen => caution().kid(said(desk.label(LoadingLabel::Frozen))).kid(dismiss(Label::Dismiss)),
         Notice::Locked => caution().kid(text(Label::LockedSection)).kid(dismiss(Label::Dismiss)),
     }

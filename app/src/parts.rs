@@ -7,6 +7,7 @@ pub mod entry;
 pub mod equation;
 pub mod how;
 pub mod live;
+pub mod qr;
 pub mod sheet;
 pub mod signal;
 pub mod typing;

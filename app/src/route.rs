@@ -36,6 +36,10 @@ pub enum Route {
     Loadings(Id),
     /// A sheet of a vessel, told by its tag.
     Sheet(WorkSheet, Id, Id, String),
+    /// Sending a job.
+    Send(Id),
+    /// Taking a job in; with the code of a link, where one was followed.
+    Receive(String),
     /// The price list of this device.
     Prices,
     /// The person's ways.
@@ -62,9 +66,12 @@ impl Route {
             ["jobs", job, "labels"] => Route::Labels(Id::new(job)),
             ["jobs", job, "survey-sheet"] => Route::SurveySheet(Id::new(job)),
             ["jobs", job, "calculation"] => Route::Calculation(Id::new(job)),
+            ["jobs", job, "send"] => Route::Send(Id::new(job)),
             ["jobs", job, "loading"] => Route::Loadings(Id::new(job)),
             ["jobs", job, sheet, vessel] => Route::sheet(job, sheet, vessel, ""),
             ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
+            ["open"] => Route::Receive(String::new()),
+            ["open", code] => Route::Receive(decode(code)),
             ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
             ["backup"] => Route::Backup,
@@ -102,10 +109,19 @@ impl Route {
                 let end = if tag.is_empty() { String::new() } else { format!("/{tag}") };
                 format!("#/jobs/{job}/{}/{vessel}{end}", sheet.id())
             }
+            Route::Send(job) => format!("#/jobs/{job}/send"),
+            Route::Receive(code) if code.is_empty() => "#/open".to_owned(),
+            Route::Receive(code) => format!("#/open/{code}"),
             Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
             Route::Backup => "#/backup".to_owned(),
         }
+    }
+
+    /// A screen of a job, by the last part of its address; the job itself for one that isn't known.
+    pub fn landing(job: &Id, lands_on: &str) -> Route {
+        let route = Route::of(&format!("#/jobs/{job}/{lands_on}"));
+        if route.job() == Some(job) { route } else { Route::Job(job.clone()) }
     }
 
     /// The job it is about.
@@ -123,8 +139,9 @@ impl Route {
             | Route::SurveySheet(job)
             | Route::Calculation(job)
             | Route::Loadings(job)
+            | Route::Send(job)
             | Route::Sheet(_, job, _, _) => Some(job),
-            Route::Jobs | Route::Due | Route::Prices | Route::Settings | Route::Backup => None,
+            Route::Jobs | Route::Due | Route::Receive(_) | Route::Prices | Route::Settings | Route::Backup => None,
         }
     }
 }

@@ -2,6 +2,7 @@
 
 pub mod amount;
 pub mod assumption;
+pub mod check;
 pub mod concentration;
 pub mod figure;
 pub mod problem;
@@ -13,6 +14,7 @@ pub mod verdict;
 
 pub use amount::Amount;
 pub use assumption::Assumption;
+pub use check::{Check, CheckWay, Counted};
 pub use concentration::Concentration;
 pub use figure::{Basis, Figure, Formula, Input, Known};
 pub use problem::{Caution, Fault, Problem};

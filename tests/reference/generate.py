@@ -13,6 +13,7 @@ import sys
 
 sys.dont_write_bytecode = True  # leave nothing beside the tables
 
+import balances
 import bed_depth
 import calibration
 import carbonate
@@ -41,7 +42,7 @@ import water
 
 TABLES = [vessel_volume, vessel_height, head_shape, sieve, water, packed_bed, minimum_fluidisation, fluidised,
           terminal_speed, grading, expansion, quote, tape_spread, carbonate, contactor, magnesia, bed_depth, student_t, calibration,
-          spent, media_loss, packs, cutting]
+          spent, media_loss, packs, cutting, balances]
 
 
 def in_sample(key, percent):

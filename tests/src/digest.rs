@@ -1,8 +1,8 @@
 //! Boiling many values down to one number that changes with any bit of any of them.
 
 use crate::{
-    beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds, packings,
-    packs, quotes, sieves, tape_spreads, vessels, water,
+    balances, beds, carbonates, contactors, expansions, fills, fluidisation, gradings, heads, lives, packed_beds,
+    packings, packs, quotes, sieves, tape_spreads, vessels, water,
 };
 
 /// FNV-1a over 64 bits (Fowler, Noll, Vo; RFC 9923).
@@ -47,6 +47,7 @@ pub fn all() -> String {
         ("calibration", lives::places().values),
         ("spent", lives::curves().values),
         ("media_loss", lives::losses().values),
+        ("balances", balances::balances().values),
         ("quote", quotes::sums().values),
         ("fills", fills::values()),
         ("beds", beds::values()),

@@ -19,6 +19,7 @@
 //! | [`tape_spreads`] | how far a tape reading may lie from the one to expect |
 //! | [`carbonates`] | waters and what calcite does to them |
 //! | [`contactors`] | beds of calcite and their waters |
+//! | [`balances`] | how long beds last, what they take in a year, what is lifted |
 //! | [`lives`] | readings of a bed that is being spent, and media lost |
 //! | [`quotes`] | what quotes come to |
 //! | [`fills`] | whole fills, for the digests |
@@ -27,6 +28,7 @@
 //! | [`digest`] | boiling values down |
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // A broken table fails its test.
 
+pub mod balances;
 pub mod beds;
 pub mod carbonates;
 pub mod contactors;

@@ -81,6 +81,23 @@ pub fn volumes() -> Checked {
     checked
 }
 
+/// What vessels hold up to the rim, by the rows that are asked a billionth of a thousandth below it.
+#[must_use]
+pub fn capacities() -> Checked {
+    let mut checked = Checked::default();
+    for row in rows(VOLUMES).iter().filter(|row| row.text("branch") == "rim") {
+        let id = row.text("id");
+        match cavity(row) {
+            Ok(cavity) => {
+                let wanted = row.needed("volume_m3");
+                checked.compare(id, cavity.capacity().value, wanted, 1e-11 * wanted);
+            }
+            Err(problem) => checked.refuse(id, problem),
+        }
+    }
+    checked
+}
+
 /// Heights that hold volumes; the tolerance is relative to the height of the rim.
 #[must_use]
 pub fn heights() -> Checked {

@@ -11,6 +11,7 @@ pub mod clipboard;
 pub mod clock;
 pub mod crash;
 pub mod display;
+pub mod drop;
 pub mod fault;
 pub mod files;
 pub mod intl;

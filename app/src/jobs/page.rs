@@ -5,7 +5,7 @@ use std::sync::Arc;
 use bedwright_calc::order;
 use bedwright_job::Job;
 use bedwright_job::id::Id;
-use bedwright_job::words::{CareLabel, Label};
+use bedwright_job::words::{CareLabel, Label, TravelLabel};
 
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el, small_letters, value_of};
@@ -77,7 +77,11 @@ pub fn jobs_page(desk: Desk) -> El {
     let actions = el("div", "actions")
         .kid(button("primary", say(Label::NewJob), move || desk.new_job()))
         .kid(button("", say(Label::SampleJob), move || desk.new_sample()))
-        .kid(button("", say(Label::OpenFile), move || desk.open_file()))
+        .kid(
+            el("a", "action")
+                .set("href", &Route::Receive(String::new()).address())
+                .text(desk.label(TravelLabel::Receive)),
+        )
         .kid(el("a", "action").set("href", &Route::Due.address()).text(desk.label(CareLabel::DueList)));
     el("main", "page jobs")
         .kid(el("h1", "page-title").text(say(Label::Jobs)))

@@ -28,11 +28,6 @@ enum Size {
 pub fn labels_page(desk: Desk) -> El {
     let say = move |label: SupplyLabel| desk.label(label);
     let bill = desk.bill();
-    let all: Worked<Vec<Sticker>> = Worked::new(move || {
-        let ids = desk.of_job(|job| job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect::<Vec<_>>());
-        let answers: Vec<Arc<VesselAnswers>> = ids.iter().filter_map(|id| desk.answers(id).get()).collect();
-        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, desk.paper_manner(), &today())))
-    });
     let size = Worked::new(move || {
         let of = |field: SupplyField| {
             desk.of_job(|job| entered(&job.supply.body, field).ok().flatten().map(|known| known.value))
@@ -44,6 +39,15 @@ pub fn labels_page(desk: Desk) -> El {
             }
             _ => Size::Misread,
         }
+    });
+    let all: Worked<Vec<Sticker>> = Worked::new(move || {
+        let ids = desk.of_job(|job| job.survey.body.vessels.iter().map(|vessel| vessel.id.clone()).collect::<Vec<_>>());
+        let answers: Vec<Arc<VesselAnswers>> = ids.iter().filter_map(|id| desk.answers(id).get()).collect();
+        let height = match size.get() {
+            Size::Of(_, height) => height,
+            Size::TooSmall | Size::Misread => SMALLEST_MM.1,
+        };
+        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, desk.paper_manner(), &today(), height)))
     });
     let paper = Worked::new(move || page_size(desk.person.with(|person| person.paper)));
     let on_sheet = move || match size.get() {

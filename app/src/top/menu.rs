@@ -2,7 +2,7 @@
 
 use bedwright_job::id::Id;
 use bedwright_job::words::{
-    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel,
+    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel, TravelLabel,
 };
 use wasm_bindgen::JsCast;
 
@@ -35,6 +35,11 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
         goal(Route::Picking, desk.label(Label::PickList), TopLabel::PickListAbout),
         goal(Route::Labels, desk.label(SupplyLabel::Labels), TopLabel::LabelsAbout),
         goal(Route::Loadings, desk.label(LoadingLabel::Loading), TopLabel::LoadingAbout),
+        Goal {
+            route: Route::Send(job.clone()),
+            name: desk.label(TravelLabel::Send),
+            about: desk.label(TravelLabel::SendAbout),
+        },
     ]
 }
 
@@ -42,6 +47,7 @@ fn papers_of(desk: Desk, job: &Id) -> Vec<Goal> {
 fn places(desk: Desk) -> Vec<Goal> {
     let place = |route: Route, name: &'static str| Goal { route, name, about: "" };
     vec![
+        place(Route::Receive(String::new()), desk.label(TravelLabel::Receive)),
         place(Route::Due, desk.label(CareLabel::DueList)),
         place(Route::Prices, desk.label(PriceLabel::Title)),
         place(Route::Backup, desk.label(KeepingLabel::Title)),

@@ -21,6 +21,8 @@ use crate::sections::loading::{Drum, LoadingText, Photo, ReadingPlace, RemovalMe
 const KIND: &str = "as_loaded";
 /// What a correction of one says it is.
 const CORRECTION: &str = "as_loaded_correction";
+/// All it may say.
+pub(crate) const RECORDS: &[&str] = &[KIND, CORRECTION];
 
 /// What went into a vessel, and how it was read.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,5 +1,6 @@
 //! The one door through which a job changes.
 
+mod joined;
 pub mod quote;
 mod touched;
 
@@ -226,6 +227,8 @@ pub enum Edit {
     Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
+    /// What came of joining this job with another state of it: its sections as they are there, and its records as well.
+    Joined(Arc<Job>),
     /// Several at once, done and undone together.
     All(Vec<Edit>),
 }
@@ -357,6 +360,9 @@ pub enum Refused {
 pub fn apply(job: &mut Job, edit: Edit, device: &Id) -> Result<Inverse, Refused> {
     if let Edit::All(edits) = edit {
         return apply_all(job, edits, device);
+    }
+    if let Edit::Joined(with) = edit {
+        return Ok(Some(joined::take(job, &with, device)));
     }
     let sections = sections_of(&edit);
     for &section in sections {
@@ -594,7 +600,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             return Ok(None);
         }
         // Taken apart before; kept here so that the match stays whole.
-        Edit::All(_) => return Ok(None),
+        Edit::All(_) | Edit::Joined(_) => return Ok(None),
     }))
 }
 

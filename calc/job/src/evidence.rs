@@ -80,6 +80,9 @@ pub struct Evidence {
 
 /// The key under which a record says what it is.
 const KIND: &str = "kind";
+/// What records of evidence, and those that take one back, say they are.
+pub(crate) const RECORDS: &[&str] = &["drain_check", "paper_point", "tube_test", "clean_drop", WITHDRAWN];
+
 /// A record that takes another back.
 const WITHDRAWN: &str = "withdrawn";
 

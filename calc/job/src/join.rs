@@ -10,6 +10,7 @@ mod tree;
 use litemap::LiteMap;
 use serde_json::{Map, Value};
 
+use crate::envelope::costs;
 use crate::job::{Job, Record};
 use crate::saved;
 use crate::sections::SectionName;
@@ -143,15 +144,20 @@ fn over_sections(
             continue;
         }
         let Some(own) = ours.get(name) else {
-            changed.push((name.clone(), arrived.clone()));
+            // Here it says nothing.
+            if settle(whole(name, Changed::There, None, arrived)) == Take::There {
+                changed.push((name.clone(), arrived.clone()));
+            }
             continue;
         };
+        let full = with_costs_of(own, arrived);
+        let arrived = full.as_ref().unwrap_or(arrived);
         if own.get("body") == arrived.get("body") {
             continue;
         }
         // One of a later version can't be looked into: it is whole or not at all.
         let body = if here.locked.contains_key(name) || there.locked.contains_key(name) {
-            let difference = whole(name, own, arrived);
+            let difference = whole(name, Changed::Both, Some(own), arrived);
             if settle(difference) == Take::There { arrived.get("body").cloned() } else { own.get("body").cloned() }
         } else {
             let base = ancestor(own, arrived);
@@ -172,15 +178,30 @@ fn over_sections(
     Ok(changed)
 }
 
-fn whole(name: &str, own: &Value, arrived: &Value) -> Difference {
+fn whole(name: &str, changed: Changed, own: Option<&Value>, arrived: &Value) -> Difference {
     Difference {
         section: name.to_owned(),
         place: Vec::new(),
-        changed: Changed::Both,
+        changed,
         before: None,
-        here: own.get("body").cloned(),
+        here: own.and_then(|own| own.get("body")).cloned(),
         there: arrived.get("body").cloned(),
     }
+}
+
+/// A section that travelled without its costs, with those that never left: their absence is no change.
+fn with_costs_of(own: &Value, arrived: &Value) -> Option<Value> {
+    let costs = own.get("body").filter(|_| costs::are_kept_back(arrived))?;
+    let mut section = arrived.as_object()?.clone();
+    if let Some(body) = section.get_mut("body") {
+        costs::put_back(body, costs);
+    }
+    if let Some(mut base) = section.get("base").and_then(Value::as_str).and_then(|base| serde_json::from_str(base).ok())
+    {
+        costs::put_back(&mut base, costs);
+        section.insert("base".to_owned(), base.to_string().into());
+    }
+    Some(Value::Object(section))
 }
 
 /// What both came from, where it can be known. A section notes the state it arrived in: its text as `base`, its revision as
@@ -195,11 +216,19 @@ fn ancestor(own: &Value, arrived: &Value) -> Option<Value> {
     } else if same(own.get("parent"), arrived.get("revision")) {
         // What stands here was made from exactly what arrived.
         arrived.get("body").cloned()
+    } else if same(own.get("parent"), arrived.get("parent")) {
+        // Both were made from one state.
+        base(arrived).or_else(|| base(own))
     } else if same(device(own, "parent").as_ref(), device(arrived, "revision").as_ref()) {
         // An earlier state of theirs was taken over here.
         base(own)
     } else {
-        base(arrived).or_else(|| base(own))
+        // A section that stands as it was handed over says nothing of what the other was made from, where that knows it.
+        let made_from = |section: &Value, other: &Value| {
+            let unchanged = same(section.get("parent"), section.get("revision"));
+            if unchanged && other.get("parent").is_some() { None } else { base(section) }
+        };
+        made_from(arrived, own).or_else(|| made_from(own, arrived))
     }
 }
 
@@ -212,6 +241,9 @@ fn with_body(own: &Value, arrived: &Value, body: Option<Value>) -> Value {
         _ => Map::new(),
     };
     note_arrival(&mut section, arrived);
+    if !costs::are_kept_back(arrived) {
+        costs::are_there_again(&mut section);
+    }
     section.insert("body".to_owned(), body.unwrap_or(Value::Null));
     if let Some(device) = revision(own, "device").or_else(|| revision(arrived, "device")) {
         let mut revision = Map::new();
@@ -247,15 +279,42 @@ pub fn taken_over(arrived: &Job) -> Job {
     job
 }
 
+/// A job whose sections note the state they are handed over in, so that what comes back can be compared three ways. Where a
+/// section notes already what came from another device, that stays: what goes out carries it along.
+#[must_use]
+pub fn handed_over(job: &Job, sections: &[SectionName]) -> Job {
+    let mut noted = job.clone();
+    for (name, section) in sections_of(job).iter() {
+        let goes = SectionName::of(name).is_some_and(|name| sections.contains(&name) && !job.is_locked(name));
+        let device = |key: &str| section.get(key).and_then(|revision| revision.get("device"));
+        let from_elsewhere = device("parent").is_some() && device("parent") != device("revision");
+        if !goes || from_elsewhere {
+            continue;
+        }
+        let mut map = section.as_object().cloned().unwrap_or_default();
+        note_arrival(&mut map, section);
+        // It was read from the same text, so it reads.
+        let _ = saved::read_section(&mut noted, name, &Value::Object(map).to_string());
+    }
+    noted
+}
+
 /// Adds the records that aren't there yet. Two that bear one id but say different things both stay: the second under an id
 /// made from what it says, so that every device makes the same.
-fn unite(records: &mut Vec<Record>, arrived: &[Record]) {
+pub(crate) fn unite(records: &mut Vec<Record>, arrived: &[Record]) {
     for record in arrived {
         if records.iter().any(|there| there.value == record.value && there.id == record.id) {
             continue;
         }
         if !records.iter().any(|there| there.id == record.id) {
             records.push(record.clone());
+            continue;
+        }
+        if let Some(there) = records.iter_mut().find(|there| costs::is_same_issue(&there.value, &record.value)) {
+            // What its customer sees and the whole of it are one; the whole stands.
+            if costs::are_kept_back(&there.value) {
+                there.value = record.value.clone();
+            }
             continue;
         }
         let text = record.value.to_string();

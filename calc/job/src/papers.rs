@@ -21,7 +21,7 @@ mod tests;
 mod title;
 
 pub use bill::{bill_of_materials, vessel_name};
-pub use calculation::calculation_sheet;
+pub use calculation::{calculation_sheet, formulas_of_sheet};
 pub use labels::{SMALLEST_MM, Sticker, places, stickers};
 pub use left_out::{LeftOut, left_out};
 pub use loading::{SheetOf, work_sheet};

@@ -88,7 +88,7 @@ pub struct PickedLine {
 }
 
 /// What a record of this kind says it is.
-const KIND: &str = "picking_step";
+pub(crate) const KIND: &str = "picking_step";
 
 impl Taken {
     /// It as a record of a job.

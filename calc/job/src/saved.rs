@@ -220,6 +220,9 @@ pub fn read_issued(record: &Value) -> Option<QuoteCopy> {
     issued_1::read(record.clone()).ok()
 }
 
+/// What the record of an issued quote says it is.
+pub(crate) const ISSUED: &str = issued_1::KIND;
+
 /// The names of the parts that a job's records are kept in begin like this.
 pub const RECORDS: &str = "records";
 

@@ -18,6 +18,7 @@ mod problem;
 mod quote;
 mod search;
 pub mod supply;
+pub mod travel;
 mod verdict;
 mod window;
 
@@ -27,7 +28,7 @@ pub use label::loading::LoadingLabel;
 use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;
-pub use label::{BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, TopLabel};
+pub use label::{BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, TopLabel, TravelLabel};
 pub use language::Language;
 pub use supply::SupplyLabel;
 pub use verdict::VerdictWords;

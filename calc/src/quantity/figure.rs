@@ -1,10 +1,11 @@
 //! An engineering answer that says how it knows.
 
-use super::{Amount, Caution, Source, Term};
+use super::{Amount, Caution, Check, CheckWay, Source, Term};
 
 struct FormulaRow {
     statement: &'static str,
     source: Source,
+    checks: &'static [Check],
 }
 
 include!(concat!(env!("OUT_DIR"), "/formulas.rs"));
@@ -20,6 +21,19 @@ impl Formula {
     #[must_use]
     pub fn source(self) -> Source {
         FORMULAS.get(self as usize).map_or(Source::FromMemory, |row| row.source)
+    }
+
+    /// What its results are compared with; nothing where only our own tests hold it.
+    #[must_use]
+    pub fn checks(self) -> &'static [Check] {
+        FORMULAS.get(self as usize).map_or(&[], |row| row.checks)
+    }
+
+    /// The most that any comparison of its results says; nothing where there is none.
+    #[must_use]
+    pub fn best_check(self) -> Option<CheckWay> {
+        let outside = self.checks().iter().find(|check| check.way() == CheckWay::Outside);
+        outside.or(self.checks().first()).map(|check| check.way())
     }
 }
 

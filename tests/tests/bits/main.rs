@@ -4,8 +4,8 @@
 #![allow(clippy::panic)] // A test says what is wrong by panicking.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings, packs,
-    quotes, sieves, tape_spreads, vessels, water,
+    balances, carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packings,
+    packs, quotes, sieves, tape_spreads, vessels, water,
 };
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -139,6 +139,11 @@ fn curves_of_spent_beds_match_the_reference() {
 #[wasm_bindgen_test]
 fn media_lost_matches_the_reference() {
     lives::losses().settle("media_loss.csv", 80);
+}
+
+#[wasm_bindgen_test]
+fn balances_come_out_as_they_do_with_units_in_python() {
+    balances::balances().settle("balances.csv", 208);
 }
 
 /// Told, not judged.

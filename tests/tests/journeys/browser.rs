@@ -1,15 +1,13 @@
-//! chromedriver, and one session of headless Chromium.
+//! One session of a browser that nobody sees.
 
-use std::io::{BufRead, BufReader};
-use std::os::unix::process::CommandExt;
 use std::path::Path;
-use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
 use serde_json::json;
 use thirtyfour::prelude::*;
 use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel, WebDriverRunError};
 
+use crate::driver::{Driver, Engine, chromium};
 use crate::page::Page;
 
 /// A screen that the page must suit.
@@ -23,60 +21,8 @@ pub enum Screen {
     Narrow,
 }
 
-/// Chromium as root without a display; nothing is asked of any host but the one under test.
-const ARGUMENTS: &[&str] = &[
-    "--headless=new",
-    "--no-sandbox",
-    "--disable-gpu",
-    "--disable-dev-shm-usage",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-    "--disable-default-apps",
-    "--no-default-browser-check",
-];
-
 /// Where Chromium keeps its state; its processes are told apart by it.
 pub const PROFILE: &str = "--user-data-dir=";
-
-/// Starts chromedriver, waits for the end of its own input, then ends its process group: chromedriver and the browsers
-/// it started. The input ends with the test's process, however that ends.
-const UNTIL_INPUT_ENDS: &str = "chromedriver --port=0 2>/dev/null & read -r; kill -TERM -- -$$";
-
-/// A chromedriver of our own, in a process group of its own, which ends with this value.
-struct Driver {
-    process: Child,
-    port: u16,
-}
-
-impl Driver {
-    fn start() -> Driver {
-        let mut process = Command::new("bash")
-            .args(["-c", UNTIL_INPUT_ENDS])
-            .stdin(Stdio::piped())
-            .stdout(Stdio::piped())
-            .process_group(0)
-            .spawn()
-            .unwrap();
-        let mut lines = BufReader::new(process.stdout.take().unwrap()).lines().map_while(Result::ok);
-        // "ChromeDriver was started successfully on port PORT."
-        let port = lines
-            .find_map(|line| line.rsplit_once("successfully on port ")?.1.trim_end_matches('.').parse().ok())
-            .expect("chromedriver is in the path and says its port (Debian: chromium-driver)");
-        // It blocks when nobody reads what else it says.
-        std::thread::spawn(move || lines.for_each(drop));
-        Driver { process, port }
-    }
-}
-
-impl Drop for Driver {
-    fn drop(&mut self) {
-        drop(self.process.stdin.take());
-        let _ = self.process.wait();
-    }
-}
 
 /// How a session is begun.
 #[derive(Clone, Copy, Debug)]
@@ -105,16 +51,13 @@ pub async fn visit(screen: Screen, address: &str, steps: impl AsyncFnOnce(Page))
 /// Opens the address in a session of a certain kind, takes the steps, ends the session whatever came of them.
 pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(Page)) {
     // Before the session, so that it ends after it.
-    let driver = Driver::start();
-    let mut wanted = DesiredCapabilities::chrome();
-    for argument in ARGUMENTS {
-        wanted.add_arg(argument).unwrap();
-    }
+    let driver = Driver::start(Engine::Chromium);
+    let mut wanted = chromium();
     if let Some(profile) = kind.profile {
         wanted.add_arg(&format!("{PROFILE}{}", profile.display())).unwrap();
     }
     wanted.set_browser_log_level(LoggingPrefsLogLevel::All).unwrap();
-    let session = WebDriver::new(format!("http://127.0.0.1:{}", driver.port), wanted).await.unwrap();
+    let session = WebDriver::new(driver.address(), wanted).await.unwrap();
     let done = session
         .run_and_quit(|session| async move {
             session.set_script_timeout(Duration::from_secs(30)).await?;
@@ -124,7 +67,7 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
                 session.cdp().send_raw("Page.addScriptToEvaluateOnNewDocument", script).await?;
             }
             session.goto(address).await?;
-            steps(Page::new(session)).await;
+            steps(Page::new(session, Engine::Chromium)).await;
             Ok::<(), WebDriverError>(())
         })
         .await;
@@ -133,6 +76,23 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
         Err(WebDriverRunError::Cleanup(_)) if kind.killed => {}
         done => done.unwrap(),
     }
+}
+
+/// Opens the address in another engine, by what every WebDriver can do: no screen is played, no log is read.
+pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Page)) {
+    let driver = Driver::start(engine);
+    let session = WebDriver::new(driver.address(), engine.wanted()).await.unwrap();
+    let done = session
+        .run_and_quit(|session| async move {
+            session.set_script_timeout(Duration::from_secs(30)).await?;
+            // As narrow as its window will go: about a phone's width.
+            session.set_window_rect(0, 0, 400, 860).await?;
+            session.goto(address).await?;
+            steps(Page::new(session, engine)).await;
+            Ok::<(), WebDriverError>(())
+        })
+        .await;
+    done.unwrap();
 }
 
 /// Gives the page a screen: its size, its density, whether it is touched.

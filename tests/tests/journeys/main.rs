@@ -4,7 +4,8 @@
 //! |---|---|
 //! | [`site`] | the served folder, which can be stopped and started again |
 //! | [`folder`] | folders that end with their value: profiles, downloads, builds |
-//! | [`browser`] | chromedriver and one session of Chromium |
+//! | [`driver`] | an engine, and the program that drives it |
+//! | [`browser`] | one session of a browser |
 //! | [`page`] | the page's controls, found as a screen reader finds them: by role and name |
 //! | [`paper`] | what would be printed, read back |
 //! | [`axe`] | the accessibility rules that a program can check |
@@ -25,6 +26,8 @@ mod calculated;
 mod care;
 mod checked;
 mod crash;
+mod driver;
+mod engines;
 mod filter;
 mod finds;
 mod folder;

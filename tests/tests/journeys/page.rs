@@ -6,6 +6,8 @@ use std::time::{Duration, Instant};
 use serde_json::{Value, json};
 use thirtyfour::prelude::*;
 
+use crate::driver::Engine;
+
 /// How long anything on the page may take to appear.
 const PATIENCE: Duration = Duration::from_secs(10);
 /// How often it is looked for.
@@ -39,12 +41,44 @@ impl Role {
 /// The page in one session.
 pub struct Page {
     session: WebDriver,
+    engine: Engine,
 }
+
+/// The visible controls of a role, and what they are called, for engines whose own tree can't be asked over WebDriver: by the
+/// rules of the W3C's accessible name computation as far as this page needs them. Kept in `window.foundByRole`.
+const BY_ROLE: &str = "
+const role = arguments[0], wanted = arguments[1];
+const of = {
+  button: 'button, [role=button]', link: 'a[href]', heading: 'h1, h2, h3, h4, h5, h6', main: 'main', listitem: 'li', table: 'table',
+  checkbox: 'input[type=checkbox]', radio: 'input[type=radio]', searchbox: 'input[type=search]',
+  textbox: 'input:not([type]), input[type=text], input[type=date], textarea', combobox: 'select',
+  status: '[role=status], output', alert: '[role=alert]',
+}[role];
+const text = (element) => {
+  if (element.getAttribute('aria-hidden') === 'true') return '';
+  return [...element.childNodes].map((node) => node.nodeType === 3 ? node.data
+    : node.nodeType !== 1 ? '' : /^(SELECT|INPUT|TEXTAREA)$/.test(node.tagName) ? ' ' : ' ' + text(node) + ' ').join('');
+};
+const name = (element) => {
+  const by = (element.getAttribute('aria-labelledby') || '').split(' ').filter(Boolean)
+    .map((id) => document.getElementById(id)).filter(Boolean);
+  if (by.length) return by.map(text).join(' ');
+  if (element.getAttribute('aria-label')) return element.getAttribute('aria-label');
+  if (element.labels && element.labels.length) return [...element.labels].map(text).join(' ');
+  if (element.caption) return text(element.caption);
+  return text(element);
+};
+const even = (text) => text.replace(/\\s+/g, ' ').trim();
+const shown = (element) => element.getClientRects().length > 0 && !element.closest('[aria-hidden=true], [inert]');
+window.foundByRole = [...document.querySelectorAll(of)].filter(shown)
+  .filter((element) => wanted === null || even(name(element)) === wanted);
+return window.foundByRole.map((element) => even(name(element)));
+";
 
 #[allow(dead_code)] // Each journey uses some.
 impl Page {
-    pub fn new(session: WebDriver) -> Page {
-        Page { session }
+    pub fn new(session: WebDriver, engine: Engine) -> Page {
+        Page { session, engine }
     }
 
     /// The session itself, for what is said nowhere else.
@@ -176,6 +210,15 @@ impl Page {
     }
 
     async fn called(&self, role: Role, name: Option<&str>) -> Vec<(Value, String)> {
+        if self.engine != Engine::Chromium {
+            // A page that is being replaced has nothing on it.
+            let Ok(found) = self.session.execute(BY_ROLE, vec![json!(role.name()), json!(name)]).await else {
+                return Vec::new();
+            };
+            let names = found.json().as_array().cloned().unwrap_or_default();
+            let name = |name: Value| name.as_str().unwrap_or_default().to_owned();
+            return names.into_iter().enumerate().map(|(at, found)| (json!(at), name(found))).collect();
+        }
         let Ok(document) = self.session.cdp().send_raw("Runtime.evaluate", json!({ "expression": "document" })).await
         else {
             return Vec::new();
@@ -199,6 +242,10 @@ impl Page {
     }
 
     async fn element(&self, node: &Value) -> Option<WebElement> {
+        if self.engine != Engine::Chromium {
+            let found = self.session.execute("return window.foundByRole[arguments[0]];", vec![node.clone()]).await;
+            return found.ok()?.element().ok();
+        }
         let cdp = self.session.cdp();
         let resolved = cdp.send_raw("DOM.resolveNode", json!({ "backendNodeId": node })).await.ok()?;
         let hold = json!({
@@ -332,7 +379,13 @@ impl Page {
 
     /// Loads the page again and waits until it has started.
     pub async fn reload(&self) {
-        self.session.refresh().await.unwrap();
+        if self.engine == Engine::Chromium {
+            self.session.refresh().await.unwrap();
+        } else {
+            // Firefox's driver goes past the service worker where a person's own reload doesn't.
+            self.script("window.wentBefore = true; setTimeout(() => window.location.reload(), 0);").await;
+            self.until("the page is another", "!window.wentBefore").await;
+        }
         self.started().await;
     }
 
@@ -345,6 +398,10 @@ impl Page {
 
     /// What the browser complained of since it was last asked.
     pub async fn complaints(&self) -> Vec<String> {
+        if self.engine != Engine::Chromium {
+            // Theirs can't be read over WebDriver.
+            return Vec::new();
+        }
         let log = self.session.browser_log().await.unwrap();
         log.into_iter()
             .filter(|entry| entry.level == "SEVERE" || entry.level == "WARNING")

@@ -1,5 +1,6 @@
 //! House rules: what the layout and the layers promise, held by tests.
 
+mod checks;
 mod crates;
 mod docs;
 mod files;

@@ -16,5 +16,6 @@ mod practice;
 mod properties;
 mod reference;
 mod search;
+mod sheets;
 mod supply_packs;
 mod textbook;

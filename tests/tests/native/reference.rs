@@ -1,13 +1,18 @@
 //! Our results against the reference tables; sources and tolerances stand in the tables and in their README.
 
 use bedwright_tests::{
-    carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs, quotes,
-    sieves, tape_spreads, vessels, water,
+    balances, carbonates, contactors, digest, expansions, fluidisation, gradings, heads, lives, packed_beds, packs,
+    quotes, sieves, tape_spreads, vessels, water,
 };
 
 #[test]
 fn volumes_below_heights_match_the_reference() {
     vessels::volumes().settle("vessel_volume.csv", 1257);
+}
+
+#[test]
+fn what_vessels_hold_up_to_the_rim_matches_the_reference() {
+    vessels::capacities().settle("vessel_volume.csv, at the rim", 44);
 }
 
 #[test]
@@ -124,6 +129,11 @@ fn media_lost_matches_the_reference() {
 #[test]
 fn packs_of_fifty_vessels_are_those_of_the_general_solver() {
     assert_eq!(packs::fifty_vessels(), (4_771_020, 991));
+}
+
+#[test]
+fn balances_come_out_as_they_do_with_units_in_python() {
+    balances::balances().settle("balances.csv", 208);
 }
 
 #[test]

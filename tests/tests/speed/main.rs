@@ -2,7 +2,7 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)] // A test says what is wrong by panicking.
 
-use bedwright_tests::beds;
+use bedwright_tests::{beds, carbonates, packs};
 use wasm_bindgen_test::{console_log, wasm_bindgen_test};
 
 wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
@@ -37,4 +37,20 @@ fn planned_windows_at_61_temperatures_are_timed() {
 fn expansions_at_61_temperatures_are_timed() {
     let expansions = || beds::planned_expansions().iter().filter_map(|expansion| expansion.likely).sum();
     console_log!("expansions_s {:.6}", seconds(10, expansions));
+}
+
+#[wasm_bindgen_test]
+fn packs_of_fifty_vessels_are_timed() {
+    let chosen = || {
+        let (cents, alone) = packs::fifty_vessels();
+        (cents + alone) as f64
+    };
+    console_log!("packs_s {:.6}", seconds(20, chosen));
+}
+
+/// The table is read along, as it is natively.
+#[wasm_bindgen_test]
+fn waters_to_saturation_are_timed() {
+    let solved = || carbonates::waters().values.iter().sum();
+    console_log!("waters_s {:.6}", seconds(3, solved));
 }

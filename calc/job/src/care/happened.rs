@@ -109,6 +109,8 @@ const ROTATION: &str = "rotation";
 const METER_REPLACED: &str = "meter_replaced";
 const EXPECTED: &str = "expected";
 const FOLLOWS: &str = "follows";
+/// What visits, and what happened between them, say they are.
+pub(crate) const RECORDS: &[&str] = &[super::visit::VISIT, CHANGEOUT, ROTATION, METER_REPLACED, EXPECTED, FOLLOWS];
 
 impl Happened {
     /// It as a record of a job.

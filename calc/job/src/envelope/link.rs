@@ -26,9 +26,7 @@ pub fn from_link(text: &str) -> Result<Vec<u8>, Damage> {
     let mut bytes = Vec::with_capacity(text.len() / 4 * 3 + 2);
     let (mut bits, mut held) = (0_u32, 0_u32);
     for (at, letter) in text.trim().chars().enumerate().filter(|(_, letter)| !letter.is_whitespace()) {
-        let six = LETTERS.iter().position(|there| char::from(*there) == letter);
-        let six = six.ok_or(Damage::Letter { letter, at: at + 1 })?;
-        bits = bits << 6 | u32::try_from(six).unwrap_or(0);
+        bits = bits << 6 | value(letter).ok_or(Damage::Letter { letter, at: at + 1 })?;
         held += 6;
         if held >= 8 {
             held -= 8;
@@ -38,6 +36,18 @@ pub fn from_link(text: &str) -> Result<Vec<u8>, Damage> {
     }
     // What is left over of the last letter is nought, and never a whole letter.
     if held >= 6 || bits != 0 { Err(Damage::Cut) } else { Ok(bytes) }
+}
+
+/// What a letter stands for. A search among all of them would be most of the work.
+const fn value(letter: char) -> Option<u32> {
+    Some(match letter {
+        'A'..='Z' => letter as u32 - 'A' as u32,
+        'a'..='z' => letter as u32 - 'a' as u32 + 26,
+        '0'..='9' => letter as u32 - '0' as u32 + 52,
+        '-' => 62,
+        '_' => 63,
+        _ => return None,
+    })
 }
 
 #[cfg(test)]

@@ -32,15 +32,7 @@ pub fn calculation_sheet(
     today: &str,
 ) -> Paper {
     let say = |label: CalculationLabel| manner.label(label);
-    let mut lines = Lines::new(manner);
-    if let Some(vessel) = &answers.vessel {
-        let rungs = vessel.rungs();
-        of_vessel(&mut lines, vessel, &rungs, answers, manner);
-        of_layers(&mut lines, vessel, &rungs, answers, manner);
-        if let Some(water) = water {
-            water::of_water(&mut lines, vessel, &rungs, answers, water, manner);
-        }
-    }
+    let lines = lines_of(answers, water, manner);
     let mut rows = Vec::new();
     if lines.is_empty() {
         rows.push(Row::remark("empty", manner.label(Label::WaterWaits)));
@@ -70,6 +62,25 @@ pub fn calculation_sheet(
         totals: Vec::new(),
         notes: notes(job, manner, true),
     }
+}
+
+/// The formulas that stand in a numbered line of a vessel's sheet, one for each time: what can be worked out again from it.
+#[must_use]
+pub fn formulas_of_sheet(answers: &VesselAnswers, water: Option<&WaterAnswers>, manner: Manner) -> Vec<Formula> {
+    lines_of(answers, water, manner).formulas()
+}
+
+fn lines_of(answers: &VesselAnswers, water: Option<&WaterAnswers>, manner: Manner) -> Lines {
+    let mut lines = Lines::new(manner);
+    if let Some(vessel) = &answers.vessel {
+        let rungs = vessel.rungs();
+        of_vessel(&mut lines, vessel, &rungs, answers, manner);
+        of_layers(&mut lines, vessel, &rungs, answers, manner);
+        if let Some(water) = water {
+            water::of_water(&mut lines, vessel, &rungs, answers, water, manner);
+        }
+    }
+    lines
 }
 
 /// What a step is called where no other name is said.

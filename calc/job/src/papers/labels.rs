@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::order::Between as _;
+
 use super::staging::{Staged, on_pallets, staged};
 use super::vessel_name;
 use crate::answers::{JobBill, VesselAnswers};
@@ -25,10 +27,17 @@ pub struct Sticker {
     pub code: bool,
 }
 
-/// The most lines one label of a pallet names; more are counted.
-const MOST_LOADS: usize = 6;
+/// What a pallet's label keeps for its title and weight, and what a load with a long name takes, mm.
+const HEAD_MM: f64 = 22.0;
+const LOAD_MM: f64 = 10.0;
 
-/// Every label of a job: the vessels' first, tag by tag, then the pallets'.
+/// How many loads of a pallet stand on a label of this height.
+fn loads_on(height_mm: f64) -> usize {
+    ((height_mm - HEAD_MM) / LOAD_MM).floor().between(1.0, 20.0) as usize
+}
+
+/// Every label of a job in this height: the vessels' first, tag by tag, then the pallets'. What doesn't fit on one label of a
+/// pallet goes on the next, with the same title.
 #[must_use]
 pub fn stickers(
     job: &Job,
@@ -36,6 +45,7 @@ pub fn stickers(
     bill: &JobBill,
     manner: Manner,
     today: &str,
+    height_mm: f64,
 ) -> Vec<Sticker> {
     let head = &job.head.body;
     let about: Vec<&str> =
@@ -53,23 +63,14 @@ pub fn stickers(
     let loads = staged(job, bill, manner);
     let pallets = on_pallets(job, &loads).unwrap_or_default();
     for (pallet, number) in pallets.iter().zip(1_usize..) {
-        let mut lines: Vec<(String, String)> = pallet
-            .loads
-            .iter()
-            .take(MOST_LOADS)
-            .filter_map(|(at, packs)| loads.get(*at).map(|load| of_load(job, bill, load, *packs, manner)))
-            .collect();
-        if pallet.loads.len() > MOST_LOADS {
-            lines.push((String::new(), format!("+ {}", pallet.loads.len() - MOST_LOADS)));
+        let title = format!("{} {number} {} {}", say(SupplyLabel::Pallet), manner.label(Label::Of), pallets.len());
+        for (part, some) in pallet.loads.chunks(loads_on(height_mm)).enumerate() {
+            let mut lines = vec![(say(SupplyLabel::Weighs), manner.mass(pallet.mass_known))];
+            let load = |(at, packs): &(usize, u32)| Some(of_load(job, bill, loads.get(*at)?, *packs, manner));
+            lines.extend(some.iter().filter_map(load));
+            let key = if part == 0 { format!("pallet:{number}") } else { format!("pallet:{number}:{part}") };
+            all.push(Sticker { key, title: title.clone(), about: about.clone(), lines, code: true });
         }
-        lines.push((say(SupplyLabel::Weighs), manner.mass(pallet.mass_known)));
-        all.push(Sticker {
-            key: format!("pallet:{number}"),
-            title: format!("{} {number} {} {}", say(SupplyLabel::Pallet), manner.label(Label::Of), pallets.len()),
-            about: about.clone(),
-            lines,
-            code: true,
-        });
     }
     all
 }

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::Length;
 use bedwright_calc::supply::Item;
 
@@ -98,20 +99,42 @@ impl<'a> Prices<'a> {
     }
 }
 
-/// As [`carries`], only for rows the job has none of yet: what it carries stays as it is.
+/// The keys of every pack that a material on a bill comes in, each with whether the job carries one of the material yet.
+fn packs_of_bill(job: &Job, bill: &JobBill) -> Vec<(String, bool)> {
+    let mut keys = Vec::new();
+    for bought in &bill.bought {
+        let material = &bought.material;
+        let packs: Vec<String> = Pack::of_material(material)
+            .into_iter()
+            .map(|pack| price_key(&Item::Pack { material: material.clone(), pack: pack.id }))
+            .collect();
+        let settled = packs.iter().any(|key| job.prices.body.row(key).is_some());
+        keys.extend(packs.into_iter().map(|key| (key, settled)));
+    }
+    keys
+}
+
+/// As [`carries`], only for rows the job has none of yet: what it carries stays as it is. Once it carries one pack of a
+/// material no other size comes along by itself: what is bought would be another on another phone.
 #[must_use]
 pub fn lacks(job: &Job, list: &PriceList, bill: &JobBill) -> Option<Edit> {
     let Some(Edit::All(edits)) = carries(job, list, bill, &[]) else { return None };
-    let there = |edit: &Edit| matches!(edit, Edit::Price { key, .. } if job.prices.body.row(key).is_some());
+    let on_bill: Vec<String> = bill.bill.pooled.iter().flat_map(|line| price_keys(&line.item)).collect();
+    let packs = packs_of_bill(job, bill);
+    let settled = |key: &String| packs.iter().any(|(pack, settled)| *settled && pack == key) && !on_bill.contains(key);
+    let there =
+        |edit: &Edit| matches!(edit, Edit::Price { key, .. } if job.prices.body.row(key).is_some() || settled(key));
     let edits: Vec<Edit> = edits.into_iter().filter(|edit| !there(edit)).collect();
     edits.iter().any(|edit| matches!(edit, Edit::Price { .. })).then_some(Edit::All(edits))
 }
 
-/// What a job's own rows would have to become so that they are those of the list, for everything on its bill and for
-/// `more` keys; nothing where they are that already. Rows the list says nothing of stay as they are.
+/// What a job's own rows would have to become so that they are those of the list, for everything on its bill, for the other
+/// packs that its materials come in and for `more` keys; nothing where they are that already. Rows the list says nothing of
+/// stay as they are.
 #[must_use]
 pub fn carries(job: &Job, list: &PriceList, bill: &JobBill, more: &[String]) -> Option<Edit> {
     let mut keys: Vec<String> = bill.bill.pooled.iter().flat_map(|line| price_keys(&line.item)).collect();
+    keys.extend(packs_of_bill(job, bill).into_iter().map(|(key, _)| key));
     keys.extend(more.iter().cloned());
     keys.extend(job.prices.body.rows().iter().map(|row| row.key.clone()));
     let mut edits: Vec<Edit> = Vec::new();

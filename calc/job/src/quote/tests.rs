@@ -497,3 +497,119 @@ fn the_file_for_the_books_has_its_columns_and_guards_formulas() {
     assert!(rows[rows.len() - 2].contains(",total,"));
     assert_eq!(rows[rows.len() - 1], "");
 }
+
+/// Texts that a file or a spreadsheet may take for something else.
+const HOSTILE: &[&str] = &[
+    "=1+1",
+    "+1",
+    "-1",
+    "@x",
+    "\tx",
+    "\r=x",
+    "'x",
+    "a,b",
+    "a;b",
+    "say \"x\"",
+    "two\r\nlines",
+    " x ",
+    "ä “x” \u{1F6B0}",
+    "＝1",
+    "\"",
+    "1e5",
+    "00123",
+    "",
+];
+
+/// A quote whose own lines have hostile texts, and what each line's description must read as.
+fn hostile() -> QuoteCopy {
+    let mut job = sample();
+    for (at, text) in HOSTILE.iter().enumerate() {
+        line(&mut job, &format!("{OWN}{at:02}"), |line| {
+            line.set_text(LineText::Name, [text, "n"].concat());
+            line.set_text(LineText::PartNumber, (*text).to_owned());
+            line.set_text(LineText::Note, (*text).to_owned());
+            line.entries.set(LineField::Price, Some(entry("1234.56", Unit::One)));
+        });
+    }
+    worked(&job).1
+}
+
+/// The rows of a file by Python's csv module.
+fn by_python(file: &str) -> Vec<std::collections::BTreeMap<String, String>> {
+    let program = "import csv, io, json, sys\n\
+        text = sys.stdin.buffer.read().decode()\n\
+        json.dump(list(csv.DictReader(io.StringIO(text, newline=''), strict=True)), sys.stdout)";
+    let mut python = std::process::Command::new("python3")
+        .args(["-c", program])
+        .stdin(std::process::Stdio::piped())
+        .stdout(std::process::Stdio::piped())
+        .spawn()
+        .unwrap();
+    std::io::Write::write_all(&mut python.stdin.take().unwrap(), file.as_bytes()).unwrap();
+    let output = python.wait_with_output().unwrap();
+    assert!(output.status.success());
+    serde_json::from_slice(&output.stdout).unwrap()
+}
+
+/// By Python's csv module: every line once, its texts as they were typed behind a guard at most, and the sums of the lines
+/// are those of the quote.
+#[test]
+fn python_reads_the_file_for_the_books_as_it_was_written() {
+    let copy = hostile();
+    let rows = by_python(&erp_csv(&copy));
+    let (lines, sums): (Vec<_>, Vec<_>) = rows.iter().partition(|row| !row["standing"].is_empty());
+    assert_eq!(lines.len(), copy.lines.len());
+    for (line, row) in copy.lines.iter().zip(&lines) {
+        for (cell, text) in [
+            ("description", &line.name),
+            ("part_number", &line.part_number),
+            ("note", &line.note),
+            ("unit", &line.unit),
+        ] {
+            let read = &row[cell];
+            assert_eq!(read.strip_prefix('\'').filter(|_| read.len() > text.len()).unwrap_or(read), text);
+            assert!(!read.starts_with(['=', '+', '-', '@', '\t', '\r']), "{read}");
+        }
+        let amount = |cell: &str| read_decimal(&row[cell]);
+        assert_eq!((amount("unit_price"), amount("net")), (line.price.map(Money::value), line.net.map(Money::value)));
+    }
+    let total = sums.iter().find(|row| row["kind"] == "total").unwrap();
+    let net: Decimal =
+        lines.iter().filter(|row| row["standing"] == "firm").filter_map(|row| read_decimal(&row["net"])).sum();
+    assert_eq!(read_decimal(&total["net"]), Some(copy.totals.total.value()));
+    assert_eq!(net, copy.totals.total.value(), "no discount, freight or tax in it");
+}
+
+/// By Gnumeric: nothing is reckoned out, and the amounts are the amounts.
+#[test]
+#[ignore = "needs ssconvert of Gnumeric: tests/run spreadsheet"]
+fn a_spreadsheet_reads_the_file_for_the_books_as_it_was_written() {
+    let copy = hostile();
+    let folder = std::env::temp_dir().join(format!("bedwright-books-{}", std::process::id()));
+    std::fs::create_dir_all(&folder).unwrap();
+    let (from, to) = (folder.join("quote.csv"), folder.join("read.csv"));
+    std::fs::write(&from, erp_csv(&copy)).unwrap();
+    let done = std::process::Command::new("ssconvert")
+        .args(["-T", "Gnumeric_stf:stf_csv"])
+        .args([&from, &to])
+        .output()
+        .expect("ssconvert is there (Debian: gnumeric)");
+    assert!(done.status.success());
+    let rows = by_python(&std::fs::read_to_string(&to).unwrap());
+    std::fs::remove_dir_all(&folder).unwrap();
+    let lines: Vec<_> = rows.iter().filter(|row| !row["standing"].is_empty()).collect();
+    assert_eq!(lines.len(), copy.lines.len());
+    let mut texts = 0;
+    for (line, row) in copy.lines.iter().zip(lines) {
+        // It ends every line in the same way.
+        let even = |text: &str| text.replace("\r\n", "\n").replace('\r', "\n").trim_start_matches('\'').to_owned();
+        assert_eq!(even(&row["description"]), even(&line.name));
+        texts += 1;
+        assert_eq!(
+            row["net"].parse::<f64>().ok(),
+            line.net.map(|net| decimal_text(net.value(), copy.places).parse::<f64>().unwrap())
+        );
+    }
+    println!("{texts} lines read by Gnumeric as they were written");
+    assert!(texts > HOSTILE.len());
+}

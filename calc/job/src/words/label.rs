@@ -129,6 +129,7 @@ pub(super) mod step;
 pub(super) mod term;
 pub(super) mod thing;
 mod top;
+mod travel;
 pub(super) mod verdict;
 pub(super) mod water;
 
@@ -140,6 +141,7 @@ pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
 pub use search::SearchLabel;
 pub use top::TopLabel;
+pub use travel::TravelLabel;
 pub(super) use {labels, names};
 
 #[cfg(test)]
@@ -189,6 +191,10 @@ tables![
     thing::BasisName,
     thing::SourceText,
     TopLabel,
+    TravelLabel,
+    super::travel::PartName,
+    super::travel::ReceiverName,
+    super::travel::FrameFaultSays,
     verdict::SubjectText,
     verdict::ReasonText,
     verdict::RemedyText,

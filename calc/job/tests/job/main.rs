@@ -16,6 +16,7 @@
 //! | `csv` | the price list as a file: out and in, tried before anything changes, read by others |
 //! | `care` | what the card of a tag says, from records as somebody would add them |
 //! | `envelope` | what travels comes whole or is refused with the reason |
+//! | `travel` | parts and costs that stay, messages, frames, and the way back |
 //! | `backup` | everything in one file comes back whole or is refused, and says beforehand what it would do |
 //! | `join` | two states of one job become one, and nothing typed on either side is lost unasked |
 //! | `plan` | what the command-line example prints |
@@ -44,6 +45,7 @@ mod saved;
 mod schema;
 mod search;
 mod sentences;
+mod travel;
 
 use std::path::{Path, PathBuf};
 

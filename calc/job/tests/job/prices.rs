@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::metres;
 use bedwright_calc::supply::{Fitting, Item};
 use bedwright_job::answers::job_answers;
@@ -10,7 +11,7 @@ use bedwright_job::id::Id;
 use bedwright_job::papers::{Shelf, pick_rows};
 use bedwright_job::prices::{
     ListEdit, ListRefused, MOST_ROWS, Origin, PriceKind, PriceList, PriceRow, Prices, amount, carries, differing,
-    price_key, price_keys,
+    lacks, price_key, price_keys,
 };
 use bedwright_job::saved::{Unreadable, list_part, list_parts, list_text, newer, read_list_part};
 use bedwright_job::sections::picking::PickField;
@@ -206,6 +207,43 @@ fn a_pipe_has_one_price_whatever_it_is_cut_to_and_a_row_of_any_size_stands_in() 
     assert_eq!(priced(&list).as_deref(), Some("part:riser_pipe"));
     change(&mut list, ListEdit::row(row("part:riser_pipe:26670", "5")));
     assert_eq!(priced(&list).as_deref(), Some("part:riser_pipe:26670"));
+}
+
+/// What it costs in every size decides what is bought; whoever opens the job later with another list changes nothing.
+#[test]
+fn the_costs_of_every_size_come_along_once_and_decide_what_is_bought() {
+    let mut job = jobs::sample();
+    let (_, bill) = job_answers(&job);
+    let several = |material: &str| Pack::of_material(material).len() > 1;
+    let bought = bill.bought.iter().find(|bought| several(&bought.material)).unwrap();
+    let material = bought.material.clone();
+    let item = |pack: &Pack| Item::Pack { material: material.clone(), pack: pack.id.clone() };
+    let packs = Pack::of_material(&material);
+    let planned = bill.bill.pooled.iter().find(|line| packs.iter().any(|pack| item(pack) == line.item)).unwrap();
+    let planned = planned.item.clone();
+    let mut list = PriceList::shipped();
+    let cost = |list: &mut PriceList, item: &Item, cost: &str| {
+        let key = price_key(item);
+        let row = PriceRow { cost: amount(cost, '.').unwrap(), ..PriceRow::new(&key, PriceKind::Pack) };
+        change(list, ListEdit::row(row));
+    };
+    for pack in &packs {
+        cost(&mut list, &item(pack), if item(pack) == planned { "900" } else { "1" });
+    }
+    let taken = lacks(&job, &list, &bill).unwrap();
+    apply(&mut job, taken, &desk()).unwrap();
+    let (_, after) = job_answers(&job);
+    assert!(after.bill.pooled.iter().all(|line| line.item != planned), "the dear size is left");
+    assert!(after.bill.pooled.iter().any(|line| packs.iter().any(|pack| item(pack) == line.item)));
+    // Another device, where the dear size is the cheap one: nothing comes along by itself, all on a tap.
+    let mut other = PriceList::shipped();
+    for pack in &packs {
+        cost(&mut other, &item(pack), if item(pack) == planned { "1" } else { "900" });
+    }
+    assert_eq!(lacks(&job, &other, &after), None);
+    let taken = carries(&job, &other, &after, &[]).unwrap();
+    apply(&mut job, taken, &desk()).unwrap();
+    assert!(job_answers(&job).1.bill.pooled.iter().any(|line| line.item == planned));
 }
 
 #[test]

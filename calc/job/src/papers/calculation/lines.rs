@@ -47,6 +47,8 @@ pub(super) struct Lines {
     given: Vec<Row>,
     /// Equations.
     rows: Vec<Row>,
+    /// The formulas that stand in a numbered line.
+    formulas: Vec<Formula>,
 }
 
 /// Counts and shares that an equation says itself, and sizes that stand in the table of the fractions.
@@ -152,7 +154,14 @@ const fn stands_for(found: Term, wanted: Term) -> u8 {
 
 impl Lines {
     pub(super) fn new(manner: Manner) -> Lines {
-        Lines { manner, defined: Vec::new(), sources: Vec::new(), given: Vec::new(), rows: Vec::new() }
+        Lines {
+            manner,
+            defined: Vec::new(),
+            sources: Vec::new(),
+            given: Vec::new(),
+            rows: Vec::new(),
+            formulas: Vec::new(),
+        }
     }
 
     /// A heading over the equations that follow.
@@ -271,6 +280,8 @@ impl Lines {
             }
             return;
         }
+        self.formulas.push(formula);
+        self.formulas.extend_from_slice(&step.with);
         if formula == Formula::ByTrial {
             let symbol = self.define(step.term, value, place.layer, &index);
             let cells = vec![
@@ -378,6 +389,11 @@ impl Lines {
     /// Whether there is no equation.
     pub(super) fn is_empty(&self) -> bool {
         self.rows.is_empty() && self.given.is_empty()
+    }
+
+    /// The formulas that stand in a numbered line, one for each time.
+    pub(super) fn formulas(self) -> Vec<Formula> {
+        self.formulas
     }
 
     /// All rows: what went in under `title`, then the equations, numbered through; then the documents they rest on.

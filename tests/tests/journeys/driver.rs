@@ -1,0 +1,132 @@
+//! An engine, and the program that drives it over WebDriver.
+
+use std::io::{BufRead, BufReader};
+use std::net::{TcpListener, TcpStream};
+use std::os::unix::process::CommandExt;
+use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
+
+use serde_json::json;
+use thirtyfour::prelude::*;
+use thirtyfour::{ChromeCapabilities, ChromiumLikeCapabilities};
+
+/// An engine that shows the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Engine {
+    /// Chromium by chromedriver: what most journeys go through.
+    Chromium,
+    /// Firefox by geckodriver.
+    Firefox,
+    /// WebKit by its own driver, in the window of a display that nobody sees.
+    WebKit,
+}
+
+/// Chromium as root without a display; nothing is asked of any host but the one under test.
+const ARGUMENTS: &[&str] = &[
+    "--headless=new",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-dev-shm-usage",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--disable-default-apps",
+    "--no-default-browser-check",
+];
+
+/// What a session of Chromium is asked for.
+pub fn chromium() -> ChromeCapabilities {
+    let mut wanted = DesiredCapabilities::chrome();
+    for argument in ARGUMENTS {
+        wanted.add_arg(argument).unwrap();
+    }
+    wanted
+}
+
+/// Where Debian puts the smallest browser around WebKit.
+const MINI_BROWSER: &str = "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser";
+
+impl Engine {
+    /// Starts the driver, waits for the end of its own input, then ends its process group: the driver and the browsers it
+    /// started. The input ends with the test's process, however that ends.
+    fn command(self, port: u16) -> String {
+        let driver = match self {
+            Engine::Chromium => "chromedriver --port=0 2>/dev/null".to_owned(),
+            Engine::Firefox => {
+                let geckodriver = std::env::var("BEDWRIGHT_GECKODRIVER").unwrap_or_else(|_| "geckodriver".to_owned());
+                format!("MOZ_HEADLESS=1 '{geckodriver}' --port {port} >/dev/null 2>&1")
+            }
+            Engine::WebKit => format!(
+                "WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS=1 xvfb-run -a -s '-screen 0 1280x1000x24' \
+                 dbus-run-session -- WebKitWebDriver --port={port} >/dev/null 2>&1"
+            ),
+        };
+        format!("{driver} & read -r; kill -TERM -- -$$")
+    }
+
+    /// What a session of it is asked for.
+    pub fn wanted(self) -> Capabilities {
+        match self {
+            Engine::Chromium => chromium().into(),
+            Engine::Firefox => DesiredCapabilities::firefox().into(),
+            Engine::WebKit => {
+                let mut wanted = Capabilities::new();
+                let options = json!({ "binary": MINI_BROWSER, "args": ["--automation"] });
+                wanted.set("webkitgtk:browserOptions", options).unwrap();
+                wanted
+            }
+        }
+    }
+}
+
+/// A driver of our own, in a process group of its own, which ends with this value.
+pub struct Driver {
+    process: Child,
+    port: u16,
+}
+
+impl Driver {
+    /// Starts the driver of an engine.
+    pub fn start(engine: Engine) -> Driver {
+        // Chromedriver takes a free one by itself and says which; the others are told one that was free just now.
+        let free = || TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap().port();
+        let port = if engine == Engine::Chromium { 0 } else { free() };
+        let mut process = Command::new("bash")
+            .args(["-c", &engine.command(port)])
+            .stdin(Stdio::piped())
+            .stdout(Stdio::piped())
+            .process_group(0)
+            .spawn()
+            .unwrap();
+        let mut lines = BufReader::new(process.stdout.take().unwrap()).lines().map_while(Result::ok);
+        if engine == Engine::Chromium {
+            // "ChromeDriver was started successfully on port PORT."
+            let port = lines
+                .find_map(|line| line.rsplit_once("successfully on port ")?.1.trim_end_matches('.').parse().ok())
+                .expect("chromedriver is in the path and says its port (Debian: chromium-driver)");
+            // It blocks when nobody reads what else it says.
+            std::thread::spawn(move || lines.for_each(drop));
+            return Driver { process, port };
+        }
+        let begun = Instant::now();
+        while TcpStream::connect(("127.0.0.1", port)).is_err() {
+            assert!(begun.elapsed() < Duration::from_secs(30), "no driver for {engine:?} answers: tests/run engines");
+            std::thread::sleep(Duration::from_millis(50));
+        }
+        Driver { process, port }
+    }
+
+    /// Where it listens.
+    pub fn address(&self) -> String {
+        format!("http://127.0.0.1:{}", self.port)
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        drop(self.process.stdin.take());
+        let _ = self.process.wait();
+    }
+}

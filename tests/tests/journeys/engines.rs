@@ -1,0 +1,138 @@
+//! The main job in three engines, by what every WebDriver can do: planned from nothing, kept through a reload, opened with no
+//! connection, taken back and brought again, saved as it was typed. `tests/run engines`.
+
+use crate::browser::visit_by;
+use crate::driver::Engine;
+use crate::filter::{self, SURVEY, TAPES};
+use crate::page::{Page, Role};
+use crate::site::Site;
+
+/// Planned from nothing, with bill and pick list.
+async fn planned_from_nothing(page: &Page) {
+    page.started().await;
+    // Units as the figures here are written, whatever the engine's own language.
+    page.open("#/settings").await;
+    page.click(Role::Radio, "Inches, cubic feet, pounds").await;
+    page.open("#/jobs").await;
+    let job = filter::planned(page, "Three engines").await;
+    let cards = filter::cards(page).await;
+    assert!(cards[0].contains("2 bags") && cards[0].contains(TAPES[1]), "{cards:?}");
+    assert!(cards[1].contains("1 bag ") && cards[1].contains(TAPES[0]), "{cards:?}");
+    page.follow("Bill of materials").await;
+    page.find(Role::Heading, "Pooled over the job").await;
+    page.follow("Pick list").await;
+    page.find(Role::Heading, "Pick list").await;
+    let ticks = page.names(Role::Checkbox).await;
+    assert!(ticks.iter().any(|tick| tick.starts_with("Picked: 2 bags Coconut carbon 12×40")), "{ticks:?}");
+    page.open(&job).await;
+    page.says("2 bags Coconut carbon 12×40").await;
+}
+
+/// What was typed is there, letter for letter, and the tape readings with it.
+async fn holds_the_filter(page: &Page) {
+    for (name, text) in SURVEY {
+        assert_eq!(page.entered(name).await, *text, "{name}");
+    }
+    let cards = filter::cards(page).await;
+    assert!(cards[0].contains(TAPES[1]) && cards[1].contains(TAPES[0]), "{cards:?}");
+}
+
+async fn to_the_vessel(page: &Page) {
+    let to = page
+        .script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).find((to) => to.includes('/vessels/'));")
+        .await;
+    page.open(to.as_str().unwrap()).await;
+    page.find(Role::Heading, "Layers").await;
+}
+
+/// The main job in one engine, the last part with the server gone.
+async fn main_job(engine: Engine) {
+    let mut site = Site::serve();
+    let address = site.address();
+    visit_by(engine, &address, async |page: Page| {
+        planned_from_nothing(&page).await;
+        to_the_vessel(&page).await;
+        holds_the_filter(&page).await;
+        // A mistake is said under its field and takes nothing away.
+        page.enter("Inside depth", "abc").await;
+        page.settled().await;
+        assert!(page.described("Inside depth").await.trim_end().ends_with(['.', '?']));
+        page.press("Undo").await;
+        page.says(TAPES[1]).await;
+        page.reload().await;
+        page.find(Role::Heading, "Layers").await;
+        holds_the_filter(&page).await;
+        page.fits_its_width().await;
+        page.ready_offline().await;
+        site.stop();
+        page.reload().await;
+        page.find(Role::Heading, "Layers").await;
+        holds_the_filter(&page).await;
+        page.enter("Inside depth", "51.5").await;
+        page.follow("Pick list").await;
+        page.find(Role::Heading, "Pick list").await;
+        page.reload().await;
+        page.find(Role::Heading, "Pick list").await;
+        page.session().back().await.unwrap();
+        page.find(Role::Heading, "Layers").await;
+        assert_eq!(page.entered("Inside depth").await, "51.5");
+        // Both places hold it: what is kept on the device, and the journal beside it.
+        let kept = "const done = arguments[arguments.length - 1]; \
+            const there = Object.keys(localStorage).some((key) => (localStorage.getItem(key) || '').includes('51.5')); \
+            const open = indexedDB.open('bedwright'); \
+            open.onerror = () => done([there, 'no journal']); \
+            open.onsuccess = () => { \
+              const all = open.result.transaction('journal').objectStore('journal').getAll(); \
+              all.onsuccess = () => done([there, JSON.stringify(all.result).includes('51.5')]); };";
+        tokio::time::sleep(std::time::Duration::from_secs(1)).await;
+        let kept = page.session().execute_async(kept, vec![]).await.unwrap().json().clone();
+        assert_eq!(kept, serde_json::json!([true, true]));
+    })
+    .await;
+}
+
+/// Every screen of the sample job stands, without a word of a crash, and none is wider than the window.
+async fn every_screen(engine: Engine) {
+    let site = Site::serve();
+    visit_by(engine, &site.address(), async |page: Page| {
+        page.started().await;
+        for screen in filter::screens(&page).await {
+            page.open(&screen).await;
+            page.until("a heading", "document.querySelector('main h1')").await;
+            assert!(!page.has(Role::Heading, "Bedwright has stopped").await, "{screen}");
+            page.fits_its_width().await;
+        }
+    })
+    .await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+#[ignore = "needs Firefox: tests/run engines"]
+async fn the_main_job_is_done_in_firefox() {
+    main_job(Engine::Firefox).await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+#[ignore = "needs Firefox: tests/run engines"]
+async fn every_screen_stands_in_firefox() {
+    every_screen(Engine::Firefox).await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+#[ignore = "needs WebKit: tests/run engines"]
+async fn the_main_job_is_done_in_webkit() {
+    main_job(Engine::WebKit).await;
+}
+
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+#[ignore = "needs WebKit: tests/run engines"]
+async fn every_screen_stands_in_webkit() {
+    every_screen(Engine::WebKit).await;
+}
+
+/// The same by plain WebDriver where most journeys go by Chromium's own protocol.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+#[ignore = "part of tests/run engines"]
+async fn the_main_job_is_done_in_chromium() {
+    main_job(Engine::Chromium).await;
+}
