@@ -125,6 +125,7 @@ mod prices;
 pub(super) mod problem;
 mod quote;
 mod search;
+pub(super) mod statement;
 pub(super) mod step;
 pub(super) mod term;
 pub(super) mod thing;
@@ -177,6 +178,7 @@ tables![
     problem::CautionText,
     QuoteLabel,
     SearchLabel,
+    statement::StatementText,
     step::LoadingCaution,
     step::StepText,
     step::ReadingText,

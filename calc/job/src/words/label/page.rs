@@ -143,7 +143,7 @@ Label {
     Packs = "packs" / "envases" / "conditionnements",
     LeftOver = "left over" / "sobrante" / "reste",
     None = "none" / "ninguno" / "aucun",
-    TapeReads = "tape reads" / "la cinta marca" / "le ruban indique",
+    TapeReads = "tape reads" / "cinta" / "ruban",
     After = "after" / "tras" / "après",
     Volume = "volume" / "volumen" / "volume",
     Weight = "dry weight" / "peso seco" / "poids sec",

@@ -191,7 +191,7 @@ TravelLabel {
         / "Algo cambió por el camino, o falta un trozo. Cópielo otra vez entero, o pida el archivo."
         / "Quelque chose a changé en chemin, ou un morceau manque. Copiez-le à nouveau en entier, ou demandez le fichier.",
     DamageLetter = "At its letter {at} stands “{letter}”, which no code has. Copy it again as a whole, or ask for the file."
-        / "En su letra {at} está “{letter}”, que ningún código tiene. Cópielo otra vez entero, o pida el archivo."
+        / "En su letra {at} está «{letter}», que ningún código tiene. Cópielo otra vez entero, o pida el archivo."
         / "À sa lettre {at} se trouve « {letter} », qu’aucun code n’a. Copiez-le à nouveau en entier, ou demandez le fichier.",
     DamageOther = "There is no job in it. Paste the whole link or message, or choose the file that was sent."
         / "No hay ningún trabajo en él. Pegue el enlace o el mensaje entero, o elija el archivo que le enviaron."
@@ -219,11 +219,11 @@ TravelLabel {
         / "Il lui manque ce que tout chantier a : il a été coupé ou changé. Redemandez-le.",
     OtherJob = "They are two different jobs." / "Son dos trabajos distintos." / "Ce sont deux travaux différents.",
     NoSense = "With these choices “{section}” would not make sense. Choose one side for it, or keep both jobs."
-        / "Con estas elecciones “{section}” no tendría sentido. Elija un lado, o conserve ambos trabajos."
+        / "Con estas elecciones «{section}» no tendría sentido. Elija un lado, o conserve ambos trabajos."
         / "Avec ces choix « {section} » n’aurait pas de sens. Choisissez un côté, ou gardez les deux travaux.",
     CoverHolds = "Holds: {parts}." / "Contiene: {parts}." / "Contient : {parts}.",
     CoverFrom = "Sent by {from}." / "Enviado por {from}." / "Envoyé par {from}.",
     CoverHow = "To open it: in Bedwright choose “Receive a job” and open this file, or paste the line below. Whoever has it can read it."
-        / "Para abrirlo: en Bedwright elija “Recibir un trabajo” y abra este archivo, o pegue la línea de abajo. Quien lo tenga puede leerlo."
+        / "Para abrirlo: en Bedwright elija «Recibir un trabajo» y abra este archivo, o pegue la línea de abajo. Quien lo tenga puede leerlo."
         / "Pour l’ouvrir : dans Bedwright choisissez « Recevoir un chantier » et ouvrez ce fichier, ou collez la ligne ci-dessous. Qui l’a peut le lire.",
 }}
