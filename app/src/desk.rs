@@ -7,6 +7,8 @@ mod opened;
 mod prices;
 mod quoting;
 mod shelf;
+mod steps;
+mod tabs;
 mod travel;
 
 use std::cell::{Cell, RefCell};
@@ -36,6 +38,7 @@ pub use backing::{Dry, Handed, Ready, Room};
 pub use opened::Opened;
 use prices::ListOnDesk;
 pub use quoting::{Quoted, with_quote};
+pub use tabs::Follows;
 pub use travel::Tray;
 
 /// Keys of everything this page keeps start like this.
@@ -126,6 +129,18 @@ pub struct Parts {
     counts: Cell<Counts>,
     /// Whether the browser was asked to keep what this page keeps.
     asked: Cell<bool>,
+    /// Why the open job is another tab's to change; none where it is this one's.
+    pub follows: Held<Option<Follows>>,
+    /// Whether a later page keeps its texts here, so that this one writes nothing.
+    pub outdated: Held<bool>,
+    /// Where what can be taken back is kept; none until it is asked for.
+    steps: RefCell<Option<bedwright_edge::journal::Journal>>,
+    /// Whether that is about to be kept.
+    steps_due: Cell<bool>,
+    /// The job that is this tab's to change.
+    hold: RefCell<Option<(Id, bedwright_edge::tabs::Hold)>>,
+    /// Whether local storage was seen to hold what this page keeps.
+    kept_once: Cell<bool>,
 }
 
 /// How often something was worked out since the last edit; shown on the page's root for tests.
@@ -139,7 +154,7 @@ struct Counts {
 impl Desk {
     /// Lays the desk out, once.
     pub fn lay(opened: Opened) -> Desk {
-        let Opened { keeper, person, jobs, list, ledger, asked, unread } = opened;
+        let Opened { keeper, person, jobs, list, ledger, asked, later, gone, unread } = opened;
         let person = Held::new(person);
         let status = Held::new(keeper.status());
         let found = Held::new(Vec::new());
@@ -165,9 +180,18 @@ impl Desk {
             quoted: Cell::default(),
             counts: Cell::default(),
             asked: Cell::new(asked),
+            follows: Held::new(None),
+            outdated: Held::new(later),
+            steps: RefCell::default(),
+            steps_due: Cell::new(false),
+            hold: RefCell::default(),
+            kept_once: Cell::new(false),
         })));
         if !unread.is_empty() {
             notices::put(found, Notice::SetAside(unread));
+        }
+        if gone {
+            notices::put(found, Notice::AllGone);
         }
         keeper.on_status(move |now| {
             if status.with_untracked(|there| *there != now) {
@@ -178,6 +202,9 @@ impl Desk {
         desk.listen();
         desk.follow(&desk.route.get_untracked());
         desk.carry_on_papers();
+        if !gone {
+            desk.mark_that_there_are_jobs();
+        }
         desk
     }
 
@@ -196,18 +223,15 @@ impl Desk {
             notices::put(self.notices, Notice::UpdateElsewhere);
         });
         let ready = update::on_offline_ready(move || self.offline.set(true));
-        let tabs = bedwright_edge::tabs::on_change(PREFIX, move |change| {
-            if let Some(key) = change.key {
-                self.changed_elsewhere(&key);
-            }
-        });
-        for listener in [moved, waiting, elsewhere, ready, tabs].into_iter().flatten() {
+        self.listen_to_tabs();
+        for listener in [moved, waiting, elsewhere, ready].into_iter().flatten() {
             listener.forget();
         }
     }
 
     /// Opens the job an address is about.
     fn follow(self, route: &Route) {
+        self.hold_job(route.job());
         let Some(id) = route.job() else { return };
         if self.job.with_untracked(|job| job.as_ref().is_some_and(|job| job.id == *id)) {
             return;
@@ -218,6 +242,7 @@ impl Desk {
         self.answers.borrow_mut().clear();
         self.waters.borrow_mut().clear();
         self.job.set(job);
+        self.read_steps(id);
         notices::take(self.notices, &Notice::Locked);
         if locked {
             notices::put(self.notices, Notice::Locked);
@@ -235,12 +260,7 @@ impl Desk {
         let mut job = self
             .shelf
             .with_untracked(|shelf| shelf.get(&id).map_or_else(|| Job::new(id.clone(), ""), |job| (**job).clone()));
-        let taken = if saved::is_records(section) {
-            saved::read_records(&mut job, &text)
-        } else {
-            saved::read_section(&mut job, section, &text)
-        };
-        if taken.is_err() {
+        if opened::take_text(&mut job, section, &text).is_err() {
             notices::put(self.notices, Notice::SetAside(vec![key.to_owned()]));
             return;
         }
@@ -251,7 +271,10 @@ impl Desk {
         if self.job.with_untracked(|open| open.as_ref().is_some_and(|open| open.id == id)) {
             self.job.set(Some(job));
             self.turned.update(|n| *n = n.wrapping_add(1));
-            notices::put(self.notices, Notice::ChangedElsewhere);
+            // A tab that follows says so all the time.
+            if self.follows.with_untracked(Option::is_none) {
+                notices::put(self.notices, Notice::ChangedElsewhere);
+            }
         }
     }
 
@@ -305,20 +328,12 @@ impl Desk {
         self.job.get_untracked()
     }
 
-    /// Changes the open job.
-    pub fn edit(self, edit: Edit) {
-        if let Some(inverse) = self.change(edit.clone()) {
-            self.history.update(|history| history.push(&edit, inverse));
-        }
-    }
-
-    /// Ends a run of typing, so that what follows is undone on its own.
-    pub fn pause(self) {
-        self.history.update_untracked(History::pause);
-    }
-
     fn change(self, edit: Edit) -> Option<Edit> {
         let before = self.open_now()?;
+        if !self.may_change() {
+            return None;
+        }
+        self.look_for_emptying();
         let mut job = (*before).clone();
         let device = self.person.with_untracked(|person| person.device.clone());
         match apply(&mut job, edit, &device) {
@@ -330,10 +345,15 @@ impl Desk {
                     shelf.insert(job.id.clone(), job.clone());
                 });
                 self.job.set(Some(job));
+                self.keep_steps();
                 inverse
             }
             Err(refused) => {
-                let notice = if refused == Refused::Signed { Notice::Frozen } else { Notice::Locked };
+                let notice = match refused {
+                    Refused::Signed => Notice::Frozen,
+                    Refused::NotSo => Notice::ChangedElsewhere,
+                    _ => Notice::Locked,
+                };
                 notices::put(self.notices, notice);
                 None
             }
@@ -343,7 +363,7 @@ impl Desk {
     /// Adds a record to the open job once the browser reports it written through to the disk; tells whether it was. Where
     /// it wasn't, nothing is added.
     pub fn sign(self, record: Record, told: impl FnOnce(bool) + 'static) {
-        let Some(before) = self.open_now() else { return told(false) };
+        let Some(before) = self.open_now().filter(|_| self.may_change()) else { return told(false) };
         let mut job = (*before).clone();
         let device = self.person.with_untracked(|person| person.device.clone());
         let part = saved::part_of(&record);
@@ -369,36 +389,6 @@ impl Desk {
             }
             told(outcome.is_ok());
         });
-    }
-
-    /// Takes the last change back.
-    pub fn undo(self) {
-        if let Some(edit) = self.history.update(History::undo).flatten()
-            && let Some(redo) = self.change(edit)
-        {
-            self.history.update(|history| history.undone(redo));
-            self.turned.update(|n| *n = n.wrapping_add(1));
-        }
-    }
-
-    /// Does the last undone change again.
-    pub fn redo(self) {
-        if let Some(edit) = self.history.update(History::redo).flatten()
-            && let Some(inverse) = self.change(edit)
-        {
-            self.history.update(|history| history.redone(inverse));
-            self.turned.update(|n| *n = n.wrapping_add(1));
-        }
-    }
-
-    /// Whether there is anything to take back.
-    pub fn can_undo(self) -> bool {
-        self.history.with(History::can_undo)
-    }
-
-    /// Whether there is anything to do again.
-    pub fn can_redo(self) -> bool {
-        self.history.with(History::can_redo)
     }
 
     /// Changes the person's ways and keeps them.

@@ -1,11 +1,12 @@
 //! What must be seen until it is settled: at the top of every screen, one of a kind.
 
 use bedwright_edge::fault::Fault;
-use bedwright_job::words::{Label, LoadingLabel, TravelLabel};
+use bedwright_job::words::{KeepingLabel, Label, LoadingLabel, TravelLabel};
 
-use crate::desk::Desk;
+use crate::desk::{Desk, Follows};
 use crate::parts::live::{El, button, el};
 use crate::parts::signal::{Held, Worked};
+use crate::route::Route;
 
 /// A notice.
 #[derive(Clone, PartialEq)]
@@ -24,6 +25,10 @@ pub enum Notice {
     Locked,
     /// What was to be changed was signed.
     Frozen,
+    /// Local storage was emptied while the page was open.
+    Emptied,
+    /// There were jobs, and nothing of them is left.
+    AllGone,
 }
 
 impl Notice {
@@ -62,8 +67,9 @@ pub fn notices(desk: Desk) -> El {
                 matches!(status.local, Err(Fault::Full { .. })) || matches!(status.journal, Err(Fault::Full { .. }));
             match (&status.local, &status.journal) {
                 (Ok(()), Ok(())) => None,
-                _ if full => Some(Label::StorageFull),
-                (Err(_), Err(_)) => Some(Label::NotKept),
+                (Err(Fault::Full { .. }), Ok(())) => Some(desk.label(KeepingLabel::OnlyInJournal)),
+                _ if full => Some(desk.label(Label::StorageFull)),
+                (Err(_), Err(_)) => Some(desk.label(Label::NotKept)),
                 _ => None,
             }
         })
@@ -72,14 +78,39 @@ pub fn notices(desk: Desk) -> El {
         .set("role", "region")
         .set("aria-live", "polite")
         .live(move || {
-            let Some(label) = trouble.get() else { return Vec::new() };
-            vec![notice("notice notice-stop").kid(said(desk.label(label))).when(
+            let Some(text) = trouble.get() else { return Vec::new() };
+            vec![notice("notice notice-stop").kid(said(text)).when(
                 move || desk.job.with(Option::is_some),
                 move || vec![button("", desk.label(Label::SaveFile), move || desk.save_file())],
             )]
         })
+        .live(move || {
+            if !desk.outdated.get() {
+                return Vec::new();
+            }
+            let text = said(desk.label(KeepingLabel::NewerFormat));
+            vec![
+                notice("notice notice-stop")
+                    .kid(text)
+                    .kid(button("", desk.label(Label::Reload), move || desk.reload())),
+            ]
+        })
+        .live(move || desk.follows.get().map(|follows| followed(desk, follows)).into_iter().collect())
         .live(move || desk.notices.with(|all| all.iter().map(|notice| line(desk, notice)).collect()))
         .kid(crate::backup::reminder(desk))
+}
+
+/// That another tab has the job, and the way to have it here.
+fn followed(desk: Desk, follows: Follows) -> El {
+    let mut text = said("");
+    if follows == Follows::TakenOver {
+        text = text.text(desk.label(KeepingLabel::TakenElsewhere)).text(" ");
+    }
+    notice("notice notice-caution").kid(text.text(desk.label(KeepingLabel::Follows))).kid(button(
+        "primary",
+        desk.label(KeepingLabel::WorkHere),
+        move || desk.work_here(),
+    ))
 }
 
 fn notice(class: &str) -> El {
@@ -116,6 +147,11 @@ fn line(desk: Desk, about: &Notice) -> El {
         }
         Notice::Joined => notice("notice").kid(said(desk.label(TravelLabel::Joined))).kid(dismiss(Label::Dismiss)),
         Notice::Frozen => caution().kid(said(desk.label(LoadingLabel::Frozen))).kid(dismiss(Label::Dismiss)),
+        Notice::Emptied => caution().kid(said(desk.label(KeepingLabel::Emptied))).kid(dismiss(Label::Dismiss)),
+        Notice::AllGone => notice("notice notice-stop")
+            .kid(said(desk.label(KeepingLabel::AllGone)))
+            .kid(el("a", "action").set("href", &Route::Backup.address()).text(desk.label(KeepingLabel::RestoreTitle)))
+            .kid(dismiss(Label::Dismiss)),
         Notice::Locked => caution().kid(text(Label::LockedSection)).kid(dismiss(Label::Dismiss)),
     }
 }

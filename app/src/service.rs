@@ -5,6 +5,7 @@ mod expected;
 mod front;
 mod links;
 mod more;
+mod over_time;
 mod page;
 mod readings;
 mod spent;

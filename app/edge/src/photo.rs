@@ -20,11 +20,31 @@ const MOST_KEPT: usize = 400_000;
 /// Tried one after the other until it is small enough: the longer side in pixels, the quality.
 const STEPS: [(f64, f64); 4] = [(1600.0, 0.8), (1280.0, 0.7), (960.0, 0.6), (640.0, 0.5)];
 
+/// Why a chosen file wasn't kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum NotKept {
+    /// It is no picture that this browser reads.
+    NoPicture,
+    /// It is larger than any camera writes.
+    TooLarge,
+    /// The browser would not: what it said.
+    Fault(Fault),
+}
+
+impl From<Fault> for NotKept {
+    fn from(fault: Fault) -> NotKept {
+        match fault {
+            Fault::TooLarge { .. } => NotKept::TooLarge,
+            other => NotKept::Fault(other),
+        }
+    }
+}
+
 /// Lets the person take or choose a picture and keeps it small under a name: how many bytes, none when they chose none.
 ///
 /// # Errors
-/// [`Fault::TooLarge`] for what no camera writes; what the browser said where it can't read it, or has no room.
-pub async fn take(name: &str) -> Result<Option<u32>, Fault> {
+/// Why it wasn't kept.
+pub async fn take(name: &str) -> Result<Option<u32>, NotKept> {
     let Some((_, bytes)) = pick_file("image/*", MOST_BYTES).await? else { return Ok(None) };
     let text = small(&bytes).await?;
     let kept = u32::try_from(text.len()).map_err(|_| Fault::TooLarge { bytes: text.len() as u64 })?;
@@ -65,12 +85,12 @@ pub async fn remove(name: &str) -> Result<(), Fault> {
 }
 
 /// The picture drawn anew, as small as it must be.
-async fn small(bytes: &[u8]) -> Result<String, Fault> {
+async fn small(bytes: &[u8]) -> Result<String, NotKept> {
     let window = web_sys::window().ok_or(Fault::Blocked)?;
     let parts = js_sys::Array::of1(&Uint8Array::from(bytes));
     let blob = Blob::new_with_u8_array_sequence(&parts).map_err(|thrown| Fault::other(&thrown))?;
     let drawn = window.create_image_bitmap_with_blob(&blob).map_err(|thrown| Fault::other(&thrown))?;
-    let drawn = JsFuture::from(drawn).await.map_err(|thrown| Fault::other(&thrown))?;
+    let drawn = JsFuture::from(drawn).await.map_err(|_| NotKept::NoPicture)?;
     let picture: ImageBitmap = drawn.dyn_into().map_err(|thrown: JsValue| Fault::other(&thrown))?;
     let (wide, high) = (f64::from(picture.width()), f64::from(picture.height()));
     let mut text = String::new();
@@ -82,7 +102,7 @@ async fn small(bytes: &[u8]) -> Result<String, Fault> {
         }
     }
     picture.close();
-    if text.len() > MOST_KEPT { Err(Fault::TooLarge { bytes: text.len() as u64 }) } else { Ok(text) }
+    if text.len() > MOST_KEPT { Err(NotKept::TooLarge) } else { Ok(text) }
 }
 
 fn jpeg(picture: &ImageBitmap, wide: f64, high: f64, quality: f64) -> Result<String, Fault> {

@@ -80,6 +80,8 @@ struct Inner {
     retry: RefCell<Option<Timer>>,
     journal_busy: Cell<bool>,
     copying: RefCell<Keys>,
+    /// Nothing more is written: a later page has been here.
+    stopped: Cell<bool>,
     asides: RefCell<Vec<Aside>>,
     told: RefCell<Option<Status>>,
     status_call: RefCell<Option<Call<Status>>>,
@@ -104,6 +106,7 @@ impl Keeper {
             retry: RefCell::default(),
             journal_busy: Cell::new(false),
             copying: RefCell::default(),
+            stopped: Cell::new(false),
             asides: RefCell::default(),
             told: RefCell::default(),
             status_call: RefCell::default(),
@@ -156,9 +159,19 @@ impl Keeper {
         all
     }
 
+    /// Writes nothing from now on, nor takes anything away: what a later page keeps here is not this one's to change.
+    pub fn stop(&self) {
+        self.inner.stopped.set(true);
+        self.inner.retry.replace(None);
+        self.inner.delay.replace(None);
+    }
+
     /// Takes a text to be kept under a key; a text of the same key that is still waiting is replaced.
     pub fn schedule(&self, key: &str, text: &str) {
         let inner = &self.inner;
+        if inner.stopped.get() {
+            return;
+        }
         inner.owed.borrow_mut().latest.insert(key.to_owned(), text.to_owned());
         if inner.owed.borrow().guarded.contains_key(key) {
             inner.copy_then_keep(key);
@@ -174,6 +187,9 @@ impl Keeper {
     /// Why the journal did not keep it; local storage may have it all the same, see [`Keeper::status`].
     pub async fn commit(&self, key: &str, text: &str) -> Result<(), Fault> {
         let inner = &self.inner;
+        if inner.stopped.get() {
+            return Err(Fault::Changed);
+        }
         if inner.owed.borrow().guarded.contains_key(key) {
             self.set_aside(key).await?;
         }
@@ -257,6 +273,9 @@ impl Keeper {
     /// Why it could not be taken away.
     pub async fn remove(&self, key: &str) -> Result<(), Fault> {
         let inner = &self.inner;
+        if inner.stopped.get() {
+            return Err(Fault::Changed);
+        }
         if inner.owed.borrow().guarded.contains_key(key) {
             self.set_aside(key).await?;
         }

@@ -8,6 +8,7 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::StorageEvent;
 
 use crate::{
+    Work,
     fault::{method, property},
     listen::Listener,
 };
@@ -70,6 +71,24 @@ impl Drop for Hold {
 
 /// Asks for a name without waiting for it (Web Locks API, W3C, option `ifAvailable`).
 pub async fn hold(name: &str) -> Held {
+    ask(name, "ifAvailable", Box::new(|| {})).await
+}
+
+/// The same; `lost` is called should another page take the name away later.
+pub async fn hold_until(name: &str, lost: impl FnOnce() + 'static) -> Held {
+    ask(name, "ifAvailable", Box::new(lost)).await
+}
+
+/// Takes a name away from whoever has it, who is told (option `steal`); `lost` is called should another page do the same.
+pub async fn take(name: &str, lost: impl FnOnce() + 'static) -> Held {
+    ask(name, "steal", Box::new(lost)).await
+}
+
+fn ask<'a>(name: &'a str, option: &'static str, lost: Box<dyn FnOnce()>) -> Work<'a, Held> {
+    Box::pin(ask_now(name, option, lost))
+}
+
+async fn ask_now(name: &str, option: &'static str, lost: Box<dyn FnOnce()>) -> Held {
     let Some((locks, request)) = web_sys::window()
         .and_then(|window| property(&window.navigator(), "locks"))
         .and_then(|locks| method(&locks, "request").map(|request| (locks, request)))
@@ -77,7 +96,7 @@ pub async fn hold(name: &str) -> Held {
         return Held::Unsupported;
     };
     let options = Object::new();
-    if Reflect::set(&options, &JsValue::from_str("ifAvailable"), &JsValue::TRUE).is_err() {
+    if Reflect::set(&options, &JsValue::from_str(option), &JsValue::TRUE).is_err() {
         return Held::Unsupported;
     }
     // The lock is held until the promise that the callback returns is resolved; this keeps its resolver.
@@ -103,11 +122,14 @@ pub async fn hold(name: &str) -> Held {
     // lock is granted this race is already decided.
     let either = Promise::race(&js_sys::Array::of2(&asked, &told_promise));
     let decided = JsFuture::from(either).await;
-    // Whatever becomes of it later is nobody's error.
-    spawn_local(async move {
-        let _ = JsFuture::from(asked).await;
-    });
     let got = *answer.borrow();
+    let held = decided.is_ok() && got == Some(true);
+    spawn_local(async move {
+        // It ends well when the name is given back, and with an `AbortError` when it is taken away.
+        if JsFuture::from(asked).await.is_err() && held {
+            lost();
+        }
+    });
     match (decided, got) {
         (Ok(_), Some(true)) => Held::Yes(Hold { give_back }),
         (Ok(_), Some(false)) => Held::No,

@@ -116,7 +116,7 @@ impl Desk {
         }
     }
 
-    fn keep_ledger(self) {
+    pub(super) fn keep_ledger(self) {
         let text = self.ledger.with_untracked(bedwright_job::backup::Ledger::text);
         self.keeper.schedule(LEDGER, &text);
     }
@@ -130,6 +130,7 @@ impl Desk {
         self.keeper.schedule(ASKED, &["1 ", &today()].concat());
         wasm_bindgen_futures::spawn_local(async {
             bedwright_edge::persist::persist().await;
+            bedwright_edge::trace::leave().await;
         });
     }
 

@@ -4,15 +4,16 @@ use std::cmp::Ordering;
 use std::sync::Arc;
 
 use bedwright_edge::store::Keeper;
+use bedwright_edge::trace;
 use bedwright_job::Job;
 use bedwright_job::backup::Ledger;
 use bedwright_job::id::Id;
 use bedwright_job::prices::PriceList;
-use bedwright_job::saved;
+use bedwright_job::saved::{self, Unreadable};
 use bedwright_job::words::Language;
 use litemap::LiteMap;
 
-use super::{ERASED, JOBS, PREFIX, backing, new_id, prices};
+use super::{ERASED, JOBS, PREFIX, backing, new_id, prices, tabs};
 use crate::person::{self, Person};
 
 /// What was found at the start.
@@ -24,6 +25,8 @@ pub struct Opened {
     pub(super) list: PriceList,
     pub(super) ledger: Ledger,
     pub(super) asked: bool,
+    pub(super) later: bool,
+    pub(super) gone: bool,
     pub(super) unread: Vec<String>,
 }
 
@@ -36,6 +39,10 @@ impl Opened {
     /// Reads everything that is kept on this device. Starts whatever it finds: what can't be read is set aside.
     pub async fn load() -> Opened {
         let keeper = Keeper::open().await;
+        let later = tabs::is_later(&keeper).await;
+        if later {
+            keeper.stop();
+        }
         let loaded = keeper.load_all(PREFIX, newer).await;
         let mut jobs: LiteMap<Id, Arc<Job>> = LiteMap::new();
         let mut person = None;
@@ -79,21 +86,10 @@ impl Opened {
             };
             let id = Id::new(id);
             let job = Arc::make_mut(jobs.entry(id.clone()).or_insert_with(|| Arc::new(Job::new(id, ""))));
-            let taken = if saved::is_records(section) {
-                saved::read_records(job, &entry.text)
-            } else {
-                saved::read_section(job, section, &entry.text)
-            };
+            let taken = take_text(job, section, &entry.text);
             // Where one place holds a damaged text the other may hold it whole; the damaged one is kept aside all the same.
-            let mended = taken.is_err()
-                && entry.other.as_deref().is_some_and(|other| {
-                    let taken = if saved::is_records(section) {
-                        saved::read_records(job, other)
-                    } else {
-                        saved::read_section(job, section, other)
-                    };
-                    taken.is_ok()
-                });
+            let mended =
+                taken.is_err() && entry.other.as_deref().is_some_and(|other| take_text(job, section, other).is_ok());
             if taken.is_err() {
                 keeper.protect(&entry.key);
             }
@@ -101,15 +97,23 @@ impl Opened {
                 unread.push(entry.key);
             }
         }
+        // The person's ways are kept at every start: where they are missing, it is the first one, or all is gone.
+        let gone = person.is_none() && jobs.is_empty() && !keeper.memory_only() && trace::there().await;
         let person = person.unwrap_or_else(|| Person::new(new_id()));
         keeper.schedule(person::KEY, &person.text());
-        Opened { keeper, person, jobs, list, ledger, asked, unread }
+        tabs::keep_version(&keeper);
+        Opened { keeper, person, jobs, list, ledger, asked, later, gone, unread }
     }
+}
+
+/// Takes what is kept of a job under a name into it.
+pub(super) fn take_text(job: &mut Job, name: &str, text: &str) -> Result<(), Unreadable> {
+    if saved::is_records(name) { saved::read_records(job, text) } else { saved::read_section(job, name, text) }
 }
 
 /// Which of two texts of one key is the newer. The person's ways count no changes: the journal, which a kill leaves whole, has
 /// the later ones.
-fn newer(local: &str, journal: &str) -> Ordering {
+pub(super) fn newer(local: &str, journal: &str) -> Ordering {
     let ways = |text: &str| text.starts_with("1 ");
     if ways(local) && ways(journal) { Ordering::Less } else { saved::newer(local, journal) }
 }

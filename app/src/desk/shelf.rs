@@ -55,6 +55,7 @@ impl Desk {
         if !job.head.body.sample {
             self.ask_once_to_keep();
         }
+        self.look_for_emptying();
         let id = job.id.clone();
         self.shelf.update(|shelf| {
             shelf.insert(id.clone(), Arc::new(job));
@@ -132,6 +133,7 @@ impl Desk {
                 let _ = bedwright_edge::photo::remove(photo.as_str()).await;
             }
         });
+        self.forget_steps(id);
         let keeper = self.keeper.clone();
         // Marked before anything is taken away: a page that is closed half way doesn't bring half a job back.
         keeper.schedule(&format!("{ERASED}{id}"), "1");

@@ -5,10 +5,12 @@ use bedwright_job::care::calendar::{CalendarDay, calendar};
 use bedwright_job::care::card::CareMark;
 use bedwright_job::care::due::{DueRow, due_list};
 use bedwright_job::day::Day;
+use bedwright_job::papers::due_list_sheet;
 use bedwright_job::words::{CareLabel, Label, Manner};
 
 use crate::desk::{Desk, today};
 use crate::parts::live::{El, button, el};
+use crate::parts::sheet::printing;
 use crate::parts::signal::Worked;
 use crate::route::Route;
 
@@ -49,21 +51,22 @@ fn line(row: &DueRow, manner: Manner) -> Line {
 pub fn due_page(desk: Desk) -> El {
     let say = move |label: CareLabel| desk.label(label);
     let manner = desk.manner();
-    let lines = Worked::new(move || {
+    let rows = Worked::new(move || {
         let Some(today) = Day::of(&today()) else { return Vec::new() };
-        desk.shelf.with(|shelf| due_list(shelf.values(), today)).iter().map(|row| line(row, manner)).collect::<Vec<_>>()
+        desk.shelf.with(|shelf| due_list(shelf.values(), today))
     });
+    let lines = Worked::new(move || rows.with(|rows| rows.iter().map(|row| line(row, manner)).collect::<Vec<_>>()));
+    let paper = move || {
+        let jobs = desk.shelf.with(|shelf| shelf.values().cloned().collect::<Vec<_>>());
+        rows.with(|rows| vec![due_list_sheet(rows, jobs.iter().map(AsRef::as_ref), manner, &today())])
+    };
     let none = move || lines.with(Vec::is_empty);
     let save = move || lines.with_untracked(|lines| save_calendar(lines));
     let table =
         move || {
             let head = [CareLabel::Due, CareLabel::What, CareLabel::Where, CareLabel::Why];
             vec![
-                el("p", "actions due-tools").kid(button("primary", say(CareLabel::CalendarFile), save)).kid(button(
-                    "",
-                    say(CareLabel::Print),
-                    move || bedwright_edge::print::print(|_| {}),
-                )),
+                el("p", "actions due-tools").kid(button("primary", say(CareLabel::CalendarFile), save)),
                 el("table", "due-table")
                     .kid(el("thead", "").kid(el("tr", "").kids(
                         head.map(|label| el("th", "").set("scope", "col").text(say(label))).into_iter().collect(),
@@ -76,7 +79,7 @@ pub fn due_page(desk: Desk) -> El {
         .kid(el("p", "quietly").text(&today()).text(" · ").text(say(CareLabel::DueHint)))
         .when(none, move || vec![el("p", "").text(say(CareLabel::NothingDue))])
         .when(move || !none(), table)
-        .kid(el("p", "print-note").text(desk.label(Label::PlanningAid)))
+        .when(move || !none(), move || vec![printing(desk, paper)])
 }
 
 fn row(line: &Line) -> El {

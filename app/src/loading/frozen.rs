@@ -1,12 +1,13 @@
 //! What was signed: shown as it stands, set right by corrections.
 
 use std::rc::Rc;
+use std::sync::Arc;
 
-use bedwright_job::Edit;
 use bedwright_job::as_loaded::{AsLoaded, Correction};
 use bedwright_job::entry::{Dimension, Entry, Unit};
+use bedwright_job::id::Id;
 use bedwright_job::sections::loading::ReadingPlace;
-use bedwright_job::words::LoadingLabel;
+use bedwright_job::words::{CorrectionLabel, LoadingLabel};
 use leptos::prelude::*;
 
 use super::photo::picture;
@@ -34,7 +35,8 @@ pub fn frozen(of: TagSheet) -> El {
             let Some(loaded) = loaded else { return Vec::new() };
             let said = loaded.corrections.iter().map(|correction| {
                 let at = of.desk.manner().instant(&correction.stamp.at);
-                el("li", "").text(&[&correction.text, " · ", &correction.stamp.by, ", ", &at].concat())
+                let lot = correction.lot.as_ref().map(|(_, lot)| [" · ", lot].concat()).unwrap_or_default();
+                el("li", "").text(&[&correction.text, &lot, " · ", &correction.stamp.by, ", ", &at].concat())
             });
             said.collect()
         })
@@ -80,75 +82,150 @@ fn lines(of: TagSheet, loaded: &AsLoaded) -> Vec<El> {
     all
 }
 
-fn correct(of: TagSheet, loaded: Worked<Option<std::sync::Arc<AsLoaded>>>) -> El {
+/// A correction that is being written. A handle.
+#[derive(Clone, Copy)]
+struct Draft {
+    of: TagSheet,
+    loaded: Worked<Option<Arc<AsLoaded>>>,
+    text: Held<String>,
+    /// Which reading, counted from 1; 0 for none.
+    reading: Held<usize>,
+    tape: Held<Option<Entry>>,
+    /// Which layer, counted from 1; 0 for none.
+    layer: Held<usize>,
+    lot: Held<String>,
+    told: Held<&'static str>,
+    writing: Held<bool>,
+}
+
+fn correct(of: TagSheet, loaded: Worked<Option<Arc<AsLoaded>>>) -> El {
     let desk = of.desk;
-    let manner = desk.manner();
-    let (text, which, tape, told) =
-        (Held::new(String::new()), Held::new(0_usize), Held::new(None::<Entry>), Held::new(false));
-    let places = move || -> Vec<ReadingPlace> {
-        loaded.with(|loaded| {
-            loaded
-                .as_ref()
-                .map(|loaded| loaded.readings.iter().map(|read| read.place.clone()).collect())
-                .unwrap_or_default()
-        })
+    let draft = Draft {
+        of,
+        loaded,
+        text: Held::new(String::new()),
+        reading: Held::new(0),
+        tape: Held::new(None),
+        layer: Held::new(0),
+        lot: Held::new(String::new()),
+        told: Held::new(""),
+        writing: Held::new(false),
     };
-    let names = move || {
+    let words = typing(desk.turned, move || draft.text.get(), move |now| draft.text.set(now), || {});
+    let manner = desk.manner();
+    let readings = move || {
         let mut names = vec![of.say(LoadingLabel::CorrectionNone).to_owned()];
-        names.extend(places().iter().map(|place| of.read(|load, answers| manner.place(place, load, answers))));
+        names.extend(draft.places().iter().map(|place| of.read(|load, answers| manner.place(place, load, answers))));
         names
     };
-    let words = typing(desk.turned, move || text.get(), move |now| text.set(now), || {});
-    let field = NumberLine {
-        id: "correction-tape".to_owned(),
-        label: of.say(LoadingLabel::CorrectionTape),
-        hint: "",
-        units: Unit::of(Dimension::Length),
-        usual: if manner.metric { Unit::Millimetre } else { Unit::Inch },
-        entry: Rc::new(move || tape.get()),
-        misread: Rc::new(move || tape.get().and_then(|entry| entry.understood().err())),
-        problem: Rc::new(|| None),
-        put: Rc::new(move |entry| tape.set(entry)),
-        assumed: Rc::new(|| None),
-        standing: None,
+    let layers = move || {
+        let mut names = vec![desk.label(CorrectionLabel::LotOfNone).to_owned()];
+        names.extend(draft.layers().iter().map(|(_, material)| manner.material(material)));
+        names
     };
-    let add = move || {
-        let said = text.get_untracked().trim().to_owned();
-        let Some(record) = untrack(|| loaded.get()) else { return };
-        let place = which.get_untracked().checked_sub(1).and_then(|at| untrack(places).get(at).cloned());
-        let entry = tape
-            .get_untracked()
-            .filter(|entry| entry.understood().is_ok_and(|read| read.dimension == Dimension::Length));
-        if said.is_empty() || place.is_some() && entry.is_none() {
-            return told.set(true);
+    let tape = draft.tape_line();
+    let lot = typing(desk.turned, move || draft.lot.get(), move |now| draft.lot.set(now), || {});
+    let lot = text_line(desk.label(CorrectionLabel::Lot), lot);
+    let (reading, layer) = (draft.reading, draft.layer);
+    el("div", "loading-correct")
+        .kid(text_line(of.say(LoadingLabel::CorrectionText), words))
+        .kid(choice(
+            of.say(LoadingLabel::CorrectionOf),
+            readings,
+            move || Some(reading.get()),
+            move |at| reading.set(at),
+        ))
+        .when(move || reading.get() > 0, move || vec![tape.clone()])
+        .kid(choice(desk.label(CorrectionLabel::LotOf), layers, move || Some(layer.get()), move |at| layer.set(at)))
+        .when(move || layer.get() > 0, move || vec![lot.clone()])
+        .kid(el("p", "entry-message").set("role", "alert").says(move || draft.told.get().to_owned()))
+        .kid(
+            button("", of.say(LoadingLabel::CorrectionAdd), move || draft.add())
+                .holds("disabled", move || of.person().is_empty() || draft.writing.get()),
+        )
+}
+
+impl Draft {
+    fn places(self) -> Vec<ReadingPlace> {
+        self.loaded.with(|loaded| {
+            let readings = loaded.iter().flat_map(|loaded| &loaded.readings);
+            readings.map(|read| read.place.clone()).collect()
+        })
+    }
+
+    /// The layers something was poured of: id and material.
+    fn layers(self) -> Vec<(Id, String)> {
+        self.loaded.with(|loaded| {
+            let layers = loaded.iter().flat_map(|loaded| &loaded.layers).filter(|layer| layer.packs > 0.0);
+            layers.map(|layer| (layer.layer.clone(), layer.material.clone())).collect()
+        })
+    }
+
+    fn tape_line(self) -> El {
+        let (desk, tape) = (self.of.desk, self.tape);
+        NumberLine {
+            id: "correction-tape".to_owned(),
+            label: self.of.say(LoadingLabel::CorrectionTape),
+            hint: "",
+            units: Unit::of(Dimension::Length),
+            usual: if desk.manner().metric { Unit::Millimetre } else { Unit::Inch },
+            entry: Rc::new(move || tape.get()),
+            misread: Rc::new(move || tape.get().and_then(|entry| entry.understood().err())),
+            problem: Rc::new(|| None),
+            put: Rc::new(move |entry| tape.set(entry)),
+            assumed: Rc::new(|| None),
+            standing: None,
+        }
+        .show(desk)
+    }
+
+    /// Signs it: it counts once the browser reports it written through, as what it corrects.
+    fn add(self) {
+        let (of, desk) = (self.of, self.of.desk);
+        let text = self.text.get_untracked().trim().to_owned();
+        let Some(record) = untrack(|| self.loaded.get()) else { return };
+        if text.is_empty() {
+            return self.told.set(of.say(LoadingLabel::CorrectionNeeds));
+        }
+        let place =
+            self.reading.get_untracked().checked_sub(1).and_then(|at| untrack(|| self.places()).get(at).cloned());
+        let is_length = |entry: &Entry| entry.understood().is_ok_and(|read| read.dimension == Dimension::Length);
+        let tape = self.tape.get_untracked().filter(is_length);
+        if place.is_some() && tape.is_none() {
+            return self.told.set(desk.label(CorrectionLabel::NeedsTape));
+        }
+        let layer = self.layer.get_untracked().checked_sub(1).and_then(|at| untrack(|| self.layers()).get(at).cloned());
+        let lot = self.lot.get_untracked().trim().to_owned();
+        if layer.is_some() && lot.is_empty() {
+            return self.told.set(desk.label(CorrectionLabel::NeedsLot));
         }
         let correction = Correction {
             id: new_id(),
             of: record.id.clone(),
             day: today(),
             stamp: of.stamp(),
-            text: said,
-            reading: place.zip(entry),
-            lot: None,
+            text,
+            reading: place.zip(tape),
+            lot: layer.map(|(layer, _)| (layer, lot)),
         };
-        desk.edit(Edit::AddRecord(correction.record()));
-        text.set(String::new());
-        tape.set(None);
-        which.set(0);
-        told.set(false);
-        desk.turned.update(|n| *n = n.wrapping_add(1));
-    };
-    el("div", "loading-correct")
-        .kid(text_line(of.say(LoadingLabel::CorrectionText), words))
-        .kid(choice(of.say(LoadingLabel::CorrectionOf), names, move || Some(which.get()), move |at| which.set(at)))
-        .when(move || which.get() > 0, {
-            let field = field.show(desk);
-            move || vec![field.clone()]
-        })
-        .kid(
-            el("p", "entry-message").set("role", "alert").says(move || {
-                if told.get() { of.say(LoadingLabel::CorrectionNeeds).to_owned() } else { String::new() }
-            }),
-        )
-        .kid(button("", of.say(LoadingLabel::CorrectionAdd), add).holds("disabled", move || of.person().is_empty()))
+        self.writing.set(true);
+        self.told.set(of.say(LoadingLabel::Signing));
+        desk.sign(correction.record(), move |done| {
+            // The sheet may have been left meanwhile.
+            if self.told.is_gone() {
+                return;
+            }
+            self.writing.set(false);
+            if !done {
+                return self.told.set(desk.label(CorrectionLabel::NotWritten));
+            }
+            self.told.set("");
+            self.text.set(String::new());
+            self.tape.set(None);
+            self.reading.set(0);
+            self.lot.set(String::new());
+            self.layer.set(0);
+            desk.turned.update(|n| *n = n.wrapping_add(1));
+        });
+    }
 }

@@ -1,8 +1,8 @@
 //! A photo: taken beside the text, never in its way.
 
-use bedwright_edge::photo;
+use bedwright_edge::photo::{self, NotKept};
 use bedwright_job::sections::loading::{Photo, TagChange};
-use bedwright_job::words::LoadingLabel;
+use bedwright_job::words::{LoadingLabel, PhotoLabel};
 use leptos::prelude::*;
 
 use super::tag::TagSheet;
@@ -12,16 +12,20 @@ use crate::parts::signal::Held;
 
 /// The photo, or the way to take one.
 pub fn photo(of: TagSheet) -> El {
-    let failed = Held::new(false);
+    let failed = Held::new(None::<&'static str>);
     let there = move || of.read(|load, _| load.done.photo.clone());
     let take = move || {
-        failed.set(false);
+        failed.set(None);
         let id = new_id();
         wasm_bindgen_futures::spawn_local(async move {
             match photo::take(id.as_str()).await {
                 Ok(Some(bytes)) => of.change(TagChange::Photo(Some(Photo { id, bytes }))),
                 Ok(None) => {}
-                Err(_) => failed.set(true),
+                // The sheet may have been left while the picture was chosen.
+                Err(_) if failed.is_gone() => {}
+                Err(NotKept::NoPicture) => failed.set(Some(of.desk.label(PhotoLabel::NoPicture))),
+                Err(NotKept::TooLarge) => failed.set(Some(of.desk.label(PhotoLabel::TooLarge))),
+                Err(NotKept::Fault(_)) => failed.set(Some(of.say(LoadingLabel::PhotoFailed))),
             }
         });
     };
@@ -31,11 +35,7 @@ pub fn photo(of: TagSheet) -> El {
         .kid(el("h2", "rule").text(of.say(LoadingLabel::Photo)))
         .kid(el("p", "quietly").text(of.say(LoadingLabel::PhotoHint)))
         .live(move || there().map(|photo| picture(of, &photo)).into_iter().collect())
-        .kid(
-            el("p", "entry-message")
-                .set("role", "alert")
-                .says(move || if failed.get() { of.say(LoadingLabel::PhotoFailed).to_owned() } else { String::new() }),
-        )
+        .kid(el("p", "entry-message").set("role", "alert").says(move || failed.get().unwrap_or_default().to_owned()))
         .when(move || there().is_none(), move || vec![button("", of.say(LoadingLabel::TakePhoto), take)])
         .when(move || there().is_some(), move || vec![button("quiet", of.say(LoadingLabel::RemovePhoto), remove)])
 }

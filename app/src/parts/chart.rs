@@ -18,6 +18,8 @@ pub struct Chart {
     pub curve: Vec<(f64, f64)>,
     /// A height that is drawn as a broken line.
     pub limit: Option<f64>,
+    /// What stands at that line; nothing where the text beside the chart says it.
+    pub limit_name: &'static str,
     /// Places that are drawn as upright lines; the middle one whole, the others broken.
     pub upright: Vec<(f64, bool)>,
     /// How a place is written under the axis.
@@ -77,6 +79,7 @@ pub fn chart(chart: &Chart) -> El {
     parts.push(text("chart-name", (2.0, 12.0), "start", &chart.up));
     if let Some(limit) = chart.limit {
         parts.push(line("chart-limit", (LEFT, y(limit)), (WIDTH - RIGHT, y(limit))));
+        parts.push(text("chart-name", (WIDTH - RIGHT, y(limit) - 4.0), "end", chart.limit_name));
     }
     for (place, whole) in &chart.upright {
         let class = if *whole { "chart-likely" } else { "chart-end" };

@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use super::equation::equation;
 use super::live::{El, el};
+use super::signal::Held;
 
 /// A figure's grounds, in words.
 #[derive(Clone, PartialEq, Eq, Default)]
@@ -16,6 +17,15 @@ pub struct Grounds {
     pub inputs: Vec<(String, String, String)>,
     /// What to bear in mind.
     pub cautions: Vec<String>,
+}
+
+/// A fold whose inside is drawn when it is first opened, and kept up to date from then on.
+pub fn fold(name: &str, inside: impl Fn() -> Vec<El> + 'static) -> El {
+    let open = Held::new(false);
+    el("details", "how")
+        .on("toggle", move |_| open.set(true))
+        .kid(el("summary", "").kid(el("span", "how-name").text(name)))
+        .kid(el("div", "how-inside").live(move || if open.get() { inside() } else { Vec::new() }))
 }
 
 /// Adds a figure in a line, once there is one; its grounds open on a tap, and stay open while the figure changes.

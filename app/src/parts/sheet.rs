@@ -218,6 +218,7 @@ fn kind_class(kind: PaperKind) -> &'static str {
         PaperKind::Calculation => "sheet-calculation",
         PaperKind::Removal | PaperKind::Loading => "sheet-work",
         PaperKind::StartUp => "sheet-start-up",
+        PaperKind::ServiceCard | PaperKind::DueList => "sheet-care",
         PaperKind::Quote => "sheet-quote",
         PaperKind::InternalQuote => "sheet-quote sheet-internal",
     }

@@ -2,26 +2,30 @@
 
 use std::sync::Arc;
 
+use bedwright_calc::quantity::Pressure;
 use bedwright_job::Job;
 use bedwright_job::answers::VesselAnswers;
-use bedwright_job::answers::water::bed_expected;
+use bedwright_job::answers::water::{bed_expected, clean_loss};
 use bedwright_job::care::bed_life::Lives;
 use bedwright_job::care::card::{Card, card};
 use bedwright_job::care::due::purpose_of;
 use bedwright_job::care::happened::{Place, follows};
 use bedwright_job::day::Day;
 use bedwright_job::id::Id;
+use bedwright_job::papers::{Paper, service_card};
 use bedwright_job::words::{CareLabel, Label};
 use leptos::prelude::*;
 
 use super::actions::actions;
 use super::expected::expected;
 use super::front::{bed, front, questions};
+use super::over_time::over_time;
 use super::readings::visits;
 use super::spent::{spent, surface};
 use super::visit::visit;
 use crate::desk::{Desk, today};
-use crate::parts::live::{El, button, el};
+use crate::parts::live::{El, el};
+use crate::parts::sheet::printing;
 use crate::parts::signal::{Kept, Worked};
 use crate::route::Route;
 
@@ -31,6 +35,8 @@ pub(super) struct Look {
     pub(super) desk: Desk,
     pub(super) place: Kept<Place>,
     pub(super) card: Worked<Option<Arc<Card>>>,
+    /// The pressure the clean bed loses, where that is known.
+    pub(super) clean: Worked<Option<Pressure>>,
 }
 
 /// Today, as a day; the first of all days where the clock says none.
@@ -84,7 +90,11 @@ pub fn card_page(desk: Desk, vessel: &Id, tag: &str) -> El {
         let job = desk.open()?;
         answers.with(|answers| Some(Arc::new(worked_out(&job, &place, answers.as_deref()))))
     });
-    let look = Look { desk, place: kept, card };
+    let clean = Worked::new(move || {
+        let job = desk.open()?;
+        answers.with(|answers| clean_loss(&job, answers.as_deref()?).map(|loss| loss.value))
+    });
+    let look = Look { desk, place: kept, card, clean };
     let name = if tag.is_empty() { look.say(CareLabel::Untagged) } else { tag };
     let (job, id) = (desk.open_now().map(|job| job.id.clone()), vessel.clone());
     let to_vessel = job.map(|job| Route::Vessel(job, id).address()).unwrap_or_default();
@@ -109,14 +119,19 @@ pub fn card_page(desk: Desk, vessel: &Id, tag: &str) -> El {
         .kid(visit(look))
         .kid(questions(look))
         .kid(bed(look))
+        .kid(over_time(look))
         .kid(spent(look))
         .kid(surface(look))
         .kid(visits(look))
         .kid(expected(look))
         .kid(actions(look))
-        .kid(el("p", "print-note").text(desk.label(Label::PlanningAid)))
-        .kid(
-            el("p", "card-print")
-                .kid(button("", look.say(CareLabel::Print), move || bedwright_edge::print::print(|_| {}))),
-        )
+        .kid(printing(desk, move || paper(look)))
+}
+
+/// The card on paper, as it stands.
+fn paper(look: Look) -> Vec<Paper> {
+    let desk = look.desk;
+    let Some(job) = desk.open() else { return Vec::new() };
+    let clean = look.clean.get();
+    look.with(|card| vec![service_card(&job, card, clean, desk.manner(), &today())])
 }

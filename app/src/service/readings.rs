@@ -1,10 +1,10 @@
 //! The visits of a bed, the latest first.
 
 use bedwright_job::Edit;
-use bedwright_job::care::visit::{Drain, Test, Visit, VisitField, read_test};
+use bedwright_job::care::visit::Visit;
 use bedwright_job::evidence::withdrawal;
 use bedwright_job::id::Id;
-use bedwright_job::words::{CareLabel, Label, Manner};
+use bedwright_job::words::CareLabel;
 use leptos::prelude::*;
 
 use super::page::Look;
@@ -49,40 +49,18 @@ pub(super) fn visits(look: Look) -> El {
         )
 }
 
-/// A test as it was typed, with its unit.
-fn test(manner: Manner, visit: &Visit, field: VisitField) -> Option<String> {
-    let entry = visit.entry(field)?;
-    Some(match read_test(entry) {
-        Ok(Test { value, below }) => [if below { "<" } else { "" }, &manner.test(value, visit.unit)].concat(),
-        Err(_) => entry.text.clone(),
-    })
-}
-
 /// A visit in a line.
 fn sentence(desk: Desk, visit: &Visit) -> String {
     let manner = desk.manner();
     let mut parts = vec![visit.day.clone()];
     let mut part = |label: &str, value: String| parts.push([label, " ", &value].concat());
-    for (field, entry) in &visit.entries {
-        let shown = match field {
-            VisitField::Inlet | VisitField::Outlet => test(manner, visit, *field).unwrap_or_default(),
-            _ => entry.understood().map_or_else(|_| entry.text.clone(), |read| manner.echo(&read)),
-        };
-        part(manner.visit_field(*field), shown);
+    for (field, _) in &visit.entries {
+        part(manner.visit_field(*field), manner.visit_number(visit, *field));
     }
-    let drain = match (visit.drain, visit.grains) {
-        (Some(Drain::Clear), Some(true)) => Some(CareLabel::DrainClearGrains),
-        (Some(Drain::Clear), _) => Some(CareLabel::DrainClearNoGrains),
-        (Some(Drain::Cloudy), Some(true)) => Some(CareLabel::DrainCloudyGrains),
-        (Some(Drain::Cloudy), _) => Some(CareLabel::DrainCloudy),
-        (None, _) => None,
-    };
-    if let Some(drain) = drain {
-        part(desk.label(CareLabel::DrainSeen), desk.label(drain).to_owned());
+    if let Some(drain) = manner.drain_seen(visit) {
+        part(desk.label(CareLabel::DrainSeen), drain.to_owned());
     }
-    if let Some(leak) = visit.leak {
-        part(desk.label(CareLabel::Leaks), desk.label(if leak { Label::Yes } else { Label::No }).to_owned());
-    }
+    parts.extend(visit.leak.map(|leak| manner.leak_seen(leak)));
     for text in [&visit.settings, &visit.notes, &visit.by] {
         if !text.trim().is_empty() {
             parts.push(text.trim().to_owned());

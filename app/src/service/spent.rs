@@ -8,6 +8,7 @@ use bedwright_job::words::CareLabel;
 
 use super::page::Look;
 use crate::parts::chart::{Chart, chart};
+use crate::parts::how::fold;
 use crate::parts::live::{El, el};
 
 /// Points of a curve.
@@ -30,13 +31,7 @@ pub(super) fn spent(look: Look) -> El {
         .set("aria-labelledby", "spent")
         .kid(el("h2", "rule").set("id", "spent").text(look.say(CareLabel::Forecast)))
         .kid(el("p", "").says(sentence))
-        .when(any, move || {
-            vec![
-                el("details", "how")
-                    .kid(el("summary", "").kid(el("span", "how-name").text(look.say(CareLabel::ForecastHow))))
-                    .kid(el("div", "card-behind").live(behind)),
-            ]
-        })
+        .when(any, move || vec![fold(look.say(CareLabel::ForecastHow), behind)])
 }
 
 fn drawn(look: Look, card: &Card) -> El {
@@ -77,6 +72,7 @@ fn drawn(look: Look, card: &Card) -> El {
         points,
         curve,
         limit,
+        limit_name: "",
         upright,
         place: Box::new(move |place| manner.decimal(place, 0)),
         height: Box::new(move |height, decimals| manner.fixed(height, decimals)),

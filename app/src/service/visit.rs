@@ -1,15 +1,17 @@
-//! A visit in three taps: the outlet test, the drain, save. The meter beside them, everything else in a fold.
+//! A visit in three taps: the outlet test, the drain, save; or what is found on most visits in one. The meter beside them,
+//! everything else in a fold.
 
 use std::rc::Rc;
 
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_job::Edit;
 use bedwright_job::care::happened::Place;
-use bedwright_job::care::visit::{Drain, TestUnit, Visit, VisitField, read_number};
+use bedwright_job::care::visit::{Drain, Test, TestUnit, Visit, VisitField, read_number};
 use bedwright_job::entry::{Entry, Unit};
 use bedwright_job::id::Id;
-use bedwright_job::words::CareLabel;
+use bedwright_job::words::{CardLabel, CareLabel};
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
 
 use super::more::more;
 use super::page::Look;
@@ -53,6 +55,11 @@ fn usual_unit(purpose: Purpose, metric: bool) -> TestUnit {
         Purpose::Neutralising => TestUnit::Ph,
         _ => TestUnit::MilligramPerLitre,
     }
+}
+
+/// Whether the outlet of a bed showed something on a visit.
+fn lets_through(visit: &Visit) -> bool {
+    visit.test(VisitField::Outlet).is_some_and(Test::found)
 }
 
 const DRAINS: [(Drain, bool, CareLabel); 4] = [
@@ -108,10 +115,8 @@ pub(super) fn visit(look: Look) -> El {
     el("section", "card-part visit")
         .set("aria-labelledby", "visit")
         .kid(el("h2", "rule").set("id", "visit").text(look.say(CareLabel::LogVisit)))
-        .live(move || {
-            let unit = draft.unit.get().unwrap_or(TestUnit::MilligramPerLitre);
-            vec![draft.outlet(unit)]
-        })
+        .live(move || draft.likely().into_iter().collect())
+        .live(move || vec![draft.outlet(draft.test_unit())])
         .kid(drain)
         .kid(draft.meter())
         .kid(more(draft))
@@ -126,6 +131,30 @@ impl Draft {
         self.visit.update(change);
         self.told.set(None);
         self.asked.update(|asked| asked.clear());
+    }
+
+    fn test_unit(self) -> TestUnit {
+        self.unit.get().unwrap_or(TestUnit::MilligramPerLitre)
+    }
+
+    /// What is found on most visits, said in one tap: it stands in the form then, to be looked at, and isn't kept yet. Nothing
+    /// is offered where nought at the outlet isn't usual: in such a unit, or once this bed has let something through.
+    fn likely(self) -> Option<El> {
+        let unit = self.test_unit();
+        let nought = strip(unit).first().filter(|value| **value == "0")?;
+        let usual = unit != TestUnit::TurbidityUnit
+            && self.look.with(|card| Some(!card.bed.visits.iter().rev().any(lets_through))).unwrap_or(true);
+        let take = move || {
+            self.other.set(false);
+            self.change(|visit| {
+                let outlet = Entry { text: (*nought).to_owned(), unit: Unit::One, meaning: None };
+                visit.put(VisitField::Outlet, Some(outlet));
+                (visit.drain, visit.grains) = (Some(Drain::Clear), Some(false));
+            });
+        };
+        let outlet = [nought, " ", unit.symbol()].concat();
+        let name = self.look.desk.manner().sentence(CardLabel::LikelyAnswers, &[("outlet", &outlet)]);
+        usual.then(|| button("visit-likely", &name, take))
     }
 
     fn outlet(self, unit: TestUnit) -> El {
@@ -168,9 +197,19 @@ impl Draft {
             })
             .unwrap_or_default()
         };
-        el("div", "visit-meter")
-            .kid(self.line(VisitField::Meter, "", Unit::of(VisitField::Meter.dimension()), usual))
-            .kid(el("p", "quietly").says(before))
+        let field = self.line(VisitField::Meter, "", Unit::of(VisitField::Meter.dimension()), usual);
+        if let Ok(Some(input)) = field.node().query_selector("input") {
+            // The last number of most visits: the key that ends it keeps the visit.
+            let _ = input.set_attribute("enterkeyhint", "done");
+        }
+        let keys = move |event: web_sys::Event| {
+            let typed = event.target().is_some_and(|target| target.has_type::<web_sys::HtmlInputElement>());
+            let enter = event.dyn_ref::<web_sys::KeyboardEvent>().is_some_and(|event| event.key() == "Enter");
+            if typed && enter {
+                self.keep(false);
+            }
+        };
+        el("div", "visit-meter").on("keydown", keys).kid(field).kid(el("p", "quietly").says(before))
     }
 
     /// A number of the visit.

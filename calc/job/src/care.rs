@@ -7,6 +7,7 @@
 //! | [`bed_life`] | which readings belong to which bed |
 //! | [`forecast`] | when the outlet reaches its limit |
 //! | [`surface`] | media lost |
+//! | [`seen`] | meter and pressures from visit to visit |
 //! | [`card`] | what the card of a tag says |
 //! | [`question`] | readings that contradict each other, or the vessel |
 //! | [`due`] | what is due over all jobs |
@@ -23,5 +24,6 @@ pub mod forecast;
 pub mod happened;
 pub mod question;
 pub mod replacement;
+pub mod seen;
 pub mod surface;
 pub mod visit;

@@ -1,7 +1,9 @@
 //! The one door through which a job changes.
 
+mod back;
 mod joined;
 pub mod quote;
+mod refused;
 mod touched;
 
 use std::sync::Arc;
@@ -12,12 +14,12 @@ use bedwright_calc::supply::JobKind;
 use bedwright_calc::vessel::Opening;
 
 use crate::as_loaded::is_signed;
+use crate::back::Back;
 use crate::entry::Entry;
 use crate::field::{KitField, LayerField, PlanField, SurveyField, WaterField};
 use crate::id::Id;
 use crate::job::{Job, Record};
 use crate::prices::{Catalogue, PriceRow};
-use crate::sections::SectionName;
 use crate::sections::head::TextField;
 use crate::sections::loading::{Acknowledgement, TagChange};
 use crate::sections::picking::{PickField, PickLine};
@@ -28,6 +30,7 @@ use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Path, Surve
 use quote::QuoteEdit;
 use touched::touch;
 
+pub use refused::Refused;
 pub use touched::sections_of;
 
 /// One change.
@@ -227,6 +230,8 @@ pub enum Edit {
     Supply(SupplyEdit),
     /// A record added. It can't be undone: a correction is added.
     AddRecord(Record),
+    /// Values put back to what they were: what was done before the page was loaded is taken back so.
+    Back(Vec<Back>),
     /// What came of joining this job with another state of it: its sections as they are there, and its records as well.
     Joined(Arc<Job>),
     /// Several at once, done and undone together.
@@ -311,36 +316,6 @@ pub enum LayerChoice {
 /// What takes a change back; `None` for a record, which stays.
 pub type Inverse = Option<Edit>;
 
-/// Why a change was not made.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Refused {
-    /// No vessel has this id.
-    NoVessel(Id),
-    /// No layer has this id.
-    NoLayer(Id),
-    /// A vessel or layer with this id is there already.
-    SameId(Id),
-    /// There is no such place.
-    NoPlace {
-        /// The place asked for.
-        at: usize,
-        /// How many there are.
-        of: usize,
-    },
-    /// A cone is for the bottom only.
-    ConeOnTop,
-    /// The section could not be read, so it isn't changed.
-    Locked(SectionName),
-    /// A record with this id is there already.
-    SameRecord(Id),
-    /// The vessel's loading was signed; from there on corrections are added.
-    Signed,
-    /// There is no such drum, or no such place for one.
-    NoDrum,
-    /// A row of the price list has another key than it is put under, or an amount that can't be kept.
-    PriceRow(String),
-}
-
 /// Changes a job, and says how to take it back. Applying the inverse gives the same content as before; the
 /// section's revision counts on, since two states are never the same state.
 ///
@@ -360,6 +335,9 @@ pub enum Refused {
 pub fn apply(job: &mut Job, edit: Edit, device: &Id) -> Result<Inverse, Refused> {
     if let Edit::All(edits) = edit {
         return apply_all(job, edits, device);
+    }
+    if let Edit::Back(backs) = edit {
+        return back::apply(job, &backs, device);
     }
     if let Edit::Joined(with) = edit {
         return Ok(Some(joined::take(job, &with, device)));
@@ -600,7 +578,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             return Ok(None);
         }
         // Taken apart before; kept here so that the match stays whole.
-        Edit::All(_) | Edit::Joined(_) => return Ok(None),
+        Edit::All(_) | Edit::Back(_) | Edit::Joined(_) => return Ok(None),
     }))
 }
 

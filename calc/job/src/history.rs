@@ -1,6 +1,11 @@
 //! The changes that can be taken back, latest first.
 
+use serde_json::{Map, Value};
+
+use crate::back::{self, Back};
 use crate::edit::Edit;
+use crate::job::Job;
+use crate::sections::SectionName;
 use crate::sections::loading::TagChange;
 
 /// How many can be taken back.
@@ -9,19 +14,32 @@ pub const DEPTH: usize = 50;
 /// What was done and can be undone, and what was undone and can be done again.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct History {
-    done: Vec<Edit>,
+    done: Vec<Step>,
     undone: Vec<Edit>,
     /// Whether typing has paused: the next change is one of its own even in the same field.
     paused: bool,
 }
 
+/// A change that can be taken back: by an edit, or after a reload by the values that were.
+#[derive(Clone, Debug, PartialEq)]
+struct Step {
+    edit: Edit,
+    back: Vec<Back>,
+}
+
+/// The most letters the steps of a job are kept in; of more the oldest aren't.
+const LETTERS: usize = 256 * 1024;
+
 impl History {
     /// Remembers how to take a change back. Typing on in the same field is one change.
-    pub fn push(&mut self, edit: &Edit, inverse: Edit) {
+    pub fn push(&mut self, edit: &Edit, inverse: Edit, back: Vec<Back>) {
         self.undone.clear();
-        let goes_on = !std::mem::take(&mut self.paused) && self.done.last().is_some_and(|last| same_place(last, edit));
-        if !goes_on {
-            self.remember(inverse);
+        let paused = std::mem::take(&mut self.paused);
+        match self.done.last_mut() {
+            Some(last) if !paused && same_place(&last.edit, edit) => {
+                last.back = back::joined(std::mem::take(&mut last.back), back);
+            }
+            _ => self.remember(inverse, back),
         }
     }
 
@@ -33,11 +51,11 @@ impl History {
     /// The change that takes the last one back.
     pub fn undo(&mut self) -> Option<Edit> {
         self.paused = true;
-        self.done.pop()
+        self.done.pop().map(|step| step.edit)
     }
 
-    fn remember(&mut self, inverse: Edit) {
-        self.done.push(inverse);
+    fn remember(&mut self, edit: Edit, back: Vec<Back>) {
+        self.done.push(Step { edit, back });
         if self.done.len() > DEPTH {
             self.done.remove(0);
         }
@@ -54,9 +72,54 @@ impl History {
     }
 
     /// Remembers how to take back what was just done again.
-    pub fn redone(&mut self, inverse: Edit) {
+    pub fn redone(&mut self, inverse: Edit, back: Vec<Back>) {
         self.paused = true;
-        self.remember(inverse);
+        self.remember(inverse, back);
+    }
+
+    /// What can be taken back of a job, as it is kept: good for the job in this very state.
+    #[must_use]
+    pub fn text(&self, job: &Job) -> String {
+        let mut steps: Vec<Value> = Vec::new();
+        let mut letters = 0;
+        for step in self.done.iter().rev() {
+            let written = back::written(&step.back);
+            letters += written.to_string().len();
+            if letters > LETTERS {
+                break;
+            }
+            steps.insert(0, written);
+        }
+        let mut map = Map::new();
+        map.insert("version".to_owned(), 1.into());
+        map.insert("state".to_owned(), state(job).into());
+        map.insert("steps".to_owned(), Value::Array(steps));
+        Value::Object(map).to_string()
+    }
+
+    /// What can be taken back of a job from what was kept; nothing where the job has gone on since, or it can't be read.
+    #[must_use]
+    pub fn read(text: &str, job: &Job) -> History {
+        let read = || -> Option<Vec<Step>> {
+            let value: Value = serde_json::from_str(text).ok()?;
+            if value.get("version")?.as_u64()? != 1 || value.get("state")?.as_str()? != state(job) {
+                return None;
+            }
+            let steps = value.get("steps")?.as_array()?;
+            let from = steps.len().saturating_sub(DEPTH);
+            steps
+                .iter()
+                .skip(from)
+                .map(|step| back::read(step).map(|back| Step { edit: Edit::Back(back.clone()), back }))
+                .collect()
+        };
+        History { done: read().unwrap_or_default(), undone: Vec::new(), paused: true }
+    }
+
+    /// How many changes can be taken back.
+    #[must_use]
+    pub fn steps(&self) -> usize {
+        self.done.len()
     }
 
     /// Whether there is anything to take back.
@@ -70,6 +133,19 @@ impl History {
     pub fn can_redo(&self) -> bool {
         !self.undone.is_empty()
     }
+}
+
+/// The states of all sections of a job, as a text.
+fn state(job: &Job) -> String {
+    let mut state = String::new();
+    for &name in SectionName::ALL {
+        if let Some(revision) = job.revision(name) {
+            state.push_str(
+                &[name.id(), " ", revision.device.as_str(), " ", &revision.counter.to_string(), " "].concat(),
+            );
+        }
+    }
+    state
 }
 
 /// Whether two changes are of the same typed field.
@@ -119,8 +195,8 @@ mod tests {
     #[test]
     fn typing_on_in_one_field_is_one_change() {
         let mut history = History::default();
-        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""));
-        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"));
+        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""), Vec::new());
+        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"), Vec::new());
         assert_eq!(history.undo(), Some(text(TextField::Title, "")));
         assert_eq!(history.undo(), None);
     }
@@ -128,10 +204,10 @@ mod tests {
     #[test]
     fn a_pause_or_another_field_starts_a_change_of_its_own() {
         let mut history = History::default();
-        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""));
+        history.push(&text(TextField::Title, "M"), text(TextField::Title, ""), Vec::new());
         history.pause();
-        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"));
-        history.push(&text(TextField::Site, "S"), text(TextField::Site, ""));
+        history.push(&text(TextField::Title, "Mi"), text(TextField::Title, "M"), Vec::new());
+        history.push(&text(TextField::Site, "S"), text(TextField::Site, ""), Vec::new());
         assert_eq!(history.undo(), Some(text(TextField::Site, "")));
         assert_eq!(history.undo(), Some(text(TextField::Title, "M")));
         assert_eq!(history.undo(), Some(text(TextField::Title, "")));
@@ -141,7 +217,7 @@ mod tests {
     fn fifty_changes_can_be_taken_back_however_often_typing_paused() {
         let mut history = History::default();
         for k in 0..200 {
-            history.push(&text(TextField::Title, "x"), text(TextField::Title, &k.to_string()));
+            history.push(&text(TextField::Title, "x"), text(TextField::Title, &k.to_string()), Vec::new());
             history.pause();
         }
         let mut count = 0;

@@ -6,6 +6,7 @@
 
 pub mod answers;
 pub mod as_loaded;
+pub mod back;
 pub mod backup;
 pub mod care;
 pub mod day;

@@ -5,6 +5,7 @@
 
 mod bill;
 mod calculation;
+mod due_list;
 mod labels;
 mod left_out;
 mod loading;
@@ -12,6 +13,7 @@ mod natural;
 mod picking;
 mod quote;
 mod send;
+mod service_card;
 mod shelf;
 mod staging;
 mod start_up;
@@ -22,6 +24,7 @@ mod title;
 
 pub use bill::{bill_of_materials, vessel_name};
 pub use calculation::{calculation_sheet, formulas_of_sheet};
+pub use due_list::due_list_sheet;
 pub use labels::{SMALLEST_MM, Sticker, places, stickers};
 pub use left_out::{LeftOut, left_out};
 pub use loading::{SheetOf, work_sheet};
@@ -29,6 +32,7 @@ pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
 pub use quote::{internal_quote_sheet, quote_sheet};
 pub use send::{Tool, cut_text, lifting_texts, pictures};
+pub use service_card::service_card;
 pub use shelf::{Shelf, shelf_of};
 pub use staging::{Staged, on_pallets, staged, staging_list};
 pub use start_up::start_up_report;
@@ -54,6 +58,10 @@ pub enum PaperKind {
     Loading,
     /// What went into it, as it was signed.
     StartUp,
+    /// How a bed is looked after.
+    ServiceCard,
+    /// What is due, over all jobs.
+    DueList,
     /// What is offered and for how much.
     Quote,
     /// The same with cost and margin.

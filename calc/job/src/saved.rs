@@ -297,7 +297,7 @@ fn json(text: &str) -> Result<Value, Unreadable> {
     serde_json::from_str(text).map_err(|e| Unreadable::NotJson { line: e.line(), column: e.column() })
 }
 
-fn section_value(job: &Job, name: SectionName) -> Value {
+pub(crate) fn section_value(job: &Job, name: SectionName) -> Value {
     if let Some(locked) = job.locked.get(name.id()) {
         return locked.value.clone();
     }

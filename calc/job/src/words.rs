@@ -28,7 +28,10 @@ pub use label::loading::LoadingLabel;
 use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;
-pub use label::{BillLabel, CareLabel, Fixed, KeepingLabel, Label, PriceLabel, QuoteLabel, TopLabel, TravelLabel};
+pub use label::{
+    BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, KeepingLabel, Label, PhotoLabel, PriceLabel, QuoteLabel,
+    TopLabel, TravelLabel,
+};
 pub use language::Language;
 pub use supply::SupplyLabel;
 pub use verdict::VerdictWords;

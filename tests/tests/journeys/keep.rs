@@ -172,3 +172,46 @@ async fn a_reload_in_the_middle_of_typing_loses_no_letter() {
     })
     .await;
 }
+
+/// Sixty changes, a reload in the middle of taking them back: fifty can be, and what is there is what was before each.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn fifty_changes_can_be_taken_back_across_reloads() {
+    let site = Site::serve();
+    visit(Screen::Desk, &site.address(), async |page: Page| {
+        page.started().await;
+        filter::new_job(&page, "Sixty changes").await;
+        for change in 1..=60 {
+            page.enter("Notes", &format!("change {change}")).await;
+        }
+        page.reload().await;
+        let undo = async |times: usize| {
+            for _ in 0..times {
+                let undo = page.find(Role::Button, "Undo").await;
+                assert!(undo.is_enabled().await.unwrap());
+                undo.click().await.unwrap();
+            }
+        };
+        page.until(
+            "undo is there",
+            "[...document.querySelectorAll('button')].some((b) => b.innerText === 'Undo' && !b.disabled)",
+        )
+        .await;
+        undo(20).await;
+        assert_eq!(page.entered("Notes").await, "change 40");
+        page.reload().await;
+        page.until(
+            "undo is there",
+            "[...document.querySelectorAll('button')].some((b) => b.innerText === 'Undo' && !b.disabled)",
+        )
+        .await;
+        undo(29).await;
+        assert_eq!(page.entered("Notes").await, "change 11");
+        undo(1).await;
+        assert_eq!(page.entered("Notes").await, "change 10");
+        assert!(!page.find(Role::Button, "Undo").await.is_enabled().await.unwrap(), "fifty are kept");
+        page.press("Redo").await;
+        assert_eq!(page.entered("Notes").await, "change 11");
+        page.no_complaints().await;
+    })
+    .await;
+}

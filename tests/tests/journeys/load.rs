@@ -54,6 +54,21 @@ async fn tick_on(page: &Page) -> usize {
     }
 }
 
+/// The loading sheet of a tag of the sample, its cautions read.
+pub async fn begun(page: &Page, tag: &str) {
+    sheet_of(page, "Loading sheet", tag).await;
+    read_the_cautions(page).await;
+}
+
+/// Ticks and reads everything that is left, each reading as it is expected.
+pub async fn to_the_end(page: &Page) {
+    tick_on(page).await;
+    page.enter(AFTER_GRAVEL, "47 1/4").await;
+    tick_on(page).await;
+    page.enter(AFTER_CARBON, "15 1/8").await;
+    tick_on(page).await;
+}
+
 const AFTER_GRAVEL: &str = "Tape: After the last of Gravel 1/8 × 1/4 in";
 const AFTER_CARBON: &str = "Tape: After the last of Coconut carbon 12×40";
 
@@ -126,10 +141,20 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
         page.script("document.querySelectorAll('details').forEach((each) => { each.open = true; });").await;
         page.enter("What was wrong, and what is right", "Read from the wrong side of the rim.").await;
         page.pick("Of which reading", "After the last of Coconut carbon 12×40").await;
-        page.enter("Tape, as it should be", "15 3/8").await;
+        // What lacks is said, and what was typed stays.
         page.press("Sign the correction").await;
-        page.says("Read from the wrong side of the rim.").await;
+        page.says("Type the tape reading as it should be.").await;
+        page.enter("Tape, as it should be", "15 3/8").await;
+        page.pick("Of which layer's lot", "Coconut carbon 12×40").await;
+        page.enter("Lot and date, as they should be", "L-2211, 2026-08 (invented)").await;
+        page.press("Sign the correction").await;
+        page.says("Read from the wrong side of the rim. · L-2211, 2026-08 (invented)").await;
         page.says("15 3/8 in").await;
+        page.says("Coconut carbon 12×40 · L-2211, 2026-08 (invented)").await;
+        assert_eq!(page.entered("What was wrong, and what is right").await, "");
+        // It is written through as a signature is: a page loaded again at once has it.
+        page.reload().await;
+        page.says("Read from the wrong side of the rim. · L-2211, 2026-08 (invented)").await;
         // The other tag's sheet is its own, and asks for no second reading of the cautions.
         let other = sheet.replace("/CF-1", "/CF-2");
         page.open(&other).await;
@@ -142,14 +167,7 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
 
 async fn every_step_once(page: &Page, title: &str, steps: usize) {
     for size in [Paper::Letter, Paper::A4] {
-        let choice = match size {
-            Paper::Letter => "US Letter",
-            Paper::A4 => "A4",
-        };
-        page.click(Role::Radio, choice).await;
-        page.settled().await;
-        page.settled().await;
-        let sheets = paper::sheets(page, size).await;
+        let sheets = paper::chosen(page, size).await;
         let all = sheets.join("\n");
         assert!(all.contains(title), "{size:?}: no “{title}” in\n{all}");
         // Each step begins with its number; every number stands once.

@@ -8,7 +8,7 @@ use base64::Engine;
 use serde_json::json;
 
 use crate::folder::Folder;
-use crate::page::Page;
+use crate::page::{Page, Role};
 
 /// A size of paper.
 #[derive(Clone, Copy, Debug)]
@@ -27,6 +27,18 @@ impl Paper {
             Paper::Letter => (8.5, 11.0),
         }
     }
+}
+
+/// What a screen with sheets prints once this paper was chosen on it, sheet by sheet.
+pub async fn chosen(page: &Page, paper: Paper) -> Vec<String> {
+    let choice = match paper {
+        Paper::Letter => "US Letter",
+        Paper::A4 => "A4",
+    };
+    page.click(Role::Radio, choice).await;
+    page.settled().await;
+    page.settled().await;
+    sheets(page, paper).await
 }
 
 /// What the page prints, sheet by sheet, laid out as on paper.

@@ -48,14 +48,7 @@ async fn printed(page: &Page, title: &str, at_least: usize) {
     let lines = lines(page).await;
     assert!(lines.len() >= at_least, "{} lines\n{}", lines.len(), page.text().await);
     for size in [Paper::Letter, Paper::A4] {
-        let choice = match size {
-            Paper::Letter => "US Letter",
-            Paper::A4 => "A4",
-        };
-        page.click(Role::Radio, choice).await;
-        page.settled().await;
-        page.settled().await;
-        let sheets = paper::sheets(page, size).await;
+        let sheets = paper::chosen(page, size).await;
         for (at, sheet) in sheets.iter().enumerate() {
             let number = format!("{} of {}", at + 1, sheets.len());
             assert!(sheet.contains(&number), "{size:?}: sheet {} lacks “{number}”:\n{sheet}", at + 1);

@@ -41,6 +41,8 @@ async fn with_storage_blocked_the_page_starts_says_so_and_gives_a_file() {
     .await;
 }
 
+/// The database has room for a few letters more than it is given, so what is typed is kept there.
+const FIRST_FULL: &str = "The browser's first place is full. What you type is kept in the second place alone.";
 const NO_ROOM: &str = "no room for this";
 const MORE: &str = ", nor for any of the sixty letters that are typed after it, one by one";
 
@@ -71,7 +73,7 @@ async fn with_storage_full_the_page_says_so_and_what_was_kept_stays_whole() {
             .script("return Object.entries({ ...localStorage }).filter(([key]) => key.startsWith('bedwright/job/'));")
             .await;
         page.enter("Notes", NO_ROOM).await;
-        page.says("The browser's storage is full. The last change is not kept.").await;
+        page.says(FIRST_FULL).await;
         // It stays said through all that is typed on, letter by letter.
         page.find(Role::Textbox, "Notes").await.focus().await.unwrap();
         page.script("const f = document.activeElement; f.setSelectionRange(f.value.length, f.value.length);").await;
@@ -79,7 +81,7 @@ async fn with_storage_full_the_page_says_so_and_what_was_kept_stays_whole() {
             page.session().cdp().send_raw("Input.insertText", json!({ "text": letter.to_string() })).await.unwrap();
         }
         tokio::time::sleep(std::time::Duration::from_millis(500)).await;
-        page.says("The browser's storage is full. The last change is not kept.").await;
+        page.says(FIRST_FULL).await;
         // Nothing that was kept is cut or gone.
         let there = page
             .script("return Object.entries({ ...localStorage }).filter(([key]) => key.startsWith('bedwright/job/'));")
@@ -112,7 +114,7 @@ async fn with_storage_full_the_page_says_so_and_what_was_kept_stays_whole() {
         page.until_within(
             std::time::Duration::from_secs(20),
             "the notice goes",
-            "!document.body.innerText.includes('storage is full')",
+            "!document.body.innerText.includes('place is full')",
         )
         .await;
         page.reload().await;

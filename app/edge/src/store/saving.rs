@@ -124,6 +124,9 @@ impl Inner {
     }
 
     pub(super) fn flush(self: &Rc<Self>) {
+        if self.stopped.get() {
+            return;
+        }
         self.delay.replace(None);
         self.owed.borrow_mut().ask_again();
         if self.local == Available::Yes {
@@ -161,7 +164,11 @@ impl Inner {
 
     /// Sends to the journal all that waits for it, one transaction after the other.
     pub(super) fn send(self: &Rc<Self>) {
-        if self.journal.is_err() || self.owed.borrow().journal.waiting.is_empty() || self.journal_busy.replace(true) {
+        if self.stopped.get()
+            || self.journal.is_err()
+            || self.owed.borrow().journal.waiting.is_empty()
+            || self.journal_busy.replace(true)
+        {
             return;
         }
         let inner = Rc::clone(self);
@@ -225,7 +232,7 @@ impl Inner {
             let owed = self.owed.borrow();
             owed.local.can_mend() || owed.journal.can_mend()
         };
-        if !wanted {
+        if !wanted || self.stopped.get() {
             self.retry.replace(None);
         } else if self.retry.borrow().is_none() {
             let inner = Rc::downgrade(self);

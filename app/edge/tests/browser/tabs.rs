@@ -32,6 +32,26 @@ async fn a_name_is_held_by_one_and_given_back() {
 }
 
 #[wasm_bindgen_test]
+async fn a_name_that_is_taken_away_is_told_and_given_back_quietly() {
+    let name = fresh("lock");
+    let lost = Rc::new(RefCell::new(Vec::new()));
+    let (first, second) = (Rc::clone(&lost), Rc::clone(&lost));
+    let held = tabs::hold_until(&name, move || first.borrow_mut().push("first")).await;
+    assert!(matches!(held, Held::Yes(_)));
+    let taken = match tabs::take(&name, move || second.borrow_mut().push("second")).await {
+        Held::Yes(hold) => hold,
+        other => panic!("{other:?}"),
+    };
+    pause(50).await;
+    assert_eq!(*lost.borrow(), ["first"]);
+    assert!(matches!(tabs::hold(&name).await, Held::No), "the second has it");
+    drop(taken);
+    pause(50).await;
+    assert_eq!(*lost.borrow(), ["first"], "nobody took what was given back");
+    assert!(matches!(tabs::hold(&name).await, Held::Yes(_)));
+}
+
+#[wasm_bindgen_test]
 async fn a_change_by_another_document_is_heard() {
     let prefix = fresh("t/tabs");
     let heard = Rc::new(RefCell::new(Vec::new()));

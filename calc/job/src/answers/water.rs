@@ -8,7 +8,7 @@ use bedwright_calc::hydraulics::{
     service::backwash_rules, window,
 };
 use bedwright_calc::order::Between as _;
-use bedwright_calc::quantity::{Figure, Known, Length, Problem, Temperature, Verdict, kelvins};
+use bedwright_calc::quantity::{Figure, Known, Length, Pressure, Problem, Temperature, Verdict, kelvins};
 
 use bedwright_calc::water::Water;
 
@@ -116,6 +116,15 @@ pub fn water_answers(vessel: &VesselAnswers, asked: &WaterAsked) -> WaterAnswers
 pub fn bed_expected(job: &Job, vessel: &VesselAnswers) -> Option<Expected> {
     job.site.body.entries.get(WaterField::DailyUse)?;
     worked_out(vessel, &WaterAsked::of(job, &vessel.id), false).life.expected
+}
+
+/// The pressure a vessel's clean bed loses at the usual flow in the coldest water; nothing where nobody said how much flows,
+/// or the fill isn't known.
+#[must_use]
+pub fn clean_loss(job: &Job, vessel: &VesselAnswers) -> Option<Figure<Pressure>> {
+    let asked = WaterAsked::of(job, &vessel.id);
+    asked.duty.entries.get(WaterField::ServiceFlow)?;
+    Some(worked_out(vessel, &asked, false).service?.usual?.loss)
 }
 
 fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> WaterAnswers {

@@ -222,6 +222,12 @@ impl Lives {
         self.water.iter().find(|(there, ..)| there == place).map(|(_, water, _)| water)
     }
 
+    /// Whether a reading of a meter is left out, since the meter shows less than before and wasn't replaced.
+    #[must_use]
+    pub fn fell(&self, reading: &Id) -> bool {
+        self.water.iter().any(|(_, water, ids)| water.fell.iter().any(|at| ids.get(*at) == Some(reading)))
+    }
+
     /// Water through a bed from its beginning up to a day, m³, wherever it stood; nothing where a meter lacks. Where nobody
     /// wrote its beginning down it is counted from its first visit.
     #[must_use]

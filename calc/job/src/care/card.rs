@@ -10,6 +10,7 @@ use super::bed_life::{BedLife, Lives};
 use super::forecast::{Forecast, Reached, forecast};
 use super::happened::{Expected, Place, expected_of};
 use super::question::{Question, questions};
+use super::seen::{Seen, seen};
 use super::surface::{SurfaceAnswer, surface};
 use super::visit::{Drain, Test, TestUnit, Visit, VisitField, read_test};
 use crate::answers::VesselAnswers;
@@ -207,6 +208,8 @@ pub struct Card {
     pub forecast: Forecast,
     /// What its tape readings say.
     pub surface: SurfaceAnswer,
+    /// What meter and pressures showed from visit to visit.
+    pub seen: Vec<Seen>,
     /// What is asked about.
     pub questions: Vec<Question>,
     /// Visits whose meter shows less than before.
@@ -228,6 +231,12 @@ impl Card {
     #[must_use]
     pub fn latest(&self) -> Option<&Visit> {
         self.bed.visits.last()
+    }
+
+    /// Whether what is due next is a new bed; else it is a visit.
+    #[must_use]
+    pub fn is_new_bed_next(&self) -> bool {
+        self.mark == CareMark::OrderNow || self.new_bed.is_some_and(|new_bed| new_bed <= self.next_visit)
     }
 
     /// The day something is due: today where media are to be ordered now.
@@ -289,6 +298,7 @@ pub fn card(
         life,
         forecast,
         surface,
+        seen: seen(lives, &bed),
         questions: Vec::new(),
         fell: fell.unwrap_or_default(),
         waiting: waiting.cloned().collect(),

@@ -66,8 +66,7 @@ pub fn due_list<'a>(jobs: impl Iterator<Item = &'a Arc<Job>>, today: Day) -> Vec
             let purpose = purpose_of(job, &place.vessel);
             let card = card(job, &lives, place, today, answers.as_ref(), worked.as_ref(), purpose);
             let day = card.due(today);
-            let new_bed =
-                card.mark == CareMark::OrderNow || card.new_bed.is_some_and(|new_bed| new_bed <= card.next_visit);
+            let new_bed = card.is_new_bed_next();
             let row = DueRow {
                 job: job.id.clone(),
                 title: job.head.body.title.clone(),

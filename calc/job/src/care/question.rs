@@ -1,7 +1,7 @@
 //! What contradicts something: asked about in a sentence. The reading is kept, and the answer says whether it counts.
 
 use bedwright_calc::life::Surface;
-use bedwright_calc::quantity::{Length, Term};
+use bedwright_calc::quantity::{Length, Pressure, Term, pascals};
 
 use super::card::Card;
 use super::visit::{TestUnit, VisitField, read_number};
@@ -32,6 +32,13 @@ pub enum Asked {
         inlet: f64,
         /// In this unit.
         unit: TestUnit,
+    },
+    /// The pressure after the vessel is higher than before it.
+    PressureRose {
+        /// Before the vessel.
+        before: Pressure,
+        /// After it.
+        after: Pressure,
     },
     /// The meter shows less than before, and no new one was written down: the reading is left out.
     MeterFell,
@@ -77,6 +84,12 @@ pub(super) fn questions(card: &Card) -> Vec<Question> {
             && visit.unit != TestUnit::Ph
         {
             ask(Asked::OutletAboveInlet { outlet: outlet.value, inlet: inlet.value, unit: visit.unit });
+        }
+        let pressure = |field: VisitField| visit.number(field).map(pascals);
+        if let (Some(before), Some(after)) = (pressure(VisitField::PressureIn), pressure(VisitField::PressureOut))
+            && after > before
+        {
+            ask(Asked::PressureRose { before, after });
         }
         if card.fell.contains(&visit.id) {
             ask(Asked::MeterFell);

@@ -31,7 +31,7 @@ pub fn sections_of(edit: &Edit) -> &'static [SectionName] {
         Edit::Price { .. } | Edit::Catalogue(_) => &[SectionName::Prices],
         Edit::Kit { .. } | Edit::LeaveOut { .. } => &[SectionName::Kit],
         Edit::AddRecord(_) => &[],
-        Edit::All(_) | Edit::Joined(_) => SectionName::ALL,
+        Edit::All(_) | Edit::Back(_) | Edit::Joined(_) => SectionName::ALL,
     }
 }
 

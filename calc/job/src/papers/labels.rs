@@ -6,11 +6,17 @@ use bedwright_calc::order::Between as _;
 
 use super::staging::{Staged, on_pallets, staged};
 use super::vessel_name;
+use crate::answers::water::bed_expected;
 use crate::answers::{JobBill, VesselAnswers};
+use crate::care::bed_life::Lives;
+use crate::care::card::card;
+use crate::care::due::purpose_of;
+use crate::care::happened::Place;
+use crate::day::Day;
 use crate::field::WaterField;
 use crate::job::Job;
 use crate::sheets::PageSize;
-use crate::words::{Label, Manner, SupplyLabel};
+use crate::words::{CareLabel, Label, Manner, SupplyLabel};
 
 /// A label.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,9 +61,12 @@ pub fn stickers(
     let mut all = Vec::new();
     for answer in answers {
         let Some(lines) = of_vessel(job, answer, manner) else { continue };
+        let due = next_due(job, answer, manner, today);
         for (place, tag) in tags_of(job, answer, manner).into_iter().enumerate() {
             let key = format!("{}:{place}", answer.id);
-            all.push(Sticker { key, title: tag, about: about.clone(), lines: lines.clone(), code: true });
+            let mut lines = lines.clone();
+            lines.push((say(SupplyLabel::NextDue), due(&tag)));
+            all.push(Sticker { key, title: tag, about: about.clone(), lines, code: true });
         }
     }
     let loads = staged(job, bill, manner);
@@ -82,6 +91,31 @@ fn tags_of(job: &Job, answer: &VesselAnswers, manner: Manner) -> Vec<String> {
         .map(|vessel| vessel.tags.iter().map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect())
         .unwrap_or_default();
     if tags.is_empty() { vec![vessel_name(job, &answer.id, manner)] } else { tags }
+}
+
+/// What is due next at the tags of a vessel, as their cards say; nothing for a tag of which nothing was written down yet.
+fn next_due(job: &Job, answer: &VesselAnswers, manner: Manner, today: &str) -> impl Fn(&str) -> String {
+    let today = Day::of(today);
+    let lives = today.map(|today| Lives::of(job, today)).unwrap_or_default();
+    let places: Vec<&Place> = lives.places().filter(|place| place.vessel == answer.id).collect();
+    let worked = if places.is_empty() { None } else { bed_expected(job, answer) };
+    let purpose = purpose_of(job, &answer.id);
+    let said: Vec<(String, String)> = today
+        .into_iter()
+        .flat_map(|today| places.iter().map(move |place| (today, *place)))
+        .map(|(today, place)| {
+            let card = card(job, &lives, place, today, Some(answer), worked.as_ref(), purpose);
+            let what = if card.is_new_bed_next() { CareLabel::NewBedWord } else { CareLabel::VisitWord };
+            let said = [&card.due(today).text(), " · ", manner.label(what)].concat();
+            (place.tag.clone(), said)
+        })
+        .collect();
+    // A vessel without tags is looked after under an empty one.
+    let untagged = job.vessel(&answer.id).is_none_or(|vessel| vessel.tags.iter().all(|tag| tag.trim().is_empty()));
+    move |tag: &str| {
+        let there = said.iter().find(|(there, _)| there == tag || untagged && there.is_empty());
+        there.map(|(_, said)| said.clone()).unwrap_or_default()
+    }
 }
 
 /// What stands on a vessel's label; none while its fill isn't known.
@@ -114,7 +148,6 @@ fn of_vessel(job: &Job, answer: &VesselAnswers, manner: Manner) -> Option<Vec<(S
     let duty = job.site.body.duty_of(&answer.id);
     let control = duty.entries.get(WaterField::FlowControl).and_then(|typed| typed.entry.understood().ok());
     lines.push((say(SupplyLabel::DrainControl), control.map(|read| manner.echo(&read)).unwrap_or_default()));
-    lines.push((say(SupplyLabel::NextDue), String::new()));
     Some(lines)
 }
 

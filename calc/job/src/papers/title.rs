@@ -3,7 +3,7 @@
 use super::PaperKind;
 use crate::job::Job;
 use crate::picked::{Step, steps_of};
-use crate::words::{Label, LoadingLabel, Manner, SupplyLabel};
+use crate::words::{CardLabel, CareLabel, Label, LoadingLabel, Manner, SupplyLabel};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -108,6 +108,14 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
             manner.label(LoadingLabel::StartUpLetters),
             manner.label(LoadingLabel::LoadedBy),
         ),
+        PaperKind::ServiceCard => (
+            manner.label(CareLabel::ServiceCard),
+            manner.label(CardLabel::CardLetters),
+            manner.label(CardLabel::VisitedBy),
+        ),
+        PaperKind::DueList => {
+            (manner.label(CareLabel::DueList), manner.label(CardLabel::DueLetters), manner.label(CardLabel::CheckedOn))
+        }
     };
     let named = |label: &str, value: &str| Field { label: label.to_owned(), value: value.trim().to_owned() };
     let field = |label: Label, value: &str| named(manner.label(label), value);
@@ -132,6 +140,30 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
     }
 }
 
+/// The title block of a list over all jobs: the owner that all of them have, else one that a pen fills in. It has no number
+/// and no revision but the day it was made.
+pub(super) fn list_block<'a>(jobs: impl Iterator<Item = &'a Job>, manner: Manner, today: &str) -> TitleBlock {
+    let named = |label: &str, value: &str| Field { label: label.to_owned(), value: value.to_owned() };
+    let field = |label: Label, value: &str| named(manner.label(label), value);
+    let mut owners: Vec<&str> = jobs.map(|job| job.head.body.owner.trim()).filter(|owner| !owner.is_empty()).collect();
+    owners.dedup();
+    let owner = match owners.as_slice() {
+        [owner] => *owner,
+        _ => "",
+    };
+    TitleBlock {
+        owner: field(Label::SheetOwner, owner),
+        signed: named(manner.label(CardLabel::CheckedOn), ""),
+        title: field(Label::SheetTitle, manner.label(CareLabel::DueList)),
+        document: field(Label::Document, &[manner.label(CardLabel::DueLetters), "-", today].concat()),
+        date: field(Label::Created, today),
+        revision: field(Label::Revision, "–"),
+        job: field(Label::SheetJob, manner.label(CardLabel::AllJobs)),
+        sheet: manner.label(Label::Sheet).to_owned(),
+        of: manner.label(Label::Of).to_owned(),
+    }
+}
+
 /// Who took the step that the paper is about, and when; empty while a pen is to fill it.
 fn signed_by(job: &Job, kind: PaperKind) -> String {
     let step = match kind {
@@ -143,6 +175,8 @@ fn signed_by(job: &Job, kind: PaperKind) -> String {
         | PaperKind::Removal
         | PaperKind::Loading
         | PaperKind::StartUp
+        | PaperKind::ServiceCard
+        | PaperKind::DueList
         | PaperKind::Quote
         | PaperKind::InternalQuote => return String::new(),
     };
@@ -157,7 +191,7 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
     let planned = surveyed.saturating_add(count(&job.plan.revision));
     match kind {
         PaperKind::Survey => surveyed,
-        PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp => {
+        PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp | PaperKind::ServiceCard | PaperKind::DueList => {
             planned.saturating_add(count(&job.loading.revision)).saturating_add(job.records.len() as u64)
         }
         PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {

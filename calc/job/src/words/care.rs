@@ -2,16 +2,16 @@
 
 use bedwright_calc::life::{MediaLoss, Surface};
 use bedwright_calc::material::Pack;
-use bedwright_calc::quantity::{Volume, metres};
+use bedwright_calc::quantity::{Amount, Pressure, Volume, metres};
 
 use super::label::care_text::CareText as Text;
 use super::label::life::limited_by;
-use super::{CareLabel, Manner};
+use super::{CardLabel, CareLabel, Label, Manner};
 use crate::care::card::{Card, CareMark, CareReason, HowLong};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
 use crate::care::surface::Compared;
-use crate::care::visit::{TestUnit, VisitField};
+use crate::care::visit::{Drain, Test, TestUnit, Visit, VisitField, read_test};
 use crate::day::Day;
 use crate::entry::Unit;
 
@@ -50,6 +50,12 @@ impl Manner {
         } else {
             format!("{} gal", self.decimal(Unit::UsGallon.from_si(volume.value), 0))
         }
+    }
+
+    /// A pressure, or what is lost of one.
+    #[must_use]
+    pub fn pressure(&self, pressure: Pressure) -> String {
+        self.amount(Amount::Pressure(pressure))
     }
 
     /// Why a bed stands as it does, in one sentence.
@@ -117,6 +123,10 @@ impl Manner {
                 let (outlet, inlet) = (self.test(*outlet, *unit), self.test(*inlet, *unit));
                 return self.sentence(Text::OutletAboveInlet, &[("outlet", &outlet), ("inlet", &inlet)]);
             }
+            Asked::PressureRose { before, after } => {
+                let (before, after) = (self.pressure(*before), self.pressure(*after));
+                return self.sentence(CardLabel::PressureRose, &[("before", &before), ("after", &after)]);
+            }
             Asked::OtherUnit { unit } => return self.sentence(Text::OtherUnit, &[("unit", unit.symbol())]),
             Asked::SurfaceRose { by } => return self.sentence(Text::SurfaceRose, &[("length", &self.tape(*by))]),
             Asked::TapeOutside { tape } => return self.sentence(Text::TapeOutside, &[("length", &self.tape(*tape))]),
@@ -142,6 +152,37 @@ impl Manner {
             VisitField::Tape => CareLabel::Tape,
             VisitField::Salt => CareLabel::Salt,
         })
+    }
+
+    /// A number of a visit as it was read, with its unit; as typed where it makes no sense.
+    #[must_use]
+    pub fn visit_number(&self, visit: &Visit, field: VisitField) -> String {
+        let Some(entry) = visit.entry(field) else { return String::new() };
+        if matches!(field, VisitField::Inlet | VisitField::Outlet) {
+            return match read_test(entry) {
+                Ok(Test { value, below }) => [if below { "<" } else { "" }, &self.test(value, visit.unit)].concat(),
+                Err(_) => entry.text.clone(),
+            };
+        }
+        entry.understood().map_or_else(|_| entry.text.clone(), |read| self.echo(&read))
+    }
+
+    /// How the drain looked on a visit; nothing where nobody looked.
+    #[must_use]
+    pub fn drain_seen(&self, visit: &Visit) -> Option<&'static str> {
+        let seen = match (visit.drain?, visit.grains) {
+            (Drain::Clear, Some(true)) => CareLabel::DrainClearGrains,
+            (Drain::Clear, _) => CareLabel::DrainClearNoGrains,
+            (Drain::Cloudy, Some(true)) => CareLabel::DrainCloudyGrains,
+            (Drain::Cloudy, _) => CareLabel::DrainCloudy,
+        };
+        Some(self.label(seen))
+    }
+
+    /// Whether something leaks, with what is asked.
+    #[must_use]
+    pub fn leak_seen(&self, leak: bool) -> String {
+        [self.label(CareLabel::Leaks), " ", self.label(if leak { Label::Yes } else { Label::No })].concat()
     }
 
     /// What the tests say of when the limit is reached, in a sentence.

@@ -110,6 +110,7 @@ macro_rules! tables {
 
 mod bill;
 pub mod calculation;
+mod card;
 mod care;
 pub(super) mod care_text;
 pub(super) mod field;
@@ -124,6 +125,7 @@ pub(super) mod price_file;
 mod prices;
 pub(super) mod problem;
 mod quote;
+mod record;
 mod search;
 pub(super) mod statement;
 pub(super) mod step;
@@ -135,11 +137,13 @@ pub(super) mod verdict;
 pub(super) mod water;
 
 pub use bill::BillLabel;
+pub use card::CardLabel;
 pub use care::CareLabel;
 pub use keeping::KeepingLabel;
 pub use page::Label;
 pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
+pub use record::{CorrectionLabel, PhotoLabel};
 pub use search::SearchLabel;
 pub use top::TopLabel;
 pub use travel::TravelLabel;
@@ -152,6 +156,7 @@ tables![
     Label,
     BillLabel,
     calculation::CalculationLabel,
+    CardLabel,
     CareLabel,
     care_text::CareText,
     field::SurveyName,
@@ -159,6 +164,8 @@ tables![
     KeepingLabel,
     life::LifeLabel,
     loading::LoadingLabel,
+    CorrectionLabel,
+    PhotoLabel,
     measure::TimeText,
     measure::FoundText,
     measure::YearText,

@@ -13,7 +13,8 @@ use bedwright_job::sections::loading::{LoadingText, ReadingPlace, TagChange};
 
 use crate::jobs::{self, entry, stamp};
 
-fn record() -> AsLoaded {
+/// A signed record of the sample's filter, invented.
+pub fn record() -> AsLoaded {
     let job = jobs::loaded();
     let tag = job.loading.body.of(&Id::new("filter"), "CF-1").unwrap().clone();
     let reading = |place: ReadingPlace, text: &str, expected_mm: f64, packs_more: f64| LoadedReading {

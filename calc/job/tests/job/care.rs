@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use bedwright_calc::fill::SurfaceState;
+use bedwright_job::answers::vessel_answers;
 use bedwright_job::care::bed_life::Lives;
 use bedwright_job::care::card::{Card, CareMark, CareReason, HowLong};
 use bedwright_job::care::due::{card_of, due_list};
@@ -15,6 +16,8 @@ use bedwright_job::day::Day;
 use bedwright_job::entry::{Entry, Unit};
 use bedwright_job::evidence::{evidence_of, withdrawal};
 use bedwright_job::id::Id;
+use bedwright_job::loading::{load_answers, to_sign};
+use bedwright_job::prices::{PriceKind, PriceRow};
 use bedwright_job::saved::{is_records, job_text, parts_from, read_job, read_records, records_text};
 use bedwright_job::words::Manner;
 use bedwright_job::{Edit, Job, apply};
@@ -342,6 +345,48 @@ fn a_replacement_job_takes_the_vessel_and_says_what_it_follows() {
     assert_eq!(*new.plan_of(&place.vessel), *old.plan_of(&place.vessel));
     assert_eq!(new.head.body.kind, bedwright_calc::supply::JobKind::Changeout);
     assert_eq!(follows(&new), Some((old.id.clone(), place)));
+    assert_eq!(read_job(&job_text(&new)).unwrap(), new);
+}
+
+/// What went in is what was signed for, not what was planned; prices are those of the day it is made.
+#[test]
+fn a_replacement_of_a_signed_loading_takes_what_was_loaded_and_names_its_record() {
+    let mut old = jobs::loaded();
+    let place = Place { vessel: Id::new("filter"), tag: "CF-1".to_owned() };
+    let planned = old.plan_of(&place.vessel);
+    let carried = old.prices.body.rows().len();
+    let vessel = vessel_answers(old.vessel(&place.vessel).unwrap(), &planned);
+    let signed = to_sign(
+        &load_answers(&old, &place.tag, &vessel),
+        &vessel,
+        Id::new("signed-1"),
+        "2026-11-26",
+        jobs::stamp("2026-11-26T11:00:00.000Z"),
+    );
+    let mut signed = signed.unwrap();
+    // Another carbon was poured than planned.
+    let layer = signed.layers.iter_mut().find(|layer| layer.layer == Id::new("1-filter")).unwrap();
+    layer.material = "carbon_bituminous_12x40".to_owned();
+    layer.pack = "carbon_bituminous_12x40.55_lb".to_owned();
+    let poured = (layer.material.clone(), layer.pack.clone());
+    add(&mut old, signed.record());
+    let row = PriceRow::new("own:carried", PriceKind::Part);
+    jobs::change(&mut old, Edit::Price { key: row.key.clone(), row: Some(Arc::new(row)) });
+    assert_eq!(old.prices.body.rows().len(), carried + 1);
+
+    let new = replacement_job(&old, &place, Id::new("new"), Id::new("r"), day("2027-11-26")).unwrap();
+    let layers = &new.plan_of(&place.vessel).layers;
+    assert_eq!(layers.len(), planned.layers.len());
+    // The pack that was usual while it was planned stands there by its name now.
+    assert_eq!((layers[0].material.as_str(), layers[0].pack.as_str()), ("gravel_1_8x1_4", "gravel_1_8x1_4.half_ft3"));
+    assert_eq!((layers[1].material.clone(), layers[1].pack.clone()), poured);
+    assert_eq!(new.survey.body.vessels[0].tags, ["CF-1"]);
+    assert_eq!(new.prices.body.rows().len(), 0, "prices of the day, none that the old job carried");
+    assert_eq!(new.records.len(), 1);
+    assert!(matches!(
+        Happened::of(&new.records[0]).unwrap().what,
+        What::Follows { as_loaded: Some(record), .. } if record == Id::new("signed-1")
+    ));
     assert_eq!(read_job(&job_text(&new)).unwrap(), new);
 }
 

@@ -8,12 +8,14 @@ use bedwright_calc::supply::lifting::Grip;
 use bedwright_calc::supply::{JobKind, Money};
 use bedwright_calc::vessel::Opening;
 use bedwright_job::Job;
+use bedwright_job::back;
 use bedwright_job::edit::quote::QuoteEdit;
 use bedwright_job::edit::{Choice, DutyChoice, Edit, LayerChoice, Refused, SearchChoice, WaterOf, apply, sections_of};
 use bedwright_job::entry::{Entry, Meaning, Unit};
 use bedwright_job::field::{
     KitField, LayerField, LineField, PlanField, QuoteField, SupplyField, SurveyField, WaterField,
 };
+use bedwright_job::history::History;
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::prices::{Care, Catalogue, JobPrices, PriceKind, PriceRow};
@@ -477,6 +479,51 @@ proptest! {
         let _ = apply(&mut job, Edit::Choose { vessel: Id::new("filter"), choice }, &device());
         apply(&mut job, Edit::Survey { vessel: Id::new("filter"), field, entry }, &device()).unwrap();
         prop_assert!(Arc::ptr_eq(&other, job.vessel(&Id::new("softener")).unwrap()));
+    }
+}
+
+proptest! {
+    // Every state is written and read on the way: a twentieth of the cases takes as long as the others.
+    #![proptest_config(ProptestConfig { cases: cases().cases.div_ceil(20), ..cases() })]
+
+    /// What can be taken back is kept, read again, and taken back to each state in turn, and forth again.
+    #[test]
+    fn every_change_can_be_taken_back_after_a_reload(edits in prop::collection::vec((edit(), any::<bool>()), 1..16)) {
+        let mut job = jobs::sample();
+        let mut history = History::default();
+        let (mut states, mut depth) = (vec![content(&job)], 0);
+        for (edit, pauses) in edits {
+            let before = job.clone();
+            if let Ok(Some(inverse)) = apply(&mut job, edit.clone(), &device()) {
+                history.push(&edit, inverse, back::between(&before, &job));
+                let steps = history.steps();
+                // Typing on in one field is one step.
+                states.truncate(steps);
+                depth = steps;
+                states.push(content(&job));
+                if pauses {
+                    history.pause();
+                }
+            }
+        }
+        let job = read_job(&job_text(&job)).unwrap();
+        let mut read = History::read(&history.text(&job), &job);
+        prop_assert_eq!(read.steps(), depth);
+        let (mut at, mut redo) = (job.clone(), Vec::new());
+        while let Some(edit) = read.undo() {
+            let inverse = apply(&mut at, edit, &device());
+            prop_assert!(matches!(inverse, Ok(Some(_))), "{:?}", inverse);
+            redo.push(inverse.unwrap().unwrap());
+            prop_assert_eq!(&content(&at), &states[read.steps()]);
+        }
+        for (step, edit) in redo.into_iter().rev().enumerate() {
+            prop_assert!(apply(&mut at, edit, &device()).is_ok());
+            prop_assert_eq!(&content(&at), &states[step + 1]);
+        }
+        // A job that went on elsewhere meanwhile isn't taken back by these.
+        let mut other = job.clone();
+        apply(&mut other, Edit::Kind(job.head.body.kind), &Id::new("tablet")).unwrap();
+        prop_assert_eq!(History::read(&history.text(&job), &other).steps(), 0);
     }
 }
 

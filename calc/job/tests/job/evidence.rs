@@ -22,7 +22,8 @@ fn filter() -> Id {
     Id::new("filter")
 }
 
-fn piece(id: &str, kind: EvidenceKind) -> Evidence {
+/// A piece of evidence of the sample's filter, invented.
+pub fn piece(id: &str, kind: EvidenceKind) -> Evidence {
     let drop = kind == EvidenceKind::CleanDrop;
     let flow = if kind.is_of_layer() { Unit::UsGallonPerMinuteSquareFoot } else { Unit::UsGallonPerMinute };
     Evidence {

@@ -7,6 +7,7 @@
 //! | `evidence` | what was seen of a bed is used, refused with a reason, taken back |
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
+//! | `schema_records` | the same of every kind of record |
 //! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `loading` | the sheets a vessel is emptied and loaded by |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
@@ -15,6 +16,7 @@
 //! | `prices` | the list of a device changes through one door and is kept in parts; a job carries what it uses |
 //! | `csv` | the price list as a file: out and in, tried before anything changes, read by others |
 //! | `care` | what the card of a tag says, from records as somebody would add them |
+//! | `care_papers` | what a card shows from visit to visit; card, due list and labels on paper |
 //! | `envelope` | what travels comes whole or is refused with the reason |
 //! | `travel` | parts and costs that stay, messages, frames, and the way back |
 //! | `backup` | everything in one file comes back whole or is refused, and says beforehand what it would do |
@@ -30,6 +32,7 @@ mod answers;
 mod as_loaded;
 mod backup;
 mod care;
+mod care_papers;
 mod csv;
 mod edits;
 mod envelope;
@@ -43,6 +46,7 @@ mod plan;
 mod prices;
 mod saved;
 mod schema;
+mod schema_records;
 mod search;
 mod sentences;
 mod travel;

@@ -16,28 +16,28 @@ use bedwright_job::sections::survey::{CollectorKind, DiameterWay, HeadShape, Pat
 use jsonschema::Validator;
 use serde_json::{Map, Value, json};
 
-use crate::{jobs, repository, saved};
+use crate::{jobs, repository, saved, schema_records};
 
 /// Ids as a list to choose from.
-fn ids<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str) -> Value {
+pub fn ids<T: Copy>(all: &[T], id: impl Fn(T) -> &'static str) -> Value {
     json!({ "enum": all.iter().map(|one| id(*one)).collect::<Vec<_>>() })
 }
 
-fn described(mut schema: Value, description: &str) -> Value {
+pub fn described(mut schema: Value, description: &str) -> Value {
     schema["description"] = description.into();
     schema
 }
 
-fn text(description: &str) -> Value {
+pub fn text(description: &str) -> Value {
     json!({ "type": "string", "description": description })
 }
 
-fn reference(name: &str) -> Value {
+pub fn reference(name: &str) -> Value {
     json!({ "$ref": format!("#/$defs/{name}") })
 }
 
 /// An object that must have some of its fields and may have others that no version up to this one knows.
-fn open_object(required: &[&str], properties: Value) -> Value {
+pub fn open_object(required: &[&str], properties: Value) -> Value {
     json!({ "type": "object", "required": required, "properties": properties })
 }
 
@@ -292,6 +292,19 @@ fn stamped(required: &[&str], properties: Value) -> Value {
     object
 }
 
+/// A drum of a removal.
+pub fn drum() -> Value {
+    open_object(
+        &["id"],
+        json!({
+            "id": reference("id"),
+            "label": { "type": "string" },
+            "contents": { "type": "string" },
+            "weight": reference("entry"),
+        }),
+    )
+}
+
 fn tag_loading() -> Value {
     let texts: Map<String, Value> =
         LoadingText::ALL.iter().map(|which| (which.id().to_owned(), json!({ "type": "string" }))).collect();
@@ -322,16 +335,7 @@ fn tag_loading() -> Value {
                 "description": "Lot and date of a layer's packs.",
             },
             "texts": { "type": "object", "properties": texts, "additionalProperties": false },
-            "drums": {
-                "type": "array",
-                "items": open_object(&["id"], json!({
-                    "id": reference("id"),
-                    "label": { "type": "string" },
-                    "contents": { "type": "string" },
-                    "weight": reference("entry"),
-                })),
-                "description": "What the old bed went into.",
-            },
+            "drums": { "type": "array", "items": drum(), "description": "What the old bed went into." },
             "method": described(ids(RemovalMethod::ALL, RemovalMethod::id), "How the old bed was taken out."),
             "photo": {
                 "type": "object", "required": ["id", "bytes"],
@@ -448,7 +452,7 @@ fn schema() -> Value {
             },
             "records": {
                 "type": "array",
-                "items": open_object(&["id"], json!({ "id": reference("id") })),
+                "items": reference("record"),
                 "description": "What happened and stays: only ever added to.",
             },
         }),
@@ -533,6 +537,9 @@ fn schema() -> Value {
             })),
         }),
     );
+    let Some(Value::Object(definitions)) = schema.get_mut("$defs") else { unreachable!() };
+    definitions.insert("record".to_owned(), schema_records::record());
+    definitions.extend(schema_records::definitions());
     Value::Object(schema)
 }
 
@@ -548,7 +555,7 @@ fn published(name: &str) -> String {
     std::fs::read_to_string(repository("public").join(name)).unwrap()
 }
 
-fn validator() -> Validator {
+pub fn validator() -> Validator {
     jsonschema::draft202012::new(&serde_json::from_str(&published("job.schema.json")).unwrap()).unwrap()
 }
 

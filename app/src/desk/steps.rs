@@ -1,0 +1,121 @@
+//! Changing the open job, taking changes back, and keeping what can be taken back across a reload.
+//!
+//! The steps lie in a database of their own, a text a job: they may be many, and nothing waits for them.
+
+use std::sync::Arc;
+
+use bedwright_edge::journal::Journal;
+use bedwright_job::Job;
+use bedwright_job::back::{self, Back};
+use bedwright_job::edit::Edit;
+use bedwright_job::history::History;
+use bedwright_job::id::Id;
+
+use super::Desk;
+
+const DATABASE: &str = "bedwright-undo";
+
+impl Desk {
+    /// Changes the open job.
+    pub fn edit(self, edit: Edit) {
+        let before = self.open_now();
+        if let Some(inverse) = self.change(edit.clone()) {
+            let back = self.way_back(before);
+            self.history.update(|history| history.push(&edit, inverse, back));
+        }
+    }
+
+    /// Ends a run of typing, so that what follows is undone on its own.
+    pub fn pause(self) {
+        self.history.update_untracked(History::pause);
+    }
+
+    /// Takes the last change back.
+    pub fn undo(self) {
+        if let Some(edit) = self.history.update(History::undo).flatten()
+            && let Some(redo) = self.change(edit)
+        {
+            self.history.update(|history| history.undone(redo));
+            self.turned.update(|n| *n = n.wrapping_add(1));
+        }
+    }
+
+    /// Does the last undone change again.
+    pub fn redo(self) {
+        let before = self.open_now();
+        if let Some(edit) = self.history.update(History::redo).flatten()
+            && let Some(inverse) = self.change(edit)
+        {
+            let back = self.way_back(before);
+            self.history.update(|history| history.redone(inverse, back));
+            self.turned.update(|n| *n = n.wrapping_add(1));
+        }
+    }
+
+    /// Whether there is anything to take back.
+    pub fn can_undo(self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is anything to do again.
+    pub fn can_redo(self) -> bool {
+        self.history.with(History::can_redo)
+    }
+
+    fn way_back(self, before: Option<Arc<Job>>) -> Vec<Back> {
+        let both = before.zip(self.open_now());
+        both.map(|(before, after)| back::between(&before, &after)).unwrap_or_default()
+    }
+
+    async fn steps_database(self) -> Option<Journal> {
+        let open = self.steps.borrow().clone();
+        if open.is_some() {
+            return open;
+        }
+        // Without it everything works, and a reload ends what can be taken back.
+        let opened = Journal::open_named(DATABASE).await.ok()?;
+        self.steps.replace(Some(opened.clone()));
+        Some(opened)
+    }
+
+    /// Keeps what can be taken back of the open job, once what goes on now is done.
+    pub(super) fn keep_steps(self) {
+        if self.steps_due.replace(true) {
+            return;
+        }
+        wasm_bindgen_futures::spawn_local(async move {
+            self.steps_due.set(false);
+            let Some(job) = self.open_now() else { return };
+            let text = self.history.with_untracked(|history| history.text(&job));
+            if let Some(steps) = self.steps_database().await {
+                // The next change keeps them all again.
+                let _ = steps.put(job.id.as_str(), &text).await;
+            }
+        });
+    }
+
+    /// Brings back what could be taken back of the open job before the page was loaded.
+    pub(super) fn read_steps(self, id: &Id) {
+        let id = id.clone();
+        wasm_bindgen_futures::spawn_local(async move {
+            let Some(steps) = self.steps_database().await else { return };
+            let Ok(Some(text)) = steps.get(id.as_str()).await else { return };
+            let Some(job) = self.open_now().filter(|job| job.id == id) else { return };
+            let fresh = self.history.with_untracked(|history| !history.can_undo() && !history.can_redo());
+            if fresh {
+                self.history.set(History::read(&text, &job));
+            }
+        });
+    }
+
+    /// Takes away what could be taken back of a job that is erased.
+    pub(super) fn forget_steps(self, id: &Id) {
+        let id = id.clone();
+        wasm_bindgen_futures::spawn_local(async move {
+            if let Some(steps) = self.steps_database().await {
+                // What stays fits no job any more.
+                let _ = steps.remove(id.as_str()).await;
+            }
+        });
+    }
+}
