@@ -236,7 +236,7 @@ pub fn changed_since(job: &Job, bill: &JobBill, manner: Manner) -> Vec<String> {
     let Some(taken) = steps_of(job).into_iter().next() else { return Vec::new() };
     let differs = |item: &str, then: u32, now: u32| {
         let (then_words, now_words) = (manner.label(SupplyLabel::WasPicked), manner.label(SupplyLabel::NowAsked));
-        manner.named(&item, &format!("{then_words} {then}, {now_words} {now}"))
+        manner.named(item, &format!("{then_words} {then}, {now_words} {now}"))
     };
     let now_of =
         |key: &str| bill.bill.pooled.iter().find(|line| line.item.key() == key).map_or(0, |line| line.quantity);
