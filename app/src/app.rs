@@ -26,6 +26,7 @@ use crate::search::search_page;
 use crate::send::send_page;
 use crate::service::card_page;
 use crate::settings::settings_page;
+use crate::sure::sure_page;
 use crate::survey_sheet::survey_sheet_page;
 use crate::top::top_bar;
 use crate::vessel::vessel_page;
@@ -77,6 +78,7 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Settings => settings_page(desk),
         Route::Backup => backup_page(desk),
         Route::Due => due_page(desk),
+        Route::Sure(formula) => sure_page(desk, formula),
         Route::Receive(code) => receive_page(desk, code),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),

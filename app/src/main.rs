@@ -24,6 +24,7 @@ mod search;
 mod send;
 mod service;
 mod settings;
+mod sure;
 mod survey_sheet;
 mod top;
 mod vessel;

@@ -56,6 +56,7 @@ mod start;
 mod storage;
 mod stored;
 mod supply;
+mod sure;
 mod tabs;
 mod unlike;
 mod update;

@@ -129,6 +129,7 @@ mod record;
 mod search;
 pub(super) mod statement;
 pub(super) mod step;
+pub(super) mod sure;
 pub(super) mod term;
 pub(super) mod thing;
 mod top;
@@ -145,6 +146,7 @@ pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
 pub use record::{CorrectionLabel, PhotoLabel};
 pub use search::SearchLabel;
+pub use sure::SureLabel;
 pub use top::TopLabel;
 pub use travel::TravelLabel;
 pub(super) use {labels, names};
@@ -186,6 +188,10 @@ tables![
     QuoteLabel,
     SearchLabel,
     statement::StatementText,
+    sure::AssumptionName,
+    sure::CheckName,
+    sure::FormulaName,
+    sure::SureLabel,
     step::LoadingCaution,
     step::StepText,
     step::ReadingText,
