@@ -9,6 +9,7 @@ mod due;
 mod job;
 mod jobs;
 mod labels;
+mod language;
 mod loading;
 mod notices;
 mod packs;
@@ -33,6 +34,8 @@ fn main() {
     // Leptos has no executor before the first mount.
     wasm_bindgen_futures::spawn_local(async {
         let opened = desk::Opened::load().await;
+        // Without them the page speaks English until they can be had.
+        language::bring(opened.language()).await;
         leptos::mount::mount_to_body(move || app::app(opened));
     });
 }

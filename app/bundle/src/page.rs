@@ -1,6 +1,8 @@
 //! Everything put together: the page as a list of files.
 use crate::bind::{self, Bound};
 use crate::{Outcome, at, css, names, worker};
+use bedwright_job::words::Language;
+use bedwright_job::words::language::packed;
 use std::fs;
 use std::path::Path;
 
@@ -45,6 +47,9 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
     let style = add("app", "css", style.into_bytes());
     let boot = add("boot", "js", bytes_of(&public.join("boot.js"))?);
     let crash = add("crash", "js", bytes_of(&public.join("crash.js"))?);
+    // English is in the wasm.
+    let spanish = add("texts-es", "txt", packed(Language::Spanish).into_bytes());
+    let french = add("texts-fr", "txt", packed(Language::French).into_bytes());
 
     files.extend(bound.snippets);
     files.extend(bind::files(&public)?.into_iter().filter(|(name, _)| !WORKED_IN.contains(&name.as_str())));
@@ -68,6 +73,8 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
             ("{{boot}}", &boot),
             ("{{script}}", &script),
             ("{{wasm}}", &wasm),
+            ("{{texts-es}}", &spanish),
+            ("{{texts-fr}}", &french),
         ],
     )?;
     let listed: Vec<String> = files.iter().map(|(name, _)| name.clone()).collect();

@@ -26,6 +26,7 @@ pub mod random;
 pub mod storage;
 pub mod store;
 pub mod tabs;
+pub mod texts;
 pub mod timer;
 pub mod trace;
 pub mod update;

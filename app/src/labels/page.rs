@@ -33,7 +33,6 @@ enum Size {
 pub fn labels_page(desk: Desk) -> El {
     let say = move |label: SupplyLabel| desk.label(label);
     let bill = desk.bill();
-    let manner = desk.manner();
     let size = Worked::new(move || {
         let of = |field: SupplyField| {
             desk.of_job(|job| entered(&job.supply.body, field).ok().flatten().map(|known| known.value))
@@ -53,7 +52,7 @@ pub fn labels_page(desk: Desk) -> El {
             Size::Of(_, height) => height,
             Size::TooSmall | Size::Misread => SMALLEST_MM.1,
         };
-        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, manner, &today(), height)))
+        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, desk.paper_manner(), &today(), height)))
     });
     let paper = Worked::new(move || page_size(desk.person.with(|person| person.paper)));
     let on_sheet = move || match size.get() {
@@ -125,9 +124,11 @@ fn label_on(desk: Desk, label: &Sticker, (x, y): (f64, f64), (width, height): (f
     if let Some((vessel, tag)) = &label.card {
         let code = el("div", "label-code");
         body = body.kid(match card_code(desk, vessel, tag) {
-            Some(picture) => code.kid(qr(&picture, &[desk.label(CareLabel::ServiceCard), " ", &label.title].concat())),
+            Some(picture) => {
+                code.kid(qr(&picture, &[desk.paper_manner().label(CareLabel::ServiceCard), " ", &label.title].concat()))
+            }
             // More layers than a code of this size holds: a pen finds room.
-            None => code.kid(el("span", "label-room").text(desk.label(SupplyLabel::QrRoom))),
+            None => code.kid(el("span", "label-room").text(desk.paper_manner().label(SupplyLabel::QrRoom))),
         });
     }
     el("section", "label")

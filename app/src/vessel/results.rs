@@ -27,7 +27,7 @@ pub(super) fn share(manner: Manner, figure: &Figure<f64>) -> Shown {
 /// A figure's grounds in the person's words.
 pub(super) fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {
     Grounds {
-        formula: figure.formula.statement().to_owned(),
+        formula: manner.statement(figure.formula).to_owned(),
         source: manner.source(figure.formula.source()),
         inputs: figure
             .inputs

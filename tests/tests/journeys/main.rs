@@ -38,6 +38,7 @@ mod keep;
 mod keys;
 mod keystroke;
 mod kill;
+mod languages;
 mod life;
 mod load;
 mod mistakes;

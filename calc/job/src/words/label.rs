@@ -127,6 +127,7 @@ pub(super) mod problem;
 mod quote;
 mod record;
 mod search;
+pub(super) mod statement;
 pub(super) mod step;
 pub(super) mod sure;
 pub(super) mod term;
@@ -149,6 +150,9 @@ pub use sure::SureLabel;
 pub use top::TopLabel;
 pub use travel::TravelLabel;
 pub(super) use {labels, names};
+
+#[cfg(test)]
+mod tests;
 
 tables![
     Label,
@@ -183,6 +187,7 @@ tables![
     problem::CautionText,
     QuoteLabel,
     SearchLabel,
+    statement::StatementText,
     sure::AssumptionName,
     sure::CheckName,
     sure::FormulaName,
