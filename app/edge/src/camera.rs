@@ -140,5 +140,8 @@ fn sized(canvas: &HtmlCanvasElement, width: u32, height: u32) -> Option<CanvasRe
         canvas.set_width(width);
         canvas.set_height(height);
     }
-    canvas.get_context("2d").ok()??.dyn_into().ok()
+    let options = Object::new();
+    // Fails only for an object that is frozen.
+    let _ = Reflect::set(&options, &JsValue::from_str("willReadFrequently"), &JsValue::TRUE);
+    canvas.get_context_with_context_options("2d", &options).ok()??.dyn_into().ok()
 }

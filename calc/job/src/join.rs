@@ -209,7 +209,13 @@ fn with_costs_of(own: &Value, arrived: &Value) -> Option<Value> {
 fn ancestor(own: &Value, arrived: &Value) -> Option<Value> {
     let same = |one: Option<&Value>, other: Option<&Value>| one.is_some() && one == other;
     let device = |section: &Value, key: &str| section.get(key).and_then(|revision| revision.get("device")).cloned();
-    let base = |section: &Value| -> Option<Value> { serde_json::from_str(section.get("base")?.as_str()?).ok() };
+    let base = |section: &Value| -> Option<Value> {
+        match section.get("base") {
+            Some(base) => serde_json::from_str(base.as_str()?).ok(),
+            // It travelled without, since it stands as it was handed over.
+            None => section.get("parent").and_then(|_| section.get("body")).cloned(),
+        }
+    };
     if same(arrived.get("parent"), own.get("revision")) {
         // It was made from exactly what stands here.
         own.get("body").cloned()

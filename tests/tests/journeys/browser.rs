@@ -33,13 +33,15 @@ pub struct Session<'a> {
     pub profile: Option<&'a Path>,
     /// A script that runs before the page's own, in every document.
     pub before: Option<&'a str>,
+    /// A film that the camera sees, for ever; no camera where none is given.
+    pub film: Option<&'a str>,
     /// Whether the steps end the browser themselves.
     pub killed: bool,
 }
 
 impl Session<'_> {
     pub const fn on(screen: Screen) -> Session<'static> {
-        Session { screen, profile: None, before: None, killed: false }
+        Session { screen, profile: None, before: None, film: None, killed: false }
     }
 }
 
@@ -55,6 +57,12 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
     let mut wanted = chromium();
     if let Some(profile) = kind.profile {
         wanted.add_arg(&format!("{PROFILE}{}", profile.display())).unwrap();
+    }
+    if let Some(film) = kind.film {
+        let file = format!("--use-file-for-fake-video-capture={film}");
+        for argument in ["--use-fake-ui-for-media-stream", "--use-fake-device-for-media-stream", &file] {
+            wanted.add_arg(argument).unwrap();
+        }
     }
     wanted.set_browser_log_level(LoggingPrefsLogLevel::All).unwrap();
     let session = WebDriver::new(driver.address(), wanted).await.unwrap();

@@ -61,6 +61,7 @@ mod stored;
 mod supply;
 mod sure;
 mod tabs;
+mod travel;
 mod unlike;
 mod update;
 mod washing;

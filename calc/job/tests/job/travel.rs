@@ -159,6 +159,18 @@ fn who_answers_late_is_compared_with_what_they_had() {
     assert_eq!((joined.head.body.customer.as_str(), joined.head.body.notes.as_str()), ("Moss", "gate"));
 }
 
+/// B looked at it and sent it back as it came; A went on meanwhile: nothing of A's is in question.
+#[test]
+fn what_comes_back_unchanged_asks_nothing() {
+    let mut here = jobs::sample();
+    let there = taken_over(&came(&here, &Contents::whole()).job);
+    jobs::change(&mut here, Edit::Text { field: TextField::Notes, text: "gate".to_owned() });
+    let back = came(&there, &Contents::whole()).job;
+    let told = compare(&here, &back).unwrap();
+    let told: Vec<_> = told.iter().map(|one| (one.place.join("/"), usual(one.changed))).collect();
+    assert_eq!(told, [("notes".to_owned(), Take::Here)]);
+}
+
 #[test]
 fn a_section_that_is_new_here_is_told_and_can_be_declined() {
     let (here, there) = (jobs::sample(), jobs::searched());
