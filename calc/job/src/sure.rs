@@ -67,8 +67,12 @@ fn formulas() -> impl Iterator<Item = Formula> {
 fn of_formula(formula: Formula, manner: Manner) -> Line {
     let held: Vec<String> = formula.checks().iter().map(|check| held_by(*check, manner)).collect();
     let held = if held.is_empty() { manner.label(SureLabel::OwnTests).to_owned() } else { held.join(" · ") };
-    let cells =
-        [manner.formula(formula).to_owned(), formula.statement().to_owned(), manner.source(formula.source()), held];
+    let cells = [
+        manner.formula(formula).to_owned(),
+        manner.statement(formula).to_owned(),
+        manner.source(formula.source()),
+        held,
+    ];
     Line { key: formula.id().to_owned(), cells, equation: true }
 }
 

@@ -40,7 +40,8 @@ impl Doubts {
 
     fn formulas(&mut self) {
         for formula in Formula::ALL {
-            let (what, statement) = (self.manner.formula(*formula).to_owned(), formula.statement().to_owned());
+            let (what, statement) =
+                (self.manner.formula(*formula).to_owned(), self.manner.statement(*formula).to_owned());
             self.put(formula.id(), what, statement, SureLabel::AsFormula, formula.source());
         }
     }
