@@ -8,6 +8,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
+#[path = "build/formulas.rs"]
+mod formulas;
+
 type Row = BTreeMap<String, String>;
 
 struct Table {
@@ -145,6 +148,7 @@ fn id_enum(out: &mut String, name: &str, what: &str, ids: &[String]) {
 
 fn main() {
     println!("cargo::rerun-if-changed=build.rs");
+    println!("cargo::rerun-if-changed=build");
     let mut out = String::new();
 
     let table = Table::read("sources.csv");
@@ -167,50 +171,8 @@ fn main() {
     let _ = writeln!(out, "];");
     let sources = Sources(ids);
 
-    let table = Table::read("checks.csv");
-    let checks = table.ids("");
-    id_enum(&mut out, "Check", "Something outside that our results are compared with: a row of `checks.csv`.", &checks);
-    let _ = writeln!(out, "static CHECKS: &[CheckRow] = &[");
-    for (line, row) in &table.rows {
-        let way = table.one_of(*line, row, "way", &["outside", "again"]);
-        let of = table.one_of(*line, row, "of", &["rows", "vessels", "currencies"]);
-        let _ = writeln!(
-            out,
-            "    CheckRow {{ with: {:?}, way: CheckWay::{}, file: {:?}, count: {}, of: Counted::{} }},",
-            table.filled(*line, row, "with"),
-            variant(way),
-            table.filled(*line, row, "file"),
-            table.whole(*line, row, "count"),
-            variant(of),
-        );
-    }
-    let _ = writeln!(out, "];");
-
-    let table = Table::read("formulas.csv");
-    id_enum(&mut out, "Formula", "How a figure was reached: a row of `formulas.csv`.", &table.ids(""));
-    let _ = writeln!(out, "static FORMULAS: &[FormulaRow] = &[");
-    for (line, row) in &table.rows {
-        let checked: Vec<String> = match table.filled(*line, row, "checked") {
-            "none" => Vec::new(),
-            ids => ids
-                .split(' ')
-                .map(|id| {
-                    if !checks.iter().any(|check| check == id) {
-                        table.stop(*line, "checked", &format!("“{id}” is no check in checks.csv"));
-                    }
-                    format!("Check::{}", variant(id))
-                })
-                .collect(),
-        };
-        let _ = writeln!(
-            out,
-            "    FormulaRow {{ statement: {:?}, source: {}, checks: &[{}] }},",
-            table.filled(*line, row, "statement"),
-            sources.check(&table, *line, row, "source"),
-            checked.join(", "),
-        );
-    }
-    let _ = writeln!(out, "];");
+    let checks = formulas::checks(&mut out);
+    formulas::formulas(&mut out, &sources, &checks);
 
     let table = Table::read("assumptions.csv");
     id_enum(

@@ -26,6 +26,7 @@ use crate::search::search_page;
 use crate::send::send_page;
 use crate::service::card_page;
 use crate::settings::settings_page;
+use crate::sure::sure_page;
 use crate::survey_sheet::survey_sheet_page;
 use crate::top::top_bar;
 use crate::vessel::vessel_page;
@@ -43,17 +44,24 @@ pub fn app(opened: Opened) {
         });
         mark_root("data-theme", theme);
     });
+    let language = Worked::new(move || desk.person.with(|person| person.manner().language));
+    follow(move || mark_root("lang", language.get().tag()));
     // The screen changes with the address and with which job is open, not with every edit. Its texts, and the units and
     // marks they are in, are those of the moment it is drawn: only the settings change them.
-    let which = Worked::new(move || (desk.route.get(), desk.job.with(Option::is_some)));
+    let which = Worked::new(move || (desk.route.get(), desk.job.with(Option::is_some), language.get()));
     page()
-        .kid(top_bar(desk))
-        .kid(notices(desk))
         .live(move || {
-            let (route, found) = which.get();
+            language.track();
+            untrack(|| vec![top_bar(desk), notices(desk)])
+        })
+        .live(move || {
+            let (route, found, _) = which.get();
             vec![screen(desk, &route, found)]
         })
-        .kid(foot(desk));
+        .live(move || {
+            language.track();
+            untrack(|| vec![foot(desk)])
+        });
 }
 
 /// A mark on the page's root; a page that can't carry it works all the same.
@@ -70,6 +78,7 @@ fn screen(desk: Desk, route: &Route, found: bool) -> El {
         Route::Settings => settings_page(desk),
         Route::Backup => backup_page(desk),
         Route::Due => due_page(desk),
+        Route::Sure(formula) => sure_page(desk, formula),
         Route::Receive(code) => receive_page(desk, code),
         _ if !found => el("main", "page").kid(el("p", "").text(desk.label(Label::JobNotFound))).kid(
             el("p", "").kid(el("a", "action").set("href", &Route::Jobs.address()).text(desk.label(Label::BackToJobs))),

@@ -15,7 +15,7 @@ use std::cell::{Cell, RefCell};
 use std::sync::Arc;
 
 use bedwright_edge::store::{Keeper, Status};
-use bedwright_edge::{clock, random, update};
+use bedwright_edge::{clock, intl, random, update};
 use bedwright_job::Job;
 use bedwright_job::answers::water::{WaterAnswers, WaterAsked, water_answers};
 use bedwright_job::answers::{JobBill, VesselAnswers, job_bill, vessel_answers};
@@ -25,7 +25,7 @@ use bedwright_job::history::History;
 use bedwright_job::id::Id;
 use bedwright_job::job::Record;
 use bedwright_job::saved;
-use bedwright_job::words::{Fixed, Manner};
+use bedwright_job::words::{Fixed, Language, Manner};
 use leptos::prelude::*;
 use litemap::LiteMap;
 
@@ -114,6 +114,8 @@ pub struct Parts {
     pub offline: Held<bool>,
     /// Counted up when entries change by something else than typing: undo, another tab.
     pub turned: Held<u32>,
+    /// The language papers are printed in, where it isn't the person's own.
+    pub paper_language: Held<Option<Language>>,
     /// What came from somebody else and isn't taken in yet.
     pub tray: Held<Option<Tray>>,
     /// The price list of this device.
@@ -168,6 +170,7 @@ impl Desk {
             status,
             offline: Held::new(update::offline() == update::Offline::Ready),
             turned: Held::new(0),
+            paper_language: Held::new(None),
             tray: Held::new(None),
             prices: ListOnDesk::new(list),
             ledger: Held::new(ledger),
@@ -283,6 +286,19 @@ impl Desk {
     /// How the person reads. Only the settings change it, and every other screen is drawn after them.
     pub fn manner(self) -> Manner {
         self.person.with_untracked(Person::manner)
+    }
+
+    /// How a paper is written: as the person reads, or in the language chosen for it, with that language's decimal mark.
+    /// Followed: a paper changes with it.
+    pub fn paper_manner(self) -> Manner {
+        let manner = self.person.with(Person::manner);
+        match self.paper_language.get() {
+            Some(language) if language != manner.language => {
+                let comma = intl::number_marks_of(language.tag()).is_some_and(|marks| marks.decimal == ",");
+                Manner { language, decimal: if comma { ',' } else { '.' }, ..manner }
+            }
+            _ => manner,
+        }
     }
 
     /// A fixed text, in the person's language.

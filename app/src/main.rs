@@ -9,6 +9,7 @@ mod due;
 mod job;
 mod jobs;
 mod labels;
+mod language;
 mod loading;
 mod notices;
 mod packs;
@@ -23,6 +24,7 @@ mod search;
 mod send;
 mod service;
 mod settings;
+mod sure;
 mod survey_sheet;
 mod top;
 mod vessel;
@@ -32,6 +34,8 @@ fn main() {
     // Leptos has no executor before the first mount.
     wasm_bindgen_futures::spawn_local(async {
         let opened = desk::Opened::load().await;
+        // Without them the page speaks English until they can be had.
+        language::bring(opened.language()).await;
         leptos::mount::mount_to_body(move || app::app(opened));
     });
 }

@@ -1,6 +1,7 @@
 //! How the person at this device likes things: kept on the device, never in a job.
 
 use bedwright_job::id::Id;
+use bedwright_job::words::language::is_here;
 use bedwright_job::words::{Language, Manner};
 
 /// The key it is kept under.
@@ -29,6 +30,8 @@ pub enum Theme {
 /// A person's ways.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Person {
+    /// The language this person reads.
+    pub language: Language,
     /// Inches or millimetres.
     pub metric: bool,
     /// Point or comma.
@@ -46,11 +49,11 @@ pub struct Person {
 impl Person {
     /// What the browser suggests for somebody new.
     pub fn new(device: Id) -> Person {
-        let american = bedwright_edge::intl::languages()
-            .first()
-            .is_none_or(|language| language == "en" || language.ends_with("-US"));
+        let languages = bedwright_edge::intl::languages();
+        let american = languages.first().is_none_or(|language| language == "en" || language.ends_with("-US"));
         let comma = bedwright_edge::intl::number_marks().is_some_and(|marks| marks.decimal == ",");
         Person {
+            language: Language::best_of(languages.iter().map(String::as_str)),
             metric: !american,
             decimal: if comma { ',' } else { '.' },
             paper: if american { PaperSize::Letter } else { PaperSize::A4 },
@@ -62,7 +65,9 @@ impl Person {
 
     /// How this person reads.
     pub fn manner(&self) -> Manner {
-        Manner { language: Language::English, metric: self.metric, decimal: self.decimal }
+        // Texts that could not be had are shown in English.
+        let language = if is_here(self.language) { self.language } else { Language::English };
+        Manner { language, metric: self.metric, decimal: self.decimal }
     }
 
     /// As it is kept.
@@ -78,7 +83,7 @@ impl Person {
         };
         let units = if self.metric { "metric" } else { "us" };
         let mark = if self.decimal == ',' { "comma" } else { "point" };
-        let mut text = format!("1 {} {units} {mark} {paper} {theme}", self.device);
+        let mut text = format!("1 {} {units} {mark} {paper} {theme} {}", self.device, self.language.tag());
         // On a line of its own, since a name may hold any of the words.
         let name = self.name.trim();
         if !name.is_empty() {
@@ -108,7 +113,7 @@ impl Person {
                 "light" => person.theme = Theme::Light,
                 "dark" => person.theme = Theme::Dark,
                 "system" => person.theme = Theme::System,
-                _ => {}
+                other => person.language = Language::of_tag(other).unwrap_or(person.language),
             }
         }
         Some(person)

@@ -1,6 +1,7 @@
 //! Taking in a job that somebody sent: the ways in, what came, what it would change. Nothing changes before a tap.
 
 mod came;
+mod codes;
 mod page;
 
 use bedwright_job::envelope::{Frame, Gathered};

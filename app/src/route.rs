@@ -42,6 +42,8 @@ pub enum Route {
     Receive(String),
     /// The price list of this device.
     Prices,
+    /// How sure the figures are; with the id of a formula, of that one.
+    Sure(String),
     /// The person's ways.
     Settings,
     /// Backup and storage of this device.
@@ -72,6 +74,8 @@ impl Route {
             ["jobs", job, sheet, vessel, tag] => Route::sheet(job, sheet, vessel, tag),
             ["open"] => Route::Receive(String::new()),
             ["open", code] => Route::Receive(decode(code)),
+            ["sure"] => Route::Sure(String::new()),
+            ["sure", formula] => Route::Sure(decode(formula)),
             ["prices"] => Route::Prices,
             ["settings"] => Route::Settings,
             ["backup"] => Route::Backup,
@@ -112,6 +116,8 @@ impl Route {
             Route::Send(job) => format!("#/jobs/{job}/send"),
             Route::Receive(code) if code.is_empty() => "#/open".to_owned(),
             Route::Receive(code) => format!("#/open/{code}"),
+            Route::Sure(formula) if formula.is_empty() => "#/sure".to_owned(),
+            Route::Sure(formula) => format!("#/sure/{}", encode(formula)),
             Route::Prices => "#/prices".to_owned(),
             Route::Settings => "#/settings".to_owned(),
             Route::Backup => "#/backup".to_owned(),
@@ -141,7 +147,13 @@ impl Route {
             | Route::Loadings(job)
             | Route::Send(job)
             | Route::Sheet(_, job, _, _) => Some(job),
-            Route::Jobs | Route::Due | Route::Receive(_) | Route::Prices | Route::Settings | Route::Backup => None,
+            Route::Jobs
+            | Route::Due
+            | Route::Receive(_)
+            | Route::Prices
+            | Route::Settings
+            | Route::Sure(_)
+            | Route::Backup => None,
         }
     }
 }

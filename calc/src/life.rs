@@ -36,6 +36,7 @@ pub mod yearly;
 
 pub use breakthrough::{Breakthrough, Front, Spent, breakthrough};
 pub use calibration::{Line, Span, straight_line};
+pub use limits::WaterLimit;
 pub use media_loss::{MediaLoss, Surface, media_lost};
 pub use student::t_quantile;
 pub use throughput::{MeterReading, Throughput};

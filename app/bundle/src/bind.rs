@@ -10,7 +10,7 @@ use wasm_bindgen_cli_support::Bindgen;
 /// The version of the binding; the one that the page links.
 const BINDGEN: &str = "0.2.130";
 /// How many bound pages are kept.
-const KEEP: usize = 6;
+const KEEP: usize = 10;
 
 /// The page's wasm and the script that starts it.
 pub struct Bound {
@@ -25,9 +25,21 @@ pub struct Bound {
 /// The name by which the script asks for the wasm before both get their final names.
 pub const WASM_NAME: &str = "app_bg.wasm";
 
-/// Binds and optimises; a wasm that was bound before is taken from where it is kept.
+/// Binds and optimises the page; a wasm that was bound before is taken from where it is kept.
 pub fn page(compiled: &Compiled) -> Outcome<Bound> {
-    let input = fs::read(&compiled.wasm).map_err(at("read", &compiled.wasm))?;
+    bound(&compiled.wasm, compiled)
+}
+
+/// The same for the reader of codes, where there is one.
+pub fn reader(compiled: &Compiled) -> Outcome<Option<Bound>> {
+    if compiled.reader.is_none() {
+        println!("no reader of codes lies beside the wasm: the page is made without one");
+    }
+    compiled.reader.as_ref().map(|wasm| bound(wasm, compiled)).transpose()
+}
+
+fn bound(wasm: &Path, compiled: &Compiled) -> Outcome<Bound> {
+    let input = fs::read(wasm).map_err(at("read", wasm))?;
     let hash = names::sha256(&input);
     let shelf = compiled.kept.join("bound");
     let small = shelf.join(format!("{hash}-{BINDGEN}-{}", optimise::RECIPE));
@@ -36,7 +48,7 @@ pub fn page(compiled: &Compiled) -> Outcome<Bound> {
     }
     let plain = shelf.join(format!("{hash}-{BINDGEN}"));
     if !plain.is_dir() {
-        bind(&compiled.wasm, &plain)?;
+        bind(wasm, &plain)?;
     }
     let made = match Optimiser::find(&compiled.kept) {
         Ok(optimiser) => shrunk(&optimiser, &plain, &small),

@@ -8,11 +8,15 @@ use std::process::{Command, Stdio};
 const TARGET: &str = "wasm32-unknown-unknown";
 /// The crate of the page, and its binary.
 const PAGE: &str = "bedwright-app";
+/// The crate that reads codes, and its binary.
+const READER: &str = "bedwright-reader";
 
 /// A wasm as cargo leaves it.
 pub struct Compiled {
     /// The wasm.
     pub wasm: PathBuf,
+    /// The reader of codes; none where only the page's own wasm was given, and none lies beside it.
+    pub reader: Option<PathBuf>,
     /// A folder inside cargo's output where work is kept from one build to the next.
     pub kept: PathBuf,
 }
@@ -24,7 +28,8 @@ impl Compiled {
             return Err(format!("there is no file {}", wasm.display()));
         }
         let target = std::env::var_os("CARGO_TARGET_DIR").map_or_else(|| root.join("target"), |dir| root.join(dir));
-        Ok(Self { wasm: wasm.to_path_buf(), kept: target.join("bundle") })
+        let reader = Some(wasm.with_file_name(READER).with_extension("wasm")).filter(|reader| reader.is_file());
+        Ok(Self { wasm: wasm.to_path_buf(), reader, kept: target.join("bundle") })
     }
 }
 
@@ -40,7 +45,7 @@ pub fn page(root: &Path) -> Outcome<Compiled> {
     let output = Command::new(cargo())
         .current_dir(root)
         .args(["build", "--locked", "--profile", "page"])
-        .args(["--target", TARGET, "--package", PAGE, "--bin", PAGE])
+        .args(["--target", TARGET, "--package", PAGE, "--bin", PAGE, "--package", READER, "--bin", READER])
         .arg("--config")
         .arg(format!("target.{TARGET}.rustflags=[{}]", flags(root)))
         .arg("--message-format=json-render-diagnostics")
@@ -50,12 +55,13 @@ pub fn page(root: &Path) -> Outcome<Compiled> {
     if !output.status.success() {
         return Err(format!("cargo could not build {PAGE}; it says why above"));
     }
-    let wasm = artifact(&String::from_utf8_lossy(&output.stdout))
-        .ok_or_else(|| format!("cargo did not say where it put {PAGE}.wasm"))?;
+    let messages = String::from_utf8_lossy(&output.stdout);
+    let built = |name| artifact(&messages, name).ok_or_else(|| format!("cargo did not say where it put {name}.wasm"));
+    let (wasm, reader) = (built(PAGE)?, built(READER)?);
     // <target folder>/<target>/<profile>/<file>
     let kept =
         wasm.ancestors().nth(3).ok_or_else(|| format!("{} is not in a target folder", wasm.display()))?.join("bundle");
-    Ok(Compiled { wasm, kept })
+    Ok(Compiled { wasm, reader: Some(reader), kept })
 }
 
 /// What the page's code is compiled with besides its profile.
@@ -78,13 +84,13 @@ fn flags(root: &Path) -> String {
 
 /// The wasm that cargo names in its messages (one JSON object a line, reason `compiler-artifact`; The Cargo Book,
 /// "External tools").
-fn artifact(messages: &str) -> Option<PathBuf> {
+fn artifact(messages: &str, of: &str) -> Option<PathBuf> {
     messages
         .lines()
         .filter_map(|line| serde_json::from_str::<serde_json::Value>(line).ok())
         .filter(|message| {
             message.pointer("/reason").and_then(|reason| reason.as_str()) == Some("compiler-artifact")
-                && message.pointer("/target/name").and_then(|name| name.as_str()) == Some(PAGE)
+                && message.pointer("/target/name").and_then(|name| name.as_str()) == Some(of)
         })
         .filter_map(|message| {
             let names = message.pointer("/filenames")?.as_array()?;
@@ -136,7 +142,8 @@ mod tests {
             "\nnot json\n",
             r#"{"reason":"build-finished","success":true}"#,
         );
-        assert_eq!(artifact(messages), Some(PathBuf::from("/t/w/page/bedwright-app.wasm")));
-        assert_eq!(artifact(r#"{"reason":"build-finished"}"#), None);
+        assert_eq!(artifact(messages, PAGE), Some(PathBuf::from("/t/w/page/bedwright-app.wasm")));
+        assert_eq!(artifact(messages, READER), None);
+        assert_eq!(artifact(r#"{"reason":"build-finished"}"#, PAGE), None);
     }
 }

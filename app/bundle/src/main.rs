@@ -88,7 +88,8 @@ fn build_into(build: &Build, weighed: bool) -> Outcome<PathBuf> {
         None => compile::page(&root)?,
     };
     let bound = bind::page(&wasm)?;
-    let page = page::assemble(&root, bound, build.label.as_deref())?;
+    let reader = bind::reader(&wasm)?;
+    let page = page::assemble(&root, bound, reader, build.label.as_deref())?;
     let out = build.out.clone().unwrap_or_else(|| wasm.kept.join("site"));
     folder::write(&page, &out)?;
     weight::report(&page, &wasm.kept.join("weights"), weighed);

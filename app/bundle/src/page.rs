@@ -1,11 +1,13 @@
 //! Everything put together: the page as a list of files.
 use crate::bind::{self, Bound};
 use crate::{Outcome, at, css, names, worker};
+use bedwright_job::words::Language;
+use bedwright_job::words::language::packed;
 use std::fs;
 use std::path::Path;
 
 /// Files of `public/` that do not go out under their own name.
-const WORKED_IN: [&str; 4] = ["boot.js", "crash.js", "sw.js", "notice.css"];
+const WORKED_IN: [&str; 5] = ["boot.js", "crash.js", "sw.js", "codes.js", "notice.css"];
 
 /// The page, ready to be written.
 pub struct Page {
@@ -15,8 +17,8 @@ pub struct Page {
     pub files: Vec<(String, Vec<u8>)>,
 }
 
-/// Puts the page together from the repository at `root` and the bound wasm.
-pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page> {
+/// Puts the page together from the repository at `root`, the bound wasm, and the reader of codes where there is one.
+pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<&str>) -> Outcome<Page> {
     let public = root.join("public");
     let mut files = Vec::new();
     let mut add = |stem: &str, ending: &str, bytes: Vec<u8>| {
@@ -25,17 +27,29 @@ pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page>
         name
     };
 
-    let wasm = add("app", "wasm", bound.wasm);
     // The script names the wasm, so its own name follows from the wasm's.
-    if !bound.script.contains(bind::WASM_NAME) {
-        return Err(format!("the bound script does not name {}", bind::WASM_NAME));
+    let named = |script: &str, wasm: &str| {
+        let names_it = script.contains(bind::WASM_NAME);
+        names_it
+            .then(|| script.replace(bind::WASM_NAME, wasm))
+            .ok_or_else(|| format!("the bound script does not name {}", bind::WASM_NAME))
+    };
+    let wasm = add("app", "wasm", bound.wasm);
+    let script = add("app", "js", named(&bound.script, &wasm)?.into_bytes());
+    let mut codes = String::new();
+    if let Some(reader) = reader {
+        let wasm = add("reader", "wasm", reader.wasm);
+        let script = add("reader", "js", named(&reader.script, &wasm)?.into_bytes());
+        let worker = text_of(&public.join("codes.js"))?;
+        codes = add("codes", "js", filled(&worker, &[("{{reader_script}}", &script)])?.into_bytes());
     }
-    let script = bound.script.replace(bind::WASM_NAME, &wasm);
-    let script = add("app", "js", script.into_bytes());
     let style = css::joined(&public.join("notice.css"), &root.join("app/src"))?;
     let style = add("app", "css", style.into_bytes());
     let boot = add("boot", "js", bytes_of(&public.join("boot.js"))?);
     let crash = add("crash", "js", bytes_of(&public.join("crash.js"))?);
+    // English is in the wasm.
+    let spanish = add("texts-es", "txt", packed(Language::Spanish).into_bytes());
+    let french = add("texts-fr", "txt", packed(Language::French).into_bytes());
 
     files.extend(bound.snippets);
     files.extend(bind::files(&public)?.into_iter().filter(|(name, _)| !WORKED_IN.contains(&name.as_str())));
@@ -53,11 +67,14 @@ pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page>
         &index,
         &[
             ("{{build}}", &build),
+            ("{{codes}}", &codes),
             ("{{style}}", &style),
             ("{{crash}}", &crash),
             ("{{boot}}", &boot),
             ("{{script}}", &script),
             ("{{wasm}}", &wasm),
+            ("{{texts-es}}", &spanish),
+            ("{{texts-fr}}", &french),
         ],
     )?;
     let listed: Vec<String> = files.iter().map(|(name, _)| name.clone()).collect();
@@ -67,17 +84,17 @@ pub fn assemble(root: &Path, bound: Bound, label: Option<&str>) -> Outcome<Page>
     Ok(Page { build, files })
 }
 
-/// Fills the marks of the index; each must be there and none may be left.
+/// Fills the marks of a page or script; each must be there and none may be left.
 fn filled(index: &str, values: &[(&str, &str)]) -> Outcome<String> {
     let mut text = index.to_owned();
     for (mark, value) in values {
         if !text.contains(mark) {
-            return Err(format!("index.html lacks {mark}"));
+            return Err(format!("a page or script lacks {mark}"));
         }
         text = text.replace(mark, value);
     }
     if text.contains("{{") {
-        return Err("index.html has a mark that nothing fills".into());
+        return Err("a page or script has a mark that nothing fills".into());
     }
     Ok(text)
 }
@@ -107,7 +124,7 @@ mod tests {
     #[test]
     fn every_name_that_the_page_uses_is_written_and_listed() {
         let root = crate::workspace();
-        let page = assemble(&root, bound(b"\0asm"), Some("A")).unwrap();
+        let page = assemble(&root, bound(b"\0asm"), Some(bound(b"\0asm r")), Some("A")).unwrap();
         let (index, sw) = (text(&page, "index.html"), text(&page, "sw.js"));
         assert!(index.contains(&format!("content=\"{}\"", page.build)));
         for (name, _) in &page.files {
@@ -127,7 +144,7 @@ mod tests {
 
     #[test]
     fn nothing_runs_or_styles_from_inside_the_page() {
-        let page = assemble(&crate::workspace(), bound(b"\0asm"), None).unwrap();
+        let page = assemble(&crate::workspace(), bound(b"\0asm"), None, None).unwrap();
         let index = text(&page, "index.html");
         assert!(index.contains("Content-Security-Policy"));
         assert!(index.contains("script-src 'self' 'wasm-unsafe-eval'"));
@@ -142,19 +159,19 @@ mod tests {
     #[test]
     fn a_label_gives_a_new_build_of_the_same_files() {
         let root = crate::workspace();
-        let a = assemble(&root, bound(b"\0asm"), Some("A")).unwrap();
-        let b = assemble(&root, bound(b"\0asm"), Some("B")).unwrap();
+        let a = assemble(&root, bound(b"\0asm"), Some(bound(b"\0asm r")), Some("A")).unwrap();
+        let b = assemble(&root, bound(b"\0asm"), Some(bound(b"\0asm r")), Some("B")).unwrap();
         assert_ne!(a.build, b.build);
         assert_ne!(text(&a, "sw.js"), text(&b, "sw.js"));
         let names = |page: &Page| page.files.iter().map(|(name, _)| name.clone()).collect::<Vec<_>>();
         assert_eq!(names(&a), names(&b));
-        let other = assemble(&root, bound(b"\0asm1"), Some("A")).unwrap();
+        let other = assemble(&root, bound(b"\0asm1"), None, Some("A")).unwrap();
         assert_ne!(names(&a), names(&other));
     }
 
     #[test]
     fn an_installed_page_finds_its_icons() {
-        let page = assemble(&crate::workspace(), bound(b"\0asm"), None).unwrap();
+        let page = assemble(&crate::workspace(), bound(b"\0asm"), None, None).unwrap();
         let manifest: serde_json::Value = serde_json::from_str(&text(&page, "manifest.webmanifest")).unwrap();
         assert_eq!(manifest["start_url"], ".");
         assert_eq!(manifest["scope"], ".");

@@ -11,7 +11,7 @@ use std::time::Duration;
 
 /// The policy of the page, as in `index.html`, and what only a header can say: no frame may hold the page.
 const POLICY: &str = "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-    img-src 'self' data: blob:; media-src 'self' blob:; object-src 'none'; base-uri 'none'; \
+    img-src 'self' data: blob:; media-src 'self' blob:; worker-src 'self'; object-src 'none'; base-uri 'none'; \
     form-action 'none'; frame-ancestors 'none'";
 /// The longest head of a request that is read.
 const LONGEST_HEAD: u64 = 16 * 1024;

@@ -7,8 +7,10 @@
 //! A listener is removed when its guard is dropped; [`listen::Listener::forget`] keeps it for the life of the page.
 
 pub mod address;
+pub mod camera;
 pub mod clipboard;
 pub mod clock;
+pub mod codes;
 pub mod crash;
 pub mod display;
 pub mod drop;
@@ -24,6 +26,7 @@ pub mod random;
 pub mod storage;
 pub mod store;
 pub mod tabs;
+pub mod texts;
 pub mod timer;
 pub mod trace;
 pub mod update;

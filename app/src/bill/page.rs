@@ -90,7 +90,7 @@ pub fn bill_page(desk: Desk) -> El {
         .kid(spent(desk))
         .kid(lines_left(desk))
         .kid(printing(desk, move || {
-            desk.of_job(|job| vec![with_bill(bill, |bill| bill_of_materials(job, bill, manner, &today()))])
+            desk.of_job(|job| vec![with_bill(bill, |bill| bill_of_materials(job, bill, desk.paper_manner(), &today()))])
         }))
 }
 

@@ -10,9 +10,8 @@ use crate::parts::sheet::printing;
 
 /// The calculation sheets.
 pub fn calculation_page(desk: Desk) -> El {
-    let manner = desk.manner();
     let paper = move |id: &Id| -> Option<Paper> {
-        let (answers, water) = (desk.answers(id), desk.water(id));
+        let (answers, water, manner) = (desk.answers(id), desk.water(id), desk.paper_manner());
         desk.of_job(|job| {
             with_answers(answers, |answers| {
                 with_water(water, |water| Some(calculation_sheet(job, answers?, water, manner, &today())))

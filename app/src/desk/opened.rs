@@ -10,6 +10,7 @@ use bedwright_job::backup::Ledger;
 use bedwright_job::id::Id;
 use bedwright_job::prices::PriceList;
 use bedwright_job::saved::{self, Unreadable};
+use bedwright_job::words::Language;
 use litemap::LiteMap;
 
 use super::{ERASED, JOBS, PREFIX, backing, new_id, prices, tabs};
@@ -30,6 +31,11 @@ pub struct Opened {
 }
 
 impl Opened {
+    /// The language of the person at this device.
+    pub fn language(&self) -> Language {
+        self.person.language
+    }
+
     /// Reads everything that is kept on this device. Starts whatever it finds: what can't be read is set aside.
     pub async fn load() -> Opened {
         let keeper = Keeper::open().await;

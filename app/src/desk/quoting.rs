@@ -18,6 +18,7 @@ use leptos::prelude::untrack;
 
 use super::{Desk, new_id, today};
 use crate::parts::signal::Worked;
+use crate::person::Person;
 
 /// What the quote says, as it is and as it was issued.
 #[derive(Clone, PartialEq)]
@@ -85,14 +86,17 @@ impl Desk {
                     waters: &waters,
                     bill: &bill,
                     prices: &ask,
-                    manner: self.manner(),
+                    manner: self.person.with(Person::manner),
                 };
                 let answers = quote_answers(&sources);
+                // The customer's sheet may be in another language than the person's.
+                let for_paper = QuoteSources { manner: self.paper_manner(), ..sources };
+                let on_paper = (for_paper.manner != sources.manner).then(|| quote_answers(&for_paper));
                 let carried = &job.prices.body;
                 let catalogue = if carried.rows().is_empty() { &list.catalogue } else { &carried.catalogue };
                 let catalogue = catalogue.version();
                 Some(Arc::new(Quoted {
-                    draft: draft(&sources, &answers, &catalogue, &today()),
+                    draft: draft(&for_paper, on_paper.as_ref().unwrap_or(&answers), &catalogue, &today()),
                     may: issuing(&sources, &answers),
                     issued: issued(&job),
                     outdated: differing(&job.prices.body, &list).len(),

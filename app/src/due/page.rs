@@ -58,7 +58,7 @@ pub fn due_page(desk: Desk) -> El {
     let lines = Worked::new(move || rows.with(|rows| rows.iter().map(|row| line(row, manner)).collect::<Vec<_>>()));
     let paper = move || {
         let jobs = desk.shelf.with(|shelf| shelf.values().cloned().collect::<Vec<_>>());
-        rows.with(|rows| vec![due_list_sheet(rows, jobs.iter().map(AsRef::as_ref), manner, &today())])
+        rows.with(|rows| vec![due_list_sheet(rows, jobs.iter().map(AsRef::as_ref), desk.paper_manner(), &today())])
     };
     let none = move || lines.with(Vec::is_empty);
     let save = move || lines.with_untracked(|lines| save_calendar(lines));

@@ -2,17 +2,22 @@
 
 use std::sync::Arc;
 
+use bedwright_edge::address;
 use bedwright_job::answers::VesselAnswers;
 use bedwright_job::answers::supply::entered;
 use bedwright_job::decimal::to_places;
+use bedwright_job::drawing::{MOST_ON_LABEL, QrPicture, qr_of_link};
+use bedwright_job::envelope::{card, digits};
 use bedwright_job::field::SupplyField;
+use bedwright_job::id::Id;
 use bedwright_job::papers::{SMALLEST_MM, Sticker, places, stickers};
 use bedwright_job::sheets::PageSize;
-use bedwright_job::words::{Label, SupplyLabel};
+use bedwright_job::words::{CareLabel, Label, SupplyLabel};
 
 use crate::desk::{Desk, today, with_bill};
 use crate::packs::entry_line;
 use crate::parts::live::{El, el};
+use crate::parts::qr::qr;
 use crate::parts::sheet::{page_size, printing_of};
 use crate::parts::signal::Worked;
 
@@ -28,7 +33,6 @@ enum Size {
 pub fn labels_page(desk: Desk) -> El {
     let say = move |label: SupplyLabel| desk.label(label);
     let bill = desk.bill();
-    let manner = desk.manner();
     let size = Worked::new(move || {
         let of = |field: SupplyField| {
             desk.of_job(|job| entered(&job.supply.body, field).ok().flatten().map(|known| known.value))
@@ -48,7 +52,7 @@ pub fn labels_page(desk: Desk) -> El {
             Size::Of(_, height) => height,
             Size::TooSmall | Size::Misread => SMALLEST_MM.1,
         };
-        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, manner, &today(), height)))
+        desk.of_job(|job| with_bill(bill, |bill| stickers(job, &answers, bill, desk.paper_manner(), &today(), height)))
     });
     let paper = Worked::new(move || page_size(desk.person.with(|person| person.paper)));
     let on_sheet = move || match size.get() {
@@ -101,14 +105,31 @@ fn sheets(desk: Desk, all: &[Sticker], places: &[(f64, f64)], paper: PageSize, s
         .collect()
 }
 
+/// The code with the card of a tag: with every measure where that can be printed, else with what the vessel is and holds.
+fn card_code(desk: Desk, vessel: &Id, tag: &str) -> Option<QrPicture> {
+    let job = desk.open_now()?;
+    let before = [&address::page(), "#/open/"].concat();
+    [true, false].into_iter().find_map(|full| {
+        let sealed = card(&job, vessel, tag, full)?;
+        qr_of_link(&before, &digits(&sealed), MOST_ON_LABEL)
+    })
+}
+
 fn label_on(desk: Desk, label: &Sticker, (x, y): (f64, f64), (width, height): (f64, f64)) -> El {
     let mm = |value: f64| to_places(value, 2) + "mm";
     let line = |(name, text): &(String, String)| {
         el("div", "label-line").kid(el("dt", "").text(name)).kid(el("dd", "").text(text))
     };
     let mut body = el("div", "label-body").kid(el("dl", "label-lines").kids(label.lines.iter().map(line).collect()));
-    if label.code {
-        body = body.kid(el("div", "label-code").kid(el("span", "").text(desk.label(SupplyLabel::QrRoom))));
+    if let Some((vessel, tag)) = &label.card {
+        let code = el("div", "label-code");
+        body = body.kid(match card_code(desk, vessel, tag) {
+            Some(picture) => {
+                code.kid(qr(&picture, &[desk.paper_manner().label(CareLabel::ServiceCard), " ", &label.title].concat()))
+            }
+            // More layers than a code of this size holds: a pen finds room.
+            None => code.kid(el("span", "label-room").text(desk.paper_manner().label(SupplyLabel::QrRoom))),
+        });
     }
     el("section", "label")
         .set("data-key", &label.key)

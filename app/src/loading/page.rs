@@ -133,8 +133,14 @@ fn papers(of: TagSheet) -> Vec<Paper> {
     let desk = of.desk;
     let (Some(job), Some((load, answers))) = (desk.open(), of.both()) else { return Vec::new() };
     let today = today();
-    let sheet =
-        SheetOf { job: &job, answers: &answers, of: &load, wash: of.wash(), manner: desk.manner(), today: &today };
+    let sheet = SheetOf {
+        job: &job,
+        answers: &answers,
+        of: &load,
+        wash: of.wash(),
+        manner: desk.paper_manner(),
+        today: &today,
+    };
     match (&load.signed, of.sheet) {
         (Some(loaded), WorkSheet::Loading) => vec![start_up_report(&sheet, loaded), work_sheet(&sheet, of.sheet)],
         _ => vec![work_sheet(&sheet, of.sheet)],

@@ -108,7 +108,7 @@ impl Material {
                 .filter(|(_, count)| **count > 0)
                 .map(|(offer, count)| format!("{count} × {}", manner.pack(&offer.pack)))
                 .collect();
-            let mut parts = vec![format!("{}: {}", manner.volume(bought.need.value), taken.join(" + "))];
+            let mut parts = vec![manner.named(&manner.volume(bought.need.value), &taken.join(" + "))];
             let cost = if bought.per_vessel { bought.cost_each() } else { packing.cost };
             parts.extend(cost.map(money));
             if !bought.per_vessel {

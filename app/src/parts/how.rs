@@ -15,6 +15,8 @@ pub struct Grounds {
     pub source: String,
     /// Each input: name, value, what it rests on.
     pub inputs: Vec<(String, String, String)>,
+    /// Where it is said how sure the equation is: address and text; nothing where there is no equation.
+    pub sure: Option<(String, &'static str)>,
     /// What to bear in mind.
     pub cautions: Vec<String>,
 }
@@ -61,6 +63,9 @@ fn open(grounds: &Grounds) -> Vec<El> {
         el("table", "").kid(el("tbody", "").kids(grounds.inputs.iter().map(row).collect())),
         el("p", "").text(&grounds.source),
     ];
+    let link =
+        |(address, text): &(String, &'static str)| el("p", "").kid(el("a", "how-sure").set("href", address).text(text));
+    all.extend(grounds.sure.iter().map(link));
     all.extend(grounds.cautions.iter().map(|caution| el("p", "").text(caution)));
     all
 }

@@ -5,19 +5,20 @@ use bedwright_job::decimal::to_places;
 use bedwright_job::drawing::code_128::QUIET;
 use bedwright_job::papers::{Align, Cell, Column, Field, Paper, PaperKind, Row, RowKind};
 use bedwright_job::sheets::{PageSize, Room, RowHeight, Sheet, fill};
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, Language};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::Element;
 
-use super::choice::pick;
+use super::choice::{choice, pick};
 use super::drawing::still_drawing;
 use super::equation::equation;
 use super::live::{El, Shared, button, el, follow, svg};
 use super::signal::{Held, Kept, Worked};
 use crate::desk::Desk;
-use crate::person::PaperSize;
+use crate::language::bring;
+use crate::person::{PaperSize, Person};
 
 /// Less than this, in CSS pixels, is left free on every sheet: printers round.
 const SLACK_PX: f64 = 2.0;
@@ -95,6 +96,7 @@ fn printing_around(desk: Desk, paper: Worked<PaperSize>, sheets: El) -> El {
                 }
             },
         ))
+        .kid(paper_language(desk))
         .kid(button("primary", desk.label(Label::Print), print))
         .kid(
             el("p", "printing-hint")
@@ -102,11 +104,34 @@ fn printing_around(desk: Desk, paper: Worked<PaperSize>, sheets: El) -> El {
                 .marks("printing-silent", move || silent.get())
                 .text(desk.label(Label::PrintHint)),
         );
+    let foreign = move || {
+        let (paper, person) = (desk.paper_manner().language, desk.person.with(Person::manner).language);
+        (paper != person).then(|| paper.tag().to_owned())
+    };
     el("section", "printing")
         .set("aria-labelledby", "on-paper")
         .kid(el("h2", "rule").set("id", "on-paper").text(desk.label(Label::OnPaper)))
         .kid(tools)
-        .kid(sheets)
+        .kid(el("div", "").tells("lang", foreign).kid(sheets))
+}
+
+/// The language of the papers: the person's own, or the customer's.
+fn paper_language(desk: Desk) -> El {
+    let now = move || {
+        let language = desk.paper_manner().language;
+        Language::ALL.iter().position(|there| *there == language)
+    };
+    let choose = move |at: usize| {
+        let Some(language) = Language::ALL.get(at).copied() else { return };
+        wasm_bindgen_futures::spawn_local(async move {
+            // Where its texts can't be had the paper stays as it is.
+            if bring(language).await {
+                desk.paper_language.set(Some(language));
+            }
+        });
+    };
+    let names = || Language::ALL.iter().map(|language| language.own_name().to_owned()).collect();
+    choice(desk.label(Label::PaperLanguage), names, now, choose)
 }
 
 /// The sheets of some papers.

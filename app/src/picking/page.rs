@@ -88,9 +88,9 @@ pub fn picking_page(desk: Desk) -> El {
             desk.of_job(|job| {
                 let paper = |bill: &JobBill| {
                     if staging.get() {
-                        staging_list(job, bill, manner, &today())
+                        staging_list(job, bill, desk.paper_manner(), &today())
                     } else {
-                        pick_list(job, bill, manner, &today())
+                        pick_list(job, bill, desk.paper_manner(), &today())
                     }
                 };
                 vec![with_bill(bill, paper)]

@@ -3,12 +3,14 @@
 use bedwright_edge::{clipboard, files};
 use bedwright_job::papers::{internal_quote_sheet, quote_sheet};
 use bedwright_job::quote::{Change, LineChange, QuoteCopy, Side, compared, erp_csv, summary};
+use bedwright_job::words::language::is_here;
 use bedwright_job::words::{Manner, QuoteLabel};
 use leptos::prelude::*;
 
 use crate::desk::{Desk, with_quote};
+use crate::language::bring;
 use crate::parts::choice::{choice, pick};
-use crate::parts::live::{El, button, el};
+use crate::parts::live::{El, button, el, follow};
 use crate::parts::sheet::printing;
 use crate::parts::signal::Held;
 
@@ -140,8 +142,18 @@ fn digits(key: &str) -> u32 {
 /// The chosen copy on sheets, as a file and as a text; what changed against another one.
 pub fn papers(shown: Shown) -> El {
     let desk = shown.desk;
-    let manner = desk.manner();
     let say = move |label: QuoteLabel| desk.label(label);
+    // A copy that was issued in a language nobody reads here yet: its sheet waits in English for the texts.
+    follow(move || {
+        let Some(language) = shown.copy().map(|copy| copy.language).filter(|language| !is_here(*language)) else {
+            return;
+        };
+        wasm_bindgen_futures::spawn_local(async move {
+            if bring(language).await {
+                shown.number.update(|_| ());
+            }
+        });
+    });
     let which = choice(
         say(QuoteLabel::WhichShown),
         move || shown.all().into_iter().map(|(_, name)| name).collect(),
@@ -173,7 +185,7 @@ pub fn papers(shown: Shown) -> El {
             }
         });
     };
-    let text = move || shown.copy().map(|copy| summary(&copy, manner)).unwrap_or_default();
+    let text = move || shown.copy().map(|copy| summary(&copy, desk.paper_manner())).unwrap_or_default();
     let copy = move || {
         let text = untrack(text);
         wasm_bindgen_futures::spawn_local(async move {
@@ -210,6 +222,7 @@ pub fn papers(shown: Shown) -> El {
         .kid(printing(desk, move || {
             let Some(copy) = shown.copy() else { return Vec::new() };
             let internal = shown.internal.get();
+            let manner = desk.paper_manner();
             vec![if internal { internal_quote_sheet(&copy, manner) } else { quote_sheet(&copy, manner) }]
         }))
 }

@@ -6,6 +6,7 @@ use bedwright_job::saved;
 use bedwright_job::words::TravelLabel;
 
 use super::came::came;
+use super::codes::codes_part;
 use crate::desk::{Desk, Tray};
 use crate::parts::live::{El, button, el, value_of};
 use crate::parts::signal::Held;
@@ -84,6 +85,7 @@ fn ways_in(desk: Desk) -> El {
                 .kid(button("primary", say(TravelLabel::ChooseFile), move || desk.choose_file()))
                 .kid(el("p", "quietly").text(say(TravelLabel::DropHint))),
         )
+        .kid(codes_part(desk))
         .kid(
             el("div", "receive-way")
                 .kid(el("label", "travel-label").set("for", "pasted").text(say(TravelLabel::PasteTitle)))

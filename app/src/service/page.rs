@@ -133,5 +133,5 @@ fn paper(look: Look) -> Vec<Paper> {
     let desk = look.desk;
     let Some(job) = desk.open() else { return Vec::new() };
     let clean = look.clean.get();
-    look.with(|card| vec![service_card(&job, card, clean, desk.manner(), &today())])
+    look.with(|card| vec![service_card(&job, card, clean, desk.paper_manner(), &today())])
 }

@@ -97,7 +97,7 @@ fn facts(look: Look, card: &Card) -> El {
             (CareLabel::Likely, reached.at.likely),
             (CareLabel::Latest, reached.at.high),
         ] {
-            lines.push([look.say(label), ": ", &place(at)].concat());
+            lines.push(manner.named(look.say(label), &place(at)));
         }
         for (count, label) in [
             (front.used, CareLabel::TestsUsed),
@@ -108,7 +108,7 @@ fn facts(look: Look, card: &Card) -> El {
                 lines.push([&count.to_string(), " ", look.say(label)].concat());
             }
         }
-        lines.push([look.say(CareLabel::ScatterOf), ": ", &manner.decimal(reached.curve.spread, 3)].concat());
+        lines.push(manner.named(look.say(CareLabel::ScatterOf), &manner.decimal(reached.curve.spread, 3)));
         if forecast.axis == Axis::Water {
             lines.push(look.say(CareLabel::RateOfLate).to_owned());
         }
@@ -170,7 +170,15 @@ pub(super) fn surface(look: Look) -> El {
                 let settling = loss.length.inputs.last();
                 lines.extend(settling.map(|input| {
                     let share = manner.percent(input.amount.si());
-                    [look.say(CareLabel::SettlingTaken), ": ", &share, " (", &manner.source(input.source), ")"].concat()
+                    [
+                        look.say(CareLabel::SettlingTaken),
+                        manner.colon(),
+                        &share,
+                        " (",
+                        &manner.source(input.source),
+                        ")",
+                    ]
+                    .concat()
                 }));
             }
             lines

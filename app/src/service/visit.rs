@@ -191,8 +191,11 @@ impl Draft {
         let before = move || {
             let last = look
                 .with(|card| card.bed.visits.iter().rev().find_map(|visit| visit.entry(VisitField::Meter).cloned()));
-            last.map(|entry| [look.say(CareLabel::MeterBefore), ": ", &entry.text, " ", entry.unit.symbol()].concat())
-                .unwrap_or_default()
+            let manner = look.desk.manner();
+            last.map(|entry| {
+                [look.say(CareLabel::MeterBefore), manner.colon(), &entry.text, " ", manner.unit(entry.unit)].concat()
+            })
+            .unwrap_or_default()
         };
         let field = self.line(VisitField::Meter, "", Unit::of(VisitField::Meter.dimension()), usual);
         if let Ok(Some(input)) = field.node().query_selector("input") {

@@ -1,10 +1,12 @@
-//! Units, number marks, paper, light and dark.
+//! Language, units, number marks, paper, light and dark.
 
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, Language};
 
 use crate::desk::Desk;
+use crate::language::bring;
 use crate::parts::choice::pick;
 use crate::parts::live::{El, el};
+use crate::parts::signal::Held;
 use crate::person::{PaperSize, Person, Theme};
 
 /// The settings.
@@ -15,8 +17,9 @@ pub fn settings_page(desk: Desk) -> El {
             let now = move || Some(desk.person.with(read));
             pick(desk.label(label), group, &names, now, move |at| desk.prefer(|person| take(person, at)))
         };
-    el("main", "page settings")
+    el("main", "page")
         .kid(el("h1", "page-title").text(desk.label(Label::Settings)))
+        .kid(language(desk))
         .kid(ask(
             Label::Units,
             "units",
@@ -55,4 +58,27 @@ pub fn settings_page(desk: Desk) -> El {
                 }
             },
         ))
+}
+
+/// The languages, each by its own name.
+fn language(desk: Desk) -> El {
+    let absent = Held::new(false);
+    let now = move || desk.person.with(|person| Language::ALL.iter().position(|there| *there == person.language));
+    let choose = move |at: usize| {
+        let Some(language) = Language::ALL.get(at).copied() else { return };
+        wasm_bindgen_futures::spawn_local(async move {
+            let here = bring(language).await;
+            absent.set(!here);
+            if here {
+                desk.prefer(|person| person.language = language);
+            }
+        });
+    };
+    el("div", "")
+        .kid(pick(desk.label(Label::LanguageTitle), "language", &Language::ALL.map(Language::own_name), now, choose))
+        .kid(
+            el("p", "entry-message")
+                .set("role", "alert")
+                .says(move || if absent.get() { desk.label(Label::LanguageNotHere).to_owned() } else { String::new() }),
+        )
 }

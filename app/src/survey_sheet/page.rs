@@ -43,7 +43,7 @@ pub fn survey_sheet_page(desk: Desk) -> El {
         Whose::Unknown => say(Label::AnyVessel).to_owned(),
     };
     let papers = move || {
-        let (filled, today) = (filled.get(), today());
+        let (filled, today, manner) = (filled.get(), today(), desk.paper_manner());
         let (wanted, filled) = match whose.get() {
             Whose::All => (vessels().into_iter().map(Some).collect(), filled),
             Whose::One(id) => (vec![Some(id)], filled),

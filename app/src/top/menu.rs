@@ -2,7 +2,7 @@
 
 use bedwright_job::id::Id;
 use bedwright_job::words::{
-    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, TopLabel, TravelLabel,
+    CareLabel, KeepingLabel, Label, LoadingLabel, PriceLabel, QuoteLabel, SupplyLabel, SureLabel, TopLabel, TravelLabel,
 };
 use wasm_bindgen::JsCast;
 
@@ -51,6 +51,7 @@ fn places(desk: Desk) -> Vec<Goal> {
         place(Route::Due, desk.label(CareLabel::DueList)),
         place(Route::Prices, desk.label(PriceLabel::Title)),
         place(Route::Backup, desk.label(KeepingLabel::Title)),
+        place(Route::Sure(String::new()), desk.label(SureLabel::Title)),
         place(Route::Settings, desk.label(Label::Settings)),
     ]
 }

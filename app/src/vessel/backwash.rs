@@ -148,7 +148,7 @@ fn settings(desk: Desk, vessel: Kept<Id>, water: Water) -> El {
     let most = move || {
         with_water(water, |water| {
             let most = water?.backwash.as_ref()?.most_packs?;
-            Some([say(Label::MostPacks), ": ", &most.to_string()].concat())
+            Some(manner.named(say(Label::MostPacks), &most.to_string()))
         })
         .unwrap_or_default()
     };

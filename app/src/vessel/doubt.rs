@@ -9,7 +9,7 @@ use crate::parts::entry::Doubt;
 pub fn doubt_of(manner: Manner, misread: Option<Misread>) -> Option<Doubt> {
     match misread {
         Some(Misread::Ambiguous { as_decimal, as_thousands, written }) => {
-            let way = |value: f64| format!("{} {}", manner.decimal(value, 6), written.symbol());
+            let way = |value: f64| format!("{} {}", manner.decimal(value, 6), manner.unit(written));
             Some(Doubt { first: way(as_decimal), second: way(as_thousands) })
         }
         _ => None,

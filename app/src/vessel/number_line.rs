@@ -110,7 +110,7 @@ impl NumberLine {
             id,
             label: label.to_owned(),
             hint: hint.to_owned(),
-            units: units.iter().map(|unit| unit.symbol()).collect(),
+            units: units.iter().map(|unit| desk.manner().unit(*unit)).collect(),
             written: Rc::new(written),
             on_write: Rc::new(write),
             on_leave: Box::new(move || desk.pause()),

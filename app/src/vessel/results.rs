@@ -1,14 +1,15 @@
 //! The figures of the whole vessel, each with how it knows.
 
-use bedwright_calc::quantity::{Amount, Figure};
+use bedwright_calc::quantity::{Amount, Figure, Formula};
 use bedwright_job::answers::{VesselAnswers, depth_rows};
-use bedwright_job::words::{Label, Manner};
+use bedwright_job::words::{Label, Manner, SureLabel};
 
 use super::service::weight_lines;
 use crate::desk::{Answers, Desk, Water, with_answers};
 use crate::parts::how::{Grounds, figure_line};
 use crate::parts::live::{El, el};
 use crate::parts::signal::Held;
+use crate::route::Route;
 
 /// A figure as shown, with its grounds.
 pub(super) type Shown = Option<(String, Grounds)>;
@@ -26,7 +27,7 @@ pub(super) fn share(manner: Manner, figure: &Figure<f64>) -> Shown {
 /// A figure's grounds in the person's words.
 pub(super) fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>) -> Grounds {
     Grounds {
-        formula: figure.formula.statement().to_owned(),
+        formula: manner.statement(figure.formula).to_owned(),
         source: manner.source(figure.formula.source()),
         inputs: figure
             .inputs
@@ -40,6 +41,8 @@ pub(super) fn grounds<Q: Copy + Into<Amount>>(manner: Manner, figure: &Figure<Q>
                 )
             })
             .collect(),
+        sure: (figure.formula != Formula::Given)
+            .then(|| (Route::Sure(figure.formula.id().to_owned()).address(), manner.label(SureLabel::HowSure))),
         cautions: figure.cautions.iter().map(|caution| manner.caution(caution)).collect(),
     }
 }

@@ -239,7 +239,7 @@ fn survey_line(there: There, field: SurveyField) -> El {
         id: format!("survey-{}", field.id()),
         label: manner.field(field).to_owned(),
         hint: manner.hint(field).to_owned(),
-        units: units.iter().map(|unit| unit.symbol()).collect(),
+        units: units.iter().map(|unit| desk.manner().unit(*unit)).collect(),
         written: Rc::new(written),
         on_write: Rc::new(write),
         on_leave: Box::new(move || desk.pause()),

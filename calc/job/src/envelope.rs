@@ -6,7 +6,7 @@
 //! 4 bytes   CRC-32 (ISO 3309) of the packed part, big end first
 //! 4 bytes   how many bytes that is unpacked, big end first
 //! 4 bytes   how many it is packed: what is cut off is told from what was changed
-//! the rest  deflate (RFC 1951) of JSON: {"format": "bedwright-envelope", "version": 1, "for": …, "from": …, "day": …,
+//! the rest  deflate (RFC 1951), its window filled with `known_1.txt` beforehand, of JSON: {"format": "bedwright-envelope", "version": 1, "for": …, "from": …, "day": …,
 //!           "without_costs": …, "excerpt": …, "job": a job file}
 //! ```
 //!
@@ -14,6 +14,7 @@
 //! which take a quarter less room there; over several codes, as base45 (RFC 9285) in [`frames`].
 
 mod base45;
+mod card;
 pub(crate) mod costs;
 mod damage;
 mod digits;
@@ -21,8 +22,10 @@ mod found;
 mod frames;
 mod limits;
 mod link;
+mod packing;
 mod parts;
 
+pub use card::card;
 pub use damage::Damage;
 pub use digits::{digits, from_digits};
 pub use found::{Found, code_of, found, found_in_file};
@@ -31,8 +34,6 @@ pub use limits::{DEEPEST, LONGEST, MOST_ROWS};
 pub use link::{from_link, link};
 pub use parts::{Part, Receiver};
 
-use miniz_oxide::deflate::compress_to_vec;
-use miniz_oxide::inflate::{TINFLStatus, decompress_to_vec_with_limit};
 use serde_json::{Map, Value};
 
 use crate::id::Id;
@@ -46,8 +47,6 @@ pub const FORMAT: &str = "bedwright-envelope";
 pub const VERSION: u8 = 1;
 /// What stands before the packed part.
 const HEAD: usize = 13;
-/// How hard it is packed: the hardest, jobs are small.
-const EFFORT: u8 = 10;
 
 /// What goes along.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -187,7 +186,7 @@ fn drop_equal_base(section: &mut Value) {
 }
 
 fn bytes(text: &str) -> Vec<u8> {
-    let packed = compress_to_vec(text.as_bytes(), EFFORT);
+    let packed = packing::packed(text.as_bytes());
     let mut sealed = Vec::with_capacity(HEAD + packed.len());
     sealed.push(VERSION);
     sealed.extend_from_slice(&crc32(&packed).to_be_bytes());
@@ -224,13 +223,7 @@ pub fn open(sealed: &[u8]) -> Result<Received, Damage> {
     if packed.len() > short || crc32(packed) != sum {
         return Err(Damage::Changed);
     }
-    let text = decompress_to_vec_with_limit(packed, long).map_err(|wrong| match wrong.status {
-        TINFLStatus::HasMoreOutput => Damage::TooLong { bytes: long },
-        _ => Damage::Changed,
-    })?;
-    if text.len() != long {
-        return Err(Damage::Changed);
-    }
+    let text = packing::unpacked(packed, long)?;
     let text = String::from_utf8(text).map_err(|_| Damage::Changed)?;
     received(&text)
 }

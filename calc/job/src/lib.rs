@@ -31,6 +31,7 @@ pub mod sample;
 pub mod saved;
 pub mod sections;
 pub mod sheets;
+pub mod sure;
 pub mod words;
 
 pub use edit::{Edit, Inverse, apply};

@@ -18,6 +18,7 @@ mod problem;
 mod quote;
 mod search;
 pub mod supply;
+mod sure;
 pub mod travel;
 mod verdict;
 mod window;
@@ -30,7 +31,7 @@ pub use label::thing::Joint;
 use label::water::WaterHint;
 pub use label::{
     BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, KeepingLabel, Label, PhotoLabel, PriceLabel, QuoteLabel,
-    TopLabel, TravelLabel,
+    SureLabel, TopLabel, TravelLabel,
 };
 pub use language::Language;
 pub use supply::SupplyLabel;

@@ -23,6 +23,14 @@ pub struct WaterLimit {
 
 include!(concat!(env!("OUT_DIR"), "/water_limits.rs"));
 
+impl WaterLimit {
+    /// All of them.
+    #[must_use]
+    pub fn all() -> &'static [WaterLimit] {
+        WATER_LIMITS
+    }
+}
+
 /// What was found in the water, by the noun it is limited by.
 #[must_use]
 pub fn water_verdicts(purpose: Purpose, found: &[(Term, Known<Amount>)]) -> Vec<Verdict> {

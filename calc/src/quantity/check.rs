@@ -13,7 +13,7 @@ include!(concat!(env!("OUT_DIR"), "/checks.rs"));
 /// How much a comparison says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum CheckWay {
-    /// With values of a library or a document that has the formula itself.
+    /// With values of a library or a document that has the formula itself, or of another way to the same value.
     Outside,
     /// With the same formula worked again by another program: a slip in working it out is found, a wrong formula isn't.
     Again,

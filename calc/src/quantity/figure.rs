@@ -6,6 +6,7 @@ struct FormulaRow {
     statement: &'static str,
     source: Source,
     checks: &'static [Check],
+    gives: Option<Term>,
 }
 
 include!(concat!(env!("OUT_DIR"), "/formulas.rs"));
@@ -21,6 +22,12 @@ impl Formula {
     #[must_use]
     pub fn source(self) -> Source {
         FORMULAS.get(self as usize).map_or(Source::FromMemory, |row| row.source)
+    }
+
+    /// What it gives, where that has a noun of its own.
+    #[must_use]
+    pub fn gives(self) -> Option<Term> {
+        FORMULAS.get(self as usize).and_then(|row| row.gives)
     }
 
     /// What its results are compared with; nothing where only our own tests hold it.

@@ -63,6 +63,12 @@ impl Fitting {
     pub fn is_per_job(self) -> bool {
         self.row().is_some_and(|row| row.per == Per::Job)
     }
+
+    /// Where it comes from that a job takes it.
+    #[must_use]
+    pub fn source(self) -> Source {
+        self.row().map_or(Source::FromMemory, |row| row.source)
+    }
 }
 
 /// What media that was taken out takes up.

@@ -2,7 +2,7 @@
 //!
 //! Every character is typed by the browser's own input and noted with the time at which the page had it. After the
 //! kill the same profile is opened again: what is there must be what was typed, cut at most 400 ms before the kill.
-//! `BEDWRIGHT_KILLS` says how many kills of each kind; 3 without it.
+//! `BEDWRIGHT_KILLS` says how many kills of each kind; 20 without it.
 
 use std::path::Path;
 use std::process::Command;
@@ -25,7 +25,7 @@ enum Victim {
 }
 
 fn kills() -> usize {
-    std::env::var("BEDWRIGHT_KILLS").ok().and_then(|text| text.parse().ok()).unwrap_or(3)
+    std::env::var("BEDWRIGHT_KILLS").ok().and_then(|text| text.parse().ok()).unwrap_or(20)
 }
 
 /// A running process: its number, its parent's, how it was started.

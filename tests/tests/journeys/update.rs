@@ -22,7 +22,7 @@ fn wasm() -> PathBuf {
 }
 
 /// Bundles the page's wasm again under another label, with other names for all its files.
-fn bundled_again(label: &str, to: &Path) {
+fn bundled_again(label: &str, to: &Path, turned: fn(&str) -> String) {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
     let done = Command::new(site::bundle())
         .current_dir(root)
@@ -34,11 +34,22 @@ fn bundled_again(label: &str, to: &Path) {
         .output()
         .unwrap();
     assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
-    rename_hashed(to);
+    rename_hashed(to, turned);
 }
 
-/// The same wasm gives files of the same names. Another version has others: each hash is turned round, everywhere.
-fn rename_hashed(folder: &Path) {
+/// A hash from its end.
+fn backwards(hash: &str) -> String {
+    hash.chars().rev().collect()
+}
+
+/// A hash from its middle.
+fn from_the_middle(hash: &str) -> String {
+    let (start, end) = hash.split_at(hash.len() / 2);
+    [end, start].concat()
+}
+
+/// The same wasm gives files of the same names. Another version has others: each hash is turned, everywhere.
+fn rename_hashed(folder: &Path, turn: fn(&str) -> String) {
     let names: Vec<String> =
         std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
     let hashes: Vec<&str> = names
@@ -48,9 +59,7 @@ fn rename_hashed(folder: &Path) {
         .filter(|hash| hash.len() == 16 && hash.bytes().all(|byte| byte.is_ascii_hexdigit()))
         .collect();
     assert!(hashes.len() >= 5, "{names:?}");
-    let turned = |text: &str| {
-        hashes.iter().fold(text.to_owned(), |text, hash| text.replace(hash, &hash.chars().rev().collect::<String>()))
-    };
+    let turned = |text: &str| hashes.iter().fold(text.to_owned(), |text, hash| text.replace(hash, &turn(hash)));
     for name in &names {
         let path = folder.join(name);
         if path.is_file() && !name.ends_with(".wasm") {
@@ -83,7 +92,7 @@ async fn is_of_one_build(page: &Page, folder: &Path) {
 async fn a_new_build_asks_waits_and_takes_over_whole() {
     let (old, new, live) = (Folder::new("old"), Folder::new("new"), Folder::new("live"));
     folder::copy(&site::built(), old.path());
-    bundled_again("next", new.path());
+    bundled_again("next", new.path(), backwards);
     folder::copy(old.path(), live.path());
     let site = Site::serve_folder(live.path());
     visit(Screen::Phone, &site.address(), async |page: Page| {
@@ -127,6 +136,86 @@ async fn a_new_build_asks_waits_and_takes_over_whole() {
         page.ready_offline().await;
         assert!(!page.text().await.contains(ASKS));
         page.no_complaints().await;
+    })
+    .await;
+}
+
+/// Puts a build where it is served, all but one file.
+fn publish(build: &Path, live: &Path, without: Option<&str>) {
+    std::fs::remove_dir_all(live).unwrap();
+    folder::copy(build, live);
+    if let Some(name) = without {
+        std::fs::remove_file(live.join(name)).unwrap();
+    }
+}
+
+/// Every file of a build that its worker lists, and the worker itself.
+fn listed(build: &Path) -> Vec<String> {
+    let worker = std::fs::read_to_string(build.join("sw.js")).unwrap();
+    let list = worker.split("const FILES = [").nth(1).unwrap().split("];").next().unwrap();
+    let mut names: Vec<String> = list
+        .split(',')
+        .map(|name| name.trim().trim_matches('"').trim_start_matches("./").to_owned())
+        .filter(|name| !name.is_empty())
+        .collect();
+    names.extend(["index.html".to_owned(), "sw.js".to_owned()]);
+    assert!(names.len() >= 8, "{names:?}");
+    names
+}
+
+/// One wasm in three builds. The second is published with each of its files missing in turn, then comes late, file by file; the
+/// third is whole. A visitor of the first never sees a mixture, and goes from the first to the third.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_visitor_who_skips_a_build_lands_on_one_whole_build_whatever_is_missing() {
+    let folders = ["a", "b", "c", "live"].map(Folder::new);
+    let [first, second, third, live] = &folders;
+    folder::copy(&site::built(), first.path());
+    bundled_again("second", second.path(), backwards);
+    bundled_again("third", third.path(), from_the_middle);
+    folder::copy(first.path(), live.path());
+    let site = Site::serve_folder(live.path());
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        page.started().await;
+        page.ready_offline().await;
+        let label = build(&page).await;
+        filter::new_job(&page, "Through three builds").await;
+        let mut missing = 0;
+        for name in listed(second.path()) {
+            publish(second.path(), live.path(), Some(&name));
+            page.reload().await;
+            // Time for the worker of the second build to try.
+            tokio::time::sleep(std::time::Duration::from_millis(600)).await;
+            assert_eq!(build(&page).await, label, "without {name}");
+            assert!(!page.text().await.contains(ASKS), "without {name}");
+            is_of_one_build(&page, first.path()).await;
+            page.enter("Notes", &format!("while {name} was missing")).await;
+            missing += 1;
+        }
+        // It comes late: file by file, the worker first of all.
+        for name in ["sw.js", "index.html"] {
+            publish(first.path(), live.path(), None);
+            std::fs::copy(second.path().join(name), live.path().join(name)).unwrap();
+            page.reload().await;
+            tokio::time::sleep(std::time::Duration::from_millis(600)).await;
+            assert_eq!(build(&page).await, label, "{name} came first");
+            assert!(!page.text().await.contains(ASKS), "{name} came first");
+            is_of_one_build(&page, first.path()).await;
+        }
+        publish(third.path(), live.path(), None);
+        page.reload().await;
+        page.says(ASKS).await;
+        is_of_one_build(&page, first.path()).await;
+        page.press("Use it now").await;
+        page.until("the third build", "document.documentElement.dataset.page === 'started' && document.querySelector('meta[name=bedwright-build]').content.includes('third')").await;
+        page.find(Role::Button, "Add a vessel").await;
+        is_of_one_build(&page, third.path()).await;
+        page.ready_offline().await;
+        assert_eq!(page.entered("Job").await, "Through three builds");
+        assert_eq!(page.entered("Notes").await, "while sw.js was missing");
+        println!("{missing} files missing in turn, 2 come late: always one build");
+        // Files were missing, and the browser said so.
+        let complaints = page.complaints().await;
+        assert!(complaints.iter().all(|said| said.contains("404") || said.contains("sw.js")), "{complaints:?}");
     })
     .await;
 }

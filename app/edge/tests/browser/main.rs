@@ -2,6 +2,7 @@
 #![cfg(target_arch = "wasm32")]
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)]
 
+mod faults;
 mod files;
 mod journal;
 mod marks;

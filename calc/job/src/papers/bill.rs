@@ -57,7 +57,8 @@ pub fn bill_of_materials(job: &Job, bill: &JobBill, manner: Manner, today: &str)
     if !bill.removed.is_empty() {
         rows.push(Row::heading("removed", manner.label(BillLabel::Chosen)));
         rows.extend(bill.removed.iter().map(|(line, reason)| {
-            let text = format!("{} {} {}: {reason}", line.quantity, manner.unit_of(line), manner.item(&line.item));
+            let text = manner
+                .named(&format!("{} {} {}", line.quantity, manner.unit_of(line), manner.item(&line.item)), reason);
             Row::remark(format!("removed:{}", line.item.key()), text)
         }));
     }

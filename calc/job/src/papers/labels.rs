@@ -14,6 +14,7 @@ use crate::care::due::purpose_of;
 use crate::care::happened::Place;
 use crate::day::Day;
 use crate::field::WaterField;
+use crate::id::Id;
 use crate::job::Job;
 use crate::sheets::PageSize;
 use crate::words::{CareLabel, Label, Manner, SupplyLabel};
@@ -29,8 +30,8 @@ pub struct Sticker {
     pub about: String,
     /// What stands on it: a name and what it says; nothing where a pen is to fill it.
     pub lines: Vec<(String, String)>,
-    /// Whether 25 mm are kept free for a code.
-    pub code: bool,
+    /// The vessel and tag whose card its code holds, in 25 mm; none for a pallet.
+    pub card: Option<(Id, String)>,
 }
 
 /// What a pallet's label keeps for its title and weight, and what a load with a long name takes, mm.
@@ -64,9 +65,12 @@ pub fn stickers(
         let due = next_due(job, answer, manner, today);
         for (place, tag) in tags_of(job, answer, manner).into_iter().enumerate() {
             let key = format!("{}:{place}", answer.id);
+            // A vessel without a tag has a card without one.
+            let there = job.vessel(&answer.id).is_some_and(|vessel| vessel.tags.iter().any(|own| own.trim() == tag));
+            let card = Some((answer.id.clone(), if there { tag.clone() } else { String::new() }));
             let mut lines = lines.clone();
             lines.push((say(SupplyLabel::NextDue), due(&tag)));
-            all.push(Sticker { key, title: tag, about: about.clone(), lines, code: true });
+            all.push(Sticker { key, title: tag, about: about.clone(), lines, card });
         }
     }
     let loads = staged(job, bill, manner);
@@ -78,7 +82,7 @@ pub fn stickers(
             let load = |(at, packs): &(usize, u32)| Some(of_load(job, bill, loads.get(*at)?, *packs, manner));
             lines.extend(some.iter().filter_map(load));
             let key = if part == 0 { format!("pallet:{number}") } else { format!("pallet:{number}:{part}") };
-            all.push(Sticker { key, title: title.clone(), about: about.clone(), lines, code: true });
+            all.push(Sticker { key, title: title.clone(), about: about.clone(), lines, card: None });
         }
     }
     all

@@ -38,7 +38,7 @@ pub fn left_out(job: &Job, bill: &JobBill, manner: Manner) -> Vec<LeftOut> {
 
 fn reasons(answers: &VesselAnswers, layers: &[LayerPlan], manner: Manner) -> Vec<String> {
     let mut reasons = Vec::new();
-    let about = |name: &str, text: String| format!("{name}: {text}");
+    let about = |name: &str, text: String| manner.named(name, &text);
     let missing: Vec<&str> = answers.survey.missing.iter().map(|field| manner.field(*field)).collect();
     if !missing.is_empty() {
         reasons.push(about(manner.label(Label::NotThereYet), missing.join(", ")));

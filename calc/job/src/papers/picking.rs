@@ -236,7 +236,7 @@ pub fn changed_since(job: &Job, bill: &JobBill, manner: Manner) -> Vec<String> {
     let Some(taken) = steps_of(job).into_iter().next() else { return Vec::new() };
     let differs = |item: &str, then: u32, now: u32| {
         let (then_words, now_words) = (manner.label(SupplyLabel::WasPicked), manner.label(SupplyLabel::NowAsked));
-        format!("{item}: {then_words} {then}, {now_words} {now}")
+        manner.named(item, &format!("{then_words} {then}, {now_words} {now}"))
     };
     let now_of =
         |key: &str| bill.bill.pooled.iter().find(|line| line.item.key() == key).map_or(0, |line| line.quantity);
@@ -294,8 +294,8 @@ fn split(job: &Job, bill: &JobBill, line: &BillLine, manner: Manner) -> Vec<Stri
             let names = names.join(", ");
             match (amount.is_empty(), takers) {
                 (true, _) => names,
-                (false, 1) => format!("{names}: {amount}"),
-                (false, _) => format!("{names}: {amount} {}", manner.label(Label::Each)),
+                (false, 1) => manner.named(&names, &amount),
+                (false, _) => manner.named(&names, &[&amount, " ", manner.label(Label::Each)].concat()),
             }
         })
         .collect()
@@ -306,7 +306,7 @@ fn split_volumes(job: &Job, bill: &JobBill, bought: &Bought, manner: Manner) -> 
         let name = bill.vessels.get(*vessel).map(|id| vessel_name(job, id, manner))?;
         let amount = manner.volume(need.volume());
         let each = if *tags > 1 { format!(" {}", manner.label(Label::Each)) } else { String::new() };
-        Some(format!("{name}: {amount}{each}"))
+        Some(manner.named(&name, &[amount, each].concat()))
     };
     bought.of.iter().filter_map(each).collect()
 }
@@ -379,7 +379,7 @@ fn line_row(row: &PickRow, manner: Manner) -> Row {
     }
     let instead = row.taken.instead.trim();
     if !instead.is_empty() {
-        remarks.push(format!("{}: {instead}", manner.label(SupplyLabel::Instead)));
+        remarks.push(manner.named(manner.label(SupplyLabel::Instead), instead));
     }
     let note = row.line.note.trim();
     if !note.is_empty() {
@@ -433,7 +433,7 @@ fn code_row(key: &str, text: &str, manner: Manner) -> Option<Row> {
     let cell = match code_128(text) {
         Some(bars) if modules(&bars) <= MOST_MODULES => return None,
         Some(bars) => Cell::Code { text: text.to_owned(), bars: Some(bars), room_mm: WIDE_CODE_MM },
-        None => Cell::Text(format!("{text}: {}", manner.label(SupplyLabel::NoCode))),
+        None => Cell::Text(manner.named(text, manner.label(SupplyLabel::NoCode))),
     };
     Some(Row::new(format!("code:{key}"), RowKind::Remark, vec![cell]))
 }

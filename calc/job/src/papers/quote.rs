@@ -15,7 +15,8 @@ const PARAGRAPH: usize = 600;
 /// The quote as the customer gets it.
 #[must_use]
 pub fn quote_sheet(copy: &QuoteCopy, manner: Manner) -> Paper {
-    paper(copy, manner, false)
+    // Its frozen texts are in one language, and what stands round them with them.
+    paper(copy, Manner { language: copy.language, ..manner }, false)
 }
 
 /// The quote with cost and margin, for the house.
@@ -300,7 +301,7 @@ impl Sheet<'_> {
                 .iter()
                 .map(|(name, reason)| {
                     let reason = if reason.is_empty() { self.say(QuoteLabel::WhyMissing) } else { reason };
-                    [name.as_str(), ": ", reason].concat()
+                    self.manner.named(name, reason)
                 })
                 .collect();
             self.paragraphs(rows, "removed", QuoteLabel::RemovedTitle, &removed.join("\n"));

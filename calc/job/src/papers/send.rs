@@ -71,7 +71,7 @@ pub(super) fn rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<Row> {
             .map(|(at, text)| Row::remark(format!("lifting:{at}"), text)),
     );
     let pallets = match on_pallets(job, &staged(job, bill, manner)) {
-        Ok(pallets) => format!("{}: {}", say(SupplyLabel::OnPallets), pallets.len()),
+        Ok(pallets) => manner.named(say(SupplyLabel::OnPallets), &pallets.len().to_string()),
         Err(problem) => manner.problem(&problem),
     };
     rows.push(Row::remark("pallets", pallets));
@@ -87,8 +87,8 @@ pub(super) fn rows(job: &Job, bill: &JobBill, manner: Manner) -> Vec<Row> {
     }
     for material in materials {
         let name = manner.material(material);
-        rows.push(tick(format!("safety:{material}"), format!("{}: {name}", say(SupplyLabel::SafetySheet))));
-        rows.push(tick(format!("certificate:{material}"), format!("{name}: {}", say(SupplyLabel::Certificate))));
+        rows.push(tick(format!("safety:{material}"), manner.named(say(SupplyLabel::SafetySheet), &name)));
+        rows.push(tick(format!("certificate:{material}"), manner.named(&name, say(SupplyLabel::Certificate))));
     }
     rows.push(Row::heading("tools", say(SupplyLabel::Tools)));
     let heavy = pick_rows(job, bill, manner).iter().any(|row| row.lifting.is_some_and(|index| index > 1.0));
@@ -134,7 +134,7 @@ pub fn cut_text(cut: &RiserCuts, manner: Manner) -> String {
             let about = if cut.on_site { format!(" {}", say(SupplyLabel::AboutCut)) } else { String::new() };
             format!("{pipe}: {count} {} {}, {bound}.{about}", say(of), manner.tape(cut.stock.length))
         }
-        Err(problem) => format!("{pipe}: {}", manner.problem(problem)),
+        Err(problem) => manner.named(&pipe, &manner.problem(problem)),
     }
 }
 

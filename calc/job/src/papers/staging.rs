@@ -256,7 +256,7 @@ fn row(order: usize, one: &Staged, pallet: &str, manner: Manner) -> Row {
         remarks.push(format!("▲ {} {}", manner.label(SupplyLabel::ShortBy), one.short));
     }
     if !one.instead.trim().is_empty() {
-        remarks.push(format!("{}: {}", manner.label(SupplyLabel::Instead), one.instead.trim()));
+        remarks.push(manner.named(manner.label(SupplyLabel::Instead), one.instead.trim()));
     }
     if one.shared {
         remarks.push(manner.label(SupplyLabel::SharedOn).to_owned());

@@ -163,7 +163,12 @@ fn form_rows(survey: Option<&VesselSurvey>, manner: Manner) -> Vec<Row> {
         rows.push(Row::new(
             key,
             RowKind::Item,
-            vec![titled(manner, label), Cell::Pen(String::new()), Cell::Text(unit.symbol().to_owned()), Cell::Empty],
+            vec![
+                titled(manner, label),
+                Cell::Pen(String::new()),
+                Cell::Text(manner.unit(unit).to_owned()),
+                Cell::Empty,
+            ],
         ));
     };
     tape("tape_found".to_owned(), Label::TapeAsFound);
@@ -191,7 +196,7 @@ fn form_entry(field: SurveyField, manner: Manner) -> Row {
         vec![
             named(manner, field),
             Cell::Pen(String::new()),
-            Cell::Text(field.usual_unit(manner.metric).symbol().to_owned()),
+            Cell::Text(manner.unit(field.usual_unit(manner.metric)).to_owned()),
             Cell::Choice(standings.map(|(ticked, label)| (ticked, manner.label(label).to_owned())).collect()),
         ],
     )
@@ -261,7 +266,7 @@ fn filled_entry(survey: &VesselSurvey, reading: &SurveyReading, field: SurveyFie
             let text = typed.entry.text.trim().to_owned();
             if let Some(misread) = reading.misread.get(&field) {
                 let why = manner.misread(misread, typed.entry.unit);
-                (Cell::Pen(text), unit(typed.entry.unit.symbol()), Cell::Lines(vec![why]))
+                (Cell::Pen(text), unit(manner.unit(typed.entry.unit)), Cell::Lines(vec![why]))
             } else {
                 let standing = manner.label(match typed.standing {
                     Standing::Measured => Label::StandingMeasured,
@@ -269,7 +274,7 @@ fn filled_entry(survey: &VesselSurvey, reading: &SurveyReading, field: SurveyFie
                 });
                 // A text that names its unit, 4 ft 4 in, says so itself.
                 let symbol = match reading.understood.get(&field) {
-                    Some(understood) if !understood.names_unit => understood.written.symbol(),
+                    Some(understood) if !understood.names_unit => manner.unit(understood.written),
                     _ => "",
                 };
                 (Cell::Text(text), unit(symbol), Cell::Text(standing.to_owned()))
@@ -280,12 +285,12 @@ fn filled_entry(survey: &VesselSurvey, reading: &SurveyReading, field: SurveyFie
                 let value =
                     manner.decimal(usual.from_si(known.value.value), if usual == Unit::Millimetre { 1 } else { 2 });
                 let standing = manner.label(Label::StandingAssumed).to_owned();
-                (Cell::Text(value), unit(usual.symbol()), Cell::Lines(vec![standing, manner.source(known.source)]))
+                (Cell::Text(value), unit(manner.unit(usual)), Cell::Lines(vec![standing, manner.source(known.source)]))
             }
             None => {
                 let standing =
                     if reading.missing.contains(&field) { text_of(manner, Label::NotThereYet) } else { Cell::Empty };
-                (Cell::Pen(String::new()), unit(usual.symbol()), standing)
+                (Cell::Pen(String::new()), unit(manner.unit(usual)), standing)
             }
         },
     };

@@ -12,7 +12,7 @@ use crate::papers::left_out;
 use crate::sections::SectionName;
 use crate::sections::quote::QuoteText;
 use crate::sections::survey::ids;
-use crate::words::choices;
+use crate::words::{Language, choices};
 
 /// What a line belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -40,6 +40,8 @@ pub struct QuoteCopy {
     pub valid_until: String,
     /// The version of the price list it rests on.
     pub catalogue: String,
+    /// The language its texts are in.
+    pub language: Language,
     /// Number of the job in the person's own books; the first letters of its name without one.
     pub document: String,
     /// What the job is called.
@@ -237,6 +239,7 @@ pub fn draft(sources: &QuoteSources<'_>, answers: &QuoteAnswers, catalogue: &str
         day: today.to_owned(),
         valid_until: text(QuoteText::ValidUntil),
         catalogue: catalogue.to_owned(),
+        language: sources.manner.language,
         document: if number.is_empty() { short } else { number.to_owned() },
         title: head.title.trim().to_owned(),
         customer: head.customer.trim().to_owned(),
@@ -305,7 +308,7 @@ pub fn draft(sources: &QuoteSources<'_>, answers: &QuoteAnswers, catalogue: &str
         yearly: yearly(sources),
         left_out: left_out(job, sources.bill, sources.manner)
             .into_iter()
-            .map(|out| [out.name.as_str(), ": ", &out.reasons.join(" ")].concat())
+            .map(|out| sources.manner.named(&out.name, &out.reasons.join(" ")))
             .collect(),
         exclusions: text(QuoteText::Exclusions),
         notes: text(QuoteText::Notes),

@@ -128,6 +128,7 @@ fn push_row(file: &mut String, cells: &[(String, bool)]) {
 /// A quote in a few lines, to be pasted into a message: no cost.
 #[must_use]
 pub fn summary(copy: &QuoteCopy, manner: Manner) -> String {
+    let manner = Manner { language: copy.language, ..manner };
     let say = |label: QuoteLabel| manner.label(label);
     let money = |money: Money| [&manner.money(money, copy.places), " ", &copy.currency].concat().trim().to_owned();
     let mut out: Vec<String> = Vec::new();
@@ -149,7 +150,7 @@ pub fn summary(copy: &QuoteCopy, manner: Manner) -> String {
     for line in &copy.lines {
         let quantity = line.quantity.map(|quantity| manner.exact(quantity)).unwrap_or_default();
         let mut text = [&quantity, " ", &line.unit, " ", &line.name].concat().trim().to_owned();
-        text.push_str(": ");
+        text.push_str(manner.colon());
         match line.net {
             Some(net) => text.push_str(&money(net)),
             None if line.on_request => text.push_str(say(QuoteLabel::OnRequest)),
@@ -166,17 +167,17 @@ pub fn summary(copy: &QuoteCopy, manner: Manner) -> String {
         out.push([say(QuoteLabel::SumDiscount), ": −", &money(totals.discount)].concat());
     }
     if let Some(freight) = &copy.freight {
-        out.push([say(QuoteLabel::Freight), ": ", &money(freight.amount)].concat());
+        out.push(manner.named(say(QuoteLabel::Freight), &money(freight.amount)));
     }
     for tax in &copy.taxes {
         let rate = manner.exact_percent(tax.rate);
-        out.push([&tax.name, " ", &rate, ": ", &money(tax.amount)].concat());
+        out.push(manner.named(&[&tax.name, " ", &rate].concat(), &money(tax.amount)));
     }
     let total = if totals.unpriced > 0 { QuoteLabel::TotalOpen } else { QuoteLabel::Total };
     let sum = if totals.is_unpriced() { "–" } else { &money(totals.total) };
-    out.push([say(total), ": ", sum].concat());
+    out.push(manner.named(say(total), sum));
     if !copy.valid_until.is_empty() {
-        out.push([say(QuoteLabel::ValidUntil), ": ", &copy.valid_until].concat());
+        out.push(manner.named(say(QuoteLabel::ValidUntil), &copy.valid_until));
     }
     if copy.sample {
         out.push(manner.label(crate::words::Label::SampleMark).to_owned());

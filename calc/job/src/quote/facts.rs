@@ -45,7 +45,7 @@ pub(super) fn assumptions(sources: &QuoteSources<'_>) -> Vec<String> {
                 let what = manner.term(input.term);
                 let value = manner.input(&input);
                 let basis = manner.basis(input.basis);
-                let sentence = [&material, ": ", what, " ", &value, ", ", basis, "."].concat();
+                let sentence = [&material, manner.colon(), what, " ", &value, ", ", basis, "."].concat();
                 if !said.contains(&sentence) {
                     said.push(sentence);
                 }
@@ -66,7 +66,7 @@ pub(super) fn packs(sources: &QuoteSources<'_>) -> Vec<String> {
     for (id, own) in sources.bill.vessels.iter().zip(&sources.bill.bill.vessels) {
         let packs: Vec<String> = own.lines.iter().filter_map(counted).collect();
         if !packs.is_empty() {
-            said.push([&vessel_name(sources.job, id, manner), ": ", &packs.join(", "), "."].concat());
+            said.push([&vessel_name(sources.job, id, manner), manner.colon(), &packs.join(", "), "."].concat());
         }
     }
     if said.len() > 1 || sources.bill.bill.pooled.iter().any(|line| sources.bill.bill.saved(line) > 0) {
@@ -99,7 +99,7 @@ pub(super) fn yearly(sources: &QuoteSources<'_>) -> Vec<String> {
     for (id, water) in sources.waters {
         let name = vessel_name(sources.job, id, manner);
         let count = sources.answers.iter().find(|answers| answers.id == *id).map_or(1, |answers| answers.count);
-        said.extend(manner.life_quoted(&water.life, count).map(|text| [&name, ": ", &text].concat()));
+        said.extend(manner.life_quoted(&water.life, count).map(|text| manner.named(&name, &text)));
     }
     if let (Some(time), Some(washes)) = (typed(QuoteField::WashTime), typed(QuoteField::WashesPerYear)) {
         for (id, water) in sources.waters {
@@ -108,17 +108,19 @@ pub(super) fn yearly(sources: &QuoteSources<'_>) -> Vec<String> {
             let chosen = water.backwash.as_ref().and_then(|washed| washed.settings.get(washed.chosen?));
             let Some(setting) = chosen else {
                 if water.reading.duty.regime.is_backwashed() {
-                    said.push([&name, ": ", manner.label(QuoteLabel::NoWashWater)].concat());
+                    said.push(manner.named(&name, manner.label(QuoteLabel::NoWashWater)));
                 }
                 continue;
             };
             let (time, washes) = (Known::typed(seconds(time)), Known::typed(washes));
             said.push(match wash_water_per_year(count, &setting.flow, &time, &washes) {
-                Ok(water) => {
-                    [&name, ": ", &manner.wash_water(&water, setting.flow.value, time.value, washes.value, count)]
-                        .concat()
-                }
-                Err(problem) => [&name, ": ", &manner.problem(&problem)].concat(),
+                Ok(water) => [
+                    &name,
+                    manner.colon(),
+                    &manner.wash_water(&water, setting.flow.value, time.value, washes.value, count),
+                ]
+                .concat(),
+                Err(problem) => manner.named(&name, &manner.problem(&problem)),
             });
         }
     }

@@ -8,6 +8,7 @@ use serde_json::Value;
 use super::fields::{Taken, Written};
 use crate::quote::{CopyFreight, CopyLine, CopyTax, CopyTotals, LineGroup, QuoteCopy, decimal_text, read_decimal};
 use crate::sections::quote::{HALVES, STANDINGS, halves_id, standing_id};
+use crate::words::Language;
 
 /// What the record says it is.
 pub(super) const KIND: &str = "quote_issued";
@@ -34,6 +35,10 @@ pub(super) fn write(copy: &QuoteCopy) -> Value {
         ("customer_words", &copy.customer_words),
     ] {
         fields.text_unless_empty(key, text);
+    }
+    // Said since papers are printed in several languages; English where it isn't.
+    if copy.language != Language::English {
+        fields.text("language", copy.language.tag());
     }
     fields.flag_unless_no("sample", copy.sample);
     fields.text("currency", &copy.currency);
@@ -133,6 +138,7 @@ pub(super) fn read(value: Value) -> Result<QuoteCopy, String> {
     let (title, customer, site) = (text("title"), text("customer"), text("site"));
     let (owner, kind, exclusions) = (text("owner"), text("job_kind"), text("exclusions"));
     let (notes, customer_words) = (text("notes"), text("customer_words"));
+    let language = Language::of_tag(&text("language")).unwrap_or_default();
     let mut lines = Vec::new();
     for line in fields.list("lines") {
         lines.push(read_line(line)?);
@@ -179,6 +185,7 @@ pub(super) fn read(value: Value) -> Result<QuoteCopy, String> {
         day: fields.text("day"),
         valid_until,
         catalogue,
+        language,
         document,
         title,
         customer,

@@ -127,7 +127,9 @@ pub(super) mod problem;
 mod quote;
 mod record;
 mod search;
+pub(super) mod statement;
 pub(super) mod step;
+pub(super) mod sure;
 pub(super) mod term;
 pub(super) mod thing;
 mod top;
@@ -144,9 +146,13 @@ pub use prices::PriceLabel;
 pub use quote::QuoteLabel;
 pub use record::{CorrectionLabel, PhotoLabel};
 pub use search::SearchLabel;
+pub use sure::SureLabel;
 pub use top::TopLabel;
 pub use travel::TravelLabel;
 pub(super) use {labels, names};
+
+#[cfg(test)]
+mod tests;
 
 tables![
     Label,
@@ -181,6 +187,11 @@ tables![
     problem::CautionText,
     QuoteLabel,
     SearchLabel,
+    statement::StatementText,
+    sure::AssumptionName,
+    sure::CheckName,
+    sure::FormulaName,
+    sure::SureLabel,
     step::LoadingCaution,
     step::StepText,
     step::ReadingText,

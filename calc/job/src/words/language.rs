@@ -184,3 +184,38 @@ pub(super) fn filled(pattern: &str, places: &[(&str, &str)]) -> String {
     text.push_str(rest);
     text
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Language, filled};
+
+    #[test]
+    fn a_language_is_known_by_its_tag_whatever_the_region() {
+        for (tags, best) in [
+            (&["es-MX", "en"][..], Language::Spanish),
+            (&["de-DE", "fr_CA"], Language::French),
+            (&["FR"], Language::French),
+            (&["pt-BR", "de"], Language::English),
+            (&[], Language::English),
+            (&["estonian"], Language::English),
+        ] {
+            assert_eq!(Language::best_of(tags.iter().copied()), best, "{tags:?}");
+        }
+    }
+
+    #[test]
+    fn places_are_filled_by_name_in_whatever_order() {
+        assert_eq!(filled("{a} of {b}", &[("b", "2"), ("a", "1")]), "1 of 2");
+        assert_eq!(filled("nothing", &[("a", "1")]), "nothing");
+        assert_eq!(filled("{a}{a}", &[("a", "x{a}")]), "x{a}x{a}");
+    }
+
+    #[test]
+    fn one_is_one_and_in_french_nothing_and_a_part_as_well() {
+        for (count, one) in
+            [(0.0, [false, false, true]), (1.0, [true; 3]), (1.5, [false, false, true]), (2.0, [false; 3])]
+        {
+            assert_eq!(Language::ALL.map(|language| language.is_one(count)), one, "{count}");
+        }
+    }
+}

@@ -14,15 +14,25 @@ pub use difference::DifferenceWords;
 names! {
 /// What a part of a job is called.
 PartName of Part {
-    Vessels = "Vessels as surveyed" / "Recipientes como se midieron" / "Récipients tels que relevés",
+    Vessels = "Vessels as surveyed" / "Recipientes como se midieron" / "Cuves telles que relevées",
     Layers = "Layers" / "Capas" / "Couches",
-    Site = "Site, water and what was seen of the beds" / "Lugar, agua y lo que se vio de los lechos" / "Site, eau et ce qui a été vu des lits",
-    Packs = "Packs, cutting, pallets, lines left out" / "Envases, cortes, palés, líneas omitidas" / "Emballages, coupes, palettes, lignes omises",
-    Prices = "Part numbers, bins and prices" / "Números de pieza, ubicaciones y precios" / "Références, emplacements et prix",
-    Quote = "The quote being made" / "El presupuesto en curso" / "Le devis en cours",
-    Issued = "Quotes that were issued" / "Presupuestos emitidos" / "Devis émis",
-    Picking = "Pick list and what was picked" / "Lista de recogida y lo recogido" / "Liste de prélèvement et ce qui a été prélevé",
-    Loading = "Removal and loading, with signatures" / "Vaciado y carga, con firmas" / "Vidange et chargement, avec signatures",
+    Site = "Site, water and what was seen of the beds"
+        / "Lugar, agua y lo que se vio de los lechos"
+        / "Site, eau et ce qui a été vu des lits",
+    Packs = "Packs, cutting, pallets, lines left out"
+        / "Envases, cortes, palés, líneas omitidas"
+        / "Conditionnements, coupes, palettes, lignes omises",
+    Prices = "Part numbers, bins and prices"
+        / "Referencias, ubicaciones y precios"
+        / "Références, emplacements et prix",
+    Quote = "The quote being made" / "La oferta en curso" / "Le devis en cours",
+    Issued = "Quotes that were issued" / "Ofertas emitidas" / "Devis émis",
+    Picking = "Pick list and what was picked"
+        / "Lista de recogida y lo recogido"
+        / "Liste de prélèvement et ce qui a été prélevé",
+    Loading = "Removal and loading, with signatures"
+        / "Vaciado y carga, con firmas"
+        / "Vidange et chargement, avec signatures",
     Visits = "Visits and changeouts" / "Visitas y cambios de lecho" / "Visites et remplacements",
 }}
 
@@ -39,10 +49,18 @@ ReceiverName of Receiver {
 names! {
 /// Why a code isn't taken, and what to do.
 FrameFaultSays of FrameFault {
-    OtherThing = "This code holds something else." / "Este código contiene otra cosa." / "Ce code contient autre chose.",
-    Changed = "This code could not be read whole. Hold on until it comes round again." / "Este código no se pudo leer entero. Espere a que vuelva a pasar." / "Ce code n'a pas pu être lu en entier. Attendez qu'il repasse.",
-    OtherJob = "This code belongs to another job. Begin again to read that one." / "Este código es de otro trabajo. Empiece de nuevo para leer aquel." / "Ce code est d'un autre travail. Recommencez pour lire celui-là.",
-    OtherSending = "This code belongs to another sending of the same job. Begin again to read that one." / "Este código es de otro envío del mismo trabajo. Empiece de nuevo para leer aquel." / "Ce code est d'un autre envoi du même travail. Recommencez pour lire celui-là.",
+    OtherThing = "This code holds something else."
+        / "Este código contiene otra cosa."
+        / "Ce code contient autre chose.",
+    Changed = "This code could not be read whole. Hold on until it comes round again."
+        / "Este código no se pudo leer entero. Espere a que vuelva a pasar."
+        / "Ce code n’a pas pu être lu en entier. Attendez qu’il repasse.",
+    OtherJob = "This code belongs to another job. Begin again to read that one."
+        / "Este código es de otro trabajo. Empiece de nuevo para leer aquel."
+        / "Ce code est d’un autre chantier. Recommencez pour lire celui-là.",
+    OtherSending = "This code belongs to another sending of the same job. Begin again to read that one."
+        / "Este código es de otro envío del mismo trabajo. Empiece de nuevo para leer aquel."
+        / "Ce code est d’un autre envoi du même chantier. Recommencez pour lire celui-là.",
 }}
 
 impl Manner {

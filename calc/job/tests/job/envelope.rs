@@ -85,7 +85,7 @@ fn every_link_that_is_one_letter_off_is_refused() {
     for &letter in &alphabet {
         refused(&[letters.as_slice(), &[letter]].concat());
     }
-    assert!(tried > 100_000, "{tried}");
+    assert!(tried > 70_000, "{tried}");
 }
 
 #[test]

@@ -1,8 +1,9 @@
 //! What goes along and what stays, however it is carried; what comes back meets what never left.
 
+use bedwright_job::drawing::{MOST_ON_LABEL, qr_of_link};
 use bedwright_job::edit::{Edit, apply};
 use bedwright_job::envelope::{
-    Contents, Damage, FRAME_BYTES, Found, Frame, FrameFault, Gathered, Part, Received, Receiver, digits, found,
+    Contents, Damage, FRAME_BYTES, Found, Frame, FrameFault, Gathered, Part, Received, Receiver, card, digits, found,
     found_in_file, frames, from_digits, link, open, seal,
 };
 use bedwright_job::id::Id;
@@ -268,7 +269,7 @@ fn every_link_of_digits_that_is_one_letter_off_is_refused() {
             refused(&one);
         }
     }
-    assert!(tried > 30_000, "{tried}");
+    assert!(tried > 15_000, "{tried}");
 }
 
 #[test]
@@ -277,7 +278,7 @@ fn frames_come_in_any_order_and_are_never_mixed_up() {
     let sealed = seal(&job, &Contents::whole());
     let texts = frames("sample", &sealed).unwrap();
     assert_eq!(texts.len(), sealed.len().div_ceil(FRAME_BYTES));
-    assert!(texts.len() >= 3, "{}", texts.len());
+    assert!(texts.len() >= 2, "{}", texts.len());
     // ISO/IEC 18004, table 7: version 15 with the least correction holds 758 letters of the alphanumeric kind.
     assert!(texts.iter().all(|text| text.len() <= 758), "{:?}", texts.iter().map(String::len).collect::<Vec<_>>());
     let mut gathered = Gathered::default();
@@ -320,7 +321,7 @@ fn a_frame_that_is_one_letter_off_is_refused() {
         assert!(Frame::read(&one.iter().collect::<String>()).is_err(), "without {at}");
         tried += 1;
     }
-    assert!(tried > 20_000, "{tried}");
+    assert!(tried > 15_000, "{tried}");
 }
 
 #[test]
@@ -382,6 +383,53 @@ fn every_difference_has_words() {
         let words = Manner::default().difference(difference, [&one, &other]);
         assert!(!words.section.is_empty() && !words.what.is_empty() && !words.here.is_empty(), "{difference:?}");
         assert!(!words.what.contains('_') && !words.here.contains("{\""), "{words:?}");
+    }
+}
+
+/// What the label of the sample's vessels holds, and how large a code that is.
+#[test]
+fn the_card_of_a_vessel_fits_on_its_label() {
+    let job = jobs::sample();
+    let before = "https://bedwright.example.invalid/#/open/";
+    for (vessel, tag) in [("filter", "CF-2"), ("softener", "SO-1")] {
+        let sealed = card(&job, &Id::new(vessel), tag, true).unwrap();
+        let few = card(&job, &Id::new(vessel), tag, false).unwrap();
+        let across = |sealed: &[u8]| qr_of_link(before, &digits(sealed), MOST_ON_LABEL).map(|code| code.across);
+        println!("card of {vessel}: {} bytes {:?}, {} {:?}", sealed.len(), across(&sealed), few.len(), across(&few));
+        // 77 modules and the white round them on 25 mm: a third of a millimetre each.
+        assert!(across(&few).is_some_and(|across| across <= 85), "{vessel}: {} bytes", few.len());
+        assert_eq!(open(&few).unwrap().job.plan_of(&Id::new(vessel)), job.plan_of(&Id::new(vessel)));
+        let received = open(&sealed).unwrap();
+        assert_eq!(received.excerpt, Some(Id::new(vessel)));
+        assert_eq!(received.lands_on, tag);
+        assert_eq!(received.job.survey.body.vessels.len(), 1);
+        assert_eq!(received.job.survey.body.vessels[0].tags, [tag]);
+        assert_eq!(received.job.plan_of(&Id::new(vessel)), job.plan_of(&Id::new(vessel)));
+        assert!(card(&job, &Id::new(vessel), tag, false).unwrap().len() < sealed.len());
+    }
+    assert_eq!(card(&job, &Id::new("no vessel"), "", true), None);
+}
+
+/// The sample and twenty vessels: how long a link is, how many frames.
+#[test]
+fn lengths_and_frames_are_as_the_page_says_them() {
+    let mut twenty = jobs::sample();
+    for at in 2..20 {
+        let mut vessel = (**twenty.vessel(&Id::new("filter")).unwrap()).clone();
+        let plan = twenty.plan_of(&vessel.id);
+        vessel.id = Id::new(&format!("filter-{at}"));
+        vessel.tags = vec![format!("CF-{}", at + 1)];
+        jobs::change(&mut twenty, Edit::InsertVessel { at, vessel: Arc::new(vessel), plan });
+    }
+    for (name, job) in [("sample", jobs::sample()), ("twenty vessels", twenty)] {
+        for (who, contents) in
+            [("whole", Contents::whole()), ("contractor", Contents::of(Receiver::Contractor.parts(), false, "loading"))]
+        {
+            let sealed = seal(&job, &contents);
+            let (letters, frames) = (link(&sealed).len() + 40, frames(job.id.as_str(), &sealed).unwrap().len());
+            println!("{name}, {who}: {} bytes, link {letters} letters, {frames} frames", sealed.len());
+            assert!(letters < 4000 && frames <= 6);
+        }
     }
 }
 

@@ -373,7 +373,7 @@ impl Lines {
         let cells = vec![
             Cell::Text(UNNUMBERED.to_owned()),
             Cell::Text(name.to_owned()),
-            Cell::Equation(vec![figure.formula.statement().to_owned(), with]),
+            Cell::Equation(vec![self.manner.statement(figure.formula).to_owned(), with]),
             Cell::Text(exact(Term::Target, figure.value.into())),
             Cell::Text(source),
         ];

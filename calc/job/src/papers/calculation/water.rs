@@ -319,7 +319,7 @@ fn of_life(lines: &mut Lines, water: &WaterAnswers, manner: Manner) {
     if let Some(expected) = &life.expected {
         lines.whole(manner.label(LifeLabel::ExpectedLife), &expected.time);
     }
-    let year = |what: LifeLabel| [manner.label(LifeLabel::InYear), ": ", manner.label(what)].concat();
+    let year = |what: LifeLabel| manner.named(manner.label(LifeLabel::InYear), manner.label(what));
     if let Some(figure) = &of_year.packs {
         lines.whole(&year(LifeLabel::PacksWord), figure);
     }

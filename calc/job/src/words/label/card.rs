@@ -5,19 +5,33 @@ labels! {
 CardLabel {
     OverTime = "From visit to visit" / "De visita en visita" / "De visite en visite",
     WaterByVisit = "Water through the bed" / "Agua a través del lecho" / "Eau passée à travers le lit",
-    LostByVisit = "Pressure lost across the vessel" / "Presión perdida en el recipiente" / "Pression perdue dans la cuve",
+    LostByVisit = "Pressure lost across the vessel"
+        / "Presión perdida en el recipiente"
+        / "Pression perdue dans la cuve",
     DaysSince = "day of the bed's life" / "día de vida del lecho" / "jour de vie du lit",
     Clean = "clean" / "limpio" / "propre",
-    WaterSaid = "{water} from the first reading of the chart to the last, on {day}." / "{water} desde la primera lectura del gráfico hasta la última, el {day}." / "{water} de la première lecture du graphique à la dernière, le {day}.",
-    LostSaid = "First {first} on {since}, last {last} on {day}." / "Primero {first} el {since}, por último {last} el {day}." / "D’abord {first} le {since}, en dernier {last} le {day}.",
-    CleanSaid = "Clean, at the usual flow in the coldest water, it loses {loss} (worked out; of valve and collectors only what was typed)." / "Limpio, con el caudal habitual y el agua más fría, pierde {loss} (calculado; de la válvula y los colectores solo lo escrito)." / "Propre, au débit habituel dans l’eau la plus froide, il perd {loss} (calculé ; pour la vanne et les collecteurs, seulement ce qui a été saisi).",
-    SameFlow = "Pressures compare only when they are read at the same flow." / "Las presiones solo se comparan si se leen con el mismo caudal." / "Les pressions ne se comparent que si elles sont lues au même débit.",
+    WaterSaid = "{water} from the first reading of the chart to the last, on {day}."
+        / "{water} desde la primera lectura del gráfico hasta la última, el {day}."
+        / "{water} de la première lecture du graphique à la dernière, le {day}.",
+    LostSaid = "First {first} on {since}, last {last} on {day}."
+        / "Primero {first} el {since}, por último {last} el {day}."
+        / "D’abord {first} le {since}, en dernier {last} le {day}.",
+    CleanSaid = "Clean, at the usual flow in the coldest water, it loses {loss} (worked out; of valve and collectors only what was typed)."
+        / "Limpio, con el caudal habitual y el agua más fría, pierde {loss} (calculado; de la válvula y los colectores solo lo escrito)."
+        / "Propre, au débit habituel dans l’eau la plus froide, il perd {loss} (calculé ; pour la vanne et les collecteurs, seulement ce qui a été saisi).",
+    SameFlow = "Pressures compare only when they are read at the same flow."
+        / "Las presiones solo se comparan si se leen con el mismo caudal."
+        / "Les pressions ne se comparent que si elles sont lues au même débit.",
     BehindCharts = "Readings behind the charts" / "Lecturas de los gráficos" / "Lectures des graphiques",
     ThroughBed = "Through the bed" / "A través del lecho" / "À travers le lit",
     Lost = "Lost" / "Pérdida" / "Perte",
     LeftOut = "left out" / "no se cuenta" / "non comptée",
-    PressureRose = "Were the two pressures swapped? After the vessel it shows {after}, before it {before}. They are kept as read." / "¿Se intercambiaron las dos presiones? Después del recipiente se lee {after} y antes {before}. Se guardan como se leyeron." / "Les deux pressions ont-elles été interverties ? Après la cuve on lit {after}, avant {before}. Elles sont gardées telles quelles.",
-    LikelyAnswers = "Outlet {outlet}, drain clear, no grains" / "Salida {outlet}, desagüe claro, sin granos" / "Sortie {outlet}, égout clair, sans grains",
+    PressureRose = "Were the two pressures swapped? After the vessel it shows {after}, before it {before}. They are kept as read."
+        / "¿Se intercambiaron las dos presiones? Después del recipiente se lee {after} y antes {before}. Se guardan como se leyeron."
+        / "Les deux pressions ont-elles été interverties ? Après la cuve on lit {after}, avant {before}. Elles sont gardées telles quelles.",
+    LikelyAnswers = "Outlet {outlet}, drain clear, no grains"
+        / "Salida {outlet}, desagüe claro, sin granos"
+        / "Sortie {outlet}, égout clair, sans grains",
     CardLetters = "SC" / "FS" / "FE",
     DueLetters = "DL" / "LV" / "LE",
     VisitedBy = "looked after by · date" / "atendido por · fecha" / "suivi par · date",
@@ -26,7 +40,9 @@ CardLabel {
     Tests = "Inlet / outlet" / "Entrada / salida" / "Entrée / sortie",
     DayAndName = "day · who" / "día · quién" / "jour · qui",
     ByPen = "Next visits, for a pen" / "Próximas visitas, a mano" / "Prochaines visites, au stylo",
-    EarlierVisits = "Earlier visits of this bed that stand only in the job: {count}." / "Visitas anteriores de este lecho que solo constan en el trabajo: {count}." / "Visites antérieures de ce lit qui ne figurent que dans le chantier : {count}.",
+    EarlierVisits = "Earlier visits of this bed that stand only in the job: {count}."
+        / "Visitas anteriores de este lecho que solo constan en el trabajo: {count}."
+        / "Visites antérieures de ce lit qui ne figurent que dans le chantier : {count}.",
     AllJobs = "all jobs" / "todos los trabajos" / "tous les chantiers",
     Rows = "{count} due" / "{count} pendientes" / "{count} à faire",
     Order = "Order or bring now" / "Pedir o llevar ahora" / "À commander ou à apporter maintenant",

@@ -143,7 +143,7 @@ Label {
     Packs = "packs" / "envases" / "conditionnements",
     LeftOver = "left over" / "sobrante" / "reste",
     None = "none" / "ninguno" / "aucun",
-    TapeReads = "tape reads" / "la cinta marca" / "le ruban indique",
+    TapeReads = "tape reads" / "cinta" / "ruban",
     After = "after" / "tras" / "après",
     Volume = "volume" / "volumen" / "volume",
     Weight = "dry weight" / "peso seco" / "poids sec",
@@ -202,6 +202,11 @@ Label {
     PickedThenChanged = "picked before the bill changed:"
         / "recogido antes de cambiar la lista:"
         / "prélevé avant le changement de la nomenclature :",
+    LanguageTitle = "Language" / "Idioma" / "Langue",
+    LanguageNotHere = "The texts of this language could not be had. With a connection, choose it again."
+        / "No se pudieron obtener los textos de este idioma. Con conexión, elíjalo otra vez."
+        / "Les textes de cette langue n’ont pas pu être obtenus. Avec une connexion, choisissez-la à nouveau.",
+    PaperLanguage = "Language of the paper" / "Idioma del documento" / "Langue du document",
     Units = "Units" / "Unidades" / "Unités",
     UnitsUs = "Inches, cubic feet, pounds" / "Pulgadas, pies cúbicos, libras" / "Pouces, pieds cubes, livres",
     UnitsMetric = "Millimetres, litres, kilograms"

@@ -100,7 +100,7 @@ QuoteLabel {
     NotCounted = "not in the total" / "fuera del total" / "hors total",
     OnRequest = "on request" / "a consultar" / "sur demande",
     OnRequestChoice = "Price on request" / "Precio a consultar" / "Prix sur demande",
-    Gap = "price missing" / "falta el precio" / "prix manquant",
+    Gap = "price missing" / "sin precio" / "sans prix",
     GapsTitle = "Prices are missing. Type them, take the lines out, or say that the price is given on request."
         / "Faltan precios. Escríbalos, quite las líneas o diga que el precio se da a consulta."
         / "Des prix manquent. Saisissez-les, retirez les lignes, ou dites que le prix est donné sur demande.",

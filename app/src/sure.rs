@@ -1,0 +1,5 @@
+//! How sure the figures are: sources, comparisons, and what is from memory.
+
+mod page;
+
+pub use page::sure_page;
