@@ -7,7 +7,8 @@
 //! | `evidence` | what was seen of a bed is used, refused with a reason, taken back |
 //! | `saved` | files of every version open and come back as they were; damage never panics |
 //! | `schema` | the published schema takes what we write and refuses what is wrong |
-//! | `schema_records` | the same of every kind of record |
+//! | `schema_records` | every kind of record in that schema |
+//! | `records` | records of every kind are described, and one that is wrong is refused |
 //! | `as_loaded` | what was signed stays, and is set right by another record |
 //! | `loading` | the sheets a vessel is emptied and loaded by |
 //! | `answers` | whatever is typed, answers stay numbers and mistakes stay where they were made |
@@ -44,6 +45,7 @@ mod life;
 mod loading;
 mod plan;
 mod prices;
+mod records;
 mod saved;
 mod schema;
 mod schema_records;
