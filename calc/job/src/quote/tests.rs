@@ -593,7 +593,7 @@ fn a_spreadsheet_reads_the_file_for_the_books_as_it_was_written() {
         .args(["-T", "Gnumeric_stf:stf_csv"])
         .args([&from, &to])
         .output()
-        .expect("ssconvert is there (Debian: gnumeric)");
+        .unwrap();
     assert!(done.status.success());
     let rows = by_python(&std::fs::read_to_string(&to).unwrap());
     std::fs::remove_dir_all(&folder).unwrap();
