@@ -54,12 +54,12 @@ async fn speaks(page: Page, tongue: Tongue) {
         page.script("document.querySelectorAll('details').forEach((each) => { each.open = true; });").await;
         page.settled().await;
         page.fits_its_width().await;
-        // What people typed, equations and the titles of documents (under a figure's inputs) stay as they are: only what
+        // What people typed, equations and the titles of documents stay as they are: only what
         // stands alone as a line is looked at.
         let left = page
             .script(&format!(
                 "return [...document.querySelectorAll('main h1, main h2, main label, main legend, main button, main a, main p')] \
-                   .filter((each) => !each.matches('.how-formula, details.how table + p')) \
+                   .filter((each) => !each.matches('.how-formula, .verdict-source, details.how table + p')) \
                    .map((each) => each.innerText || '').filter((text) => {ENGLISH}.test(text) && !text.includes('invented'));",
             ))
             .await;
