@@ -45,8 +45,6 @@ pub use travel::Tray;
 const PREFIX: &str = "bedwright/";
 /// Keys of jobs: then the job's id, then the section.
 const JOBS: &str = "bedwright/job/";
-/// Keys of jobs that were packed small: then the job's id.
-const PACKED: &str = "bedwright/packed/";
 /// Keys of jobs that are being erased: a job with such a mark is gone, whatever of it is still found.
 const ERASED: &str = "bedwright/erased/";
 /// Jobs stay in the bin for this many days.

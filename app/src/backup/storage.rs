@@ -77,7 +77,6 @@ fn meter(desk: Desk, room: &Room) -> El {
     let manner = desk.manner();
     let kinds = [
         (KeepingLabel::OfJobs, room.jobs),
-        (KeepingLabel::OfPacked, room.packed),
         (KeepingLabel::OfPrices, room.prices),
         (KeepingLabel::OfAside, room.aside),
         (KeepingLabel::OfRest, room.rest),

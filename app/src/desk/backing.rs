@@ -319,8 +319,6 @@ impl Desk {
 pub struct Room {
     /// Sections and records of jobs.
     pub jobs: u64,
-    /// Jobs packed small.
-    pub packed: u64,
     /// The price list.
     pub prices: u64,
     /// Texts set aside.
@@ -340,8 +338,6 @@ impl Room {
             let letters = u64::try_from(storage::entry_bytes(&key, &text) / 2).unwrap_or(u64::MAX);
             let place = if key.starts_with(super::JOBS) {
                 &mut room.jobs
-            } else if key.starts_with(super::PACKED) {
-                &mut room.packed
             } else if key.starts_with(super::prices::PRICES) {
                 &mut room.prices
             } else if key.starts_with(ASIDE) {
@@ -358,6 +354,6 @@ impl Room {
 
     /// All of it.
     pub fn used(&self) -> u64 {
-        [self.jobs, self.packed, self.prices, self.aside, self.rest, self.others].iter().sum()
+        [self.jobs, self.prices, self.aside, self.rest, self.others].iter().sum()
     }
 }

@@ -3,7 +3,7 @@
 
 use crate::browser::visit_by;
 use crate::driver::Engine;
-use crate::filter::{self, SURVEY, TAPES};
+use crate::filter::{self, TAPES};
 use crate::page::{Page, Role};
 use crate::site::Site;
 
@@ -28,15 +28,6 @@ async fn planned_from_nothing(page: &Page) {
     page.says("2 bags Coconut carbon 12×40").await;
 }
 
-/// What was typed is there, letter for letter, and the tape readings with it.
-async fn holds_the_filter(page: &Page) {
-    for (name, text) in SURVEY {
-        assert_eq!(page.entered(name).await, *text, "{name}");
-    }
-    let cards = filter::cards(page).await;
-    assert!(cards[0].contains(TAPES[1]) && cards[1].contains(TAPES[0]), "{cards:?}");
-}
-
 async fn to_the_vessel(page: &Page) {
     let to = page
         .script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).find((to) => to.includes('/vessels/'));")
@@ -52,7 +43,7 @@ async fn main_job(engine: Engine) {
     visit_by(engine, &address, async |page: Page| {
         planned_from_nothing(&page).await;
         to_the_vessel(&page).await;
-        holds_the_filter(&page).await;
+        filter::holds(&page).await;
         // A mistake is said under its field and takes nothing away.
         page.enter("Inside depth", "abc").await;
         page.settled().await;
@@ -61,13 +52,13 @@ async fn main_job(engine: Engine) {
         page.says(TAPES[1]).await;
         page.reload().await;
         page.find(Role::Heading, "Layers").await;
-        holds_the_filter(&page).await;
+        filter::holds(&page).await;
         page.fits_its_width().await;
         page.ready_offline().await;
         site.stop();
         page.reload().await;
         page.find(Role::Heading, "Layers").await;
-        holds_the_filter(&page).await;
+        filter::holds(&page).await;
         page.enter("Inside depth", "51.5").await;
         page.follow("Pick list").await;
         page.find(Role::Heading, "Pick list").await;

@@ -56,6 +56,15 @@ pub async fn planned(page: &Page, title: &str) -> String {
     job
 }
 
+/// What was typed of that vessel is there, letter for letter, and its tape readings with it.
+pub async fn holds(page: &Page) {
+    for (name, text) in SURVEY {
+        assert_eq!(page.entered(name).await, *text, "{name}");
+    }
+    let cards = cards(page).await;
+    assert!(cards[0].contains(TAPES[1]) && cards[1].contains(TAPES[0]), "{cards:?}");
+}
+
 /// The layers as they can be read, the top one first.
 pub async fn cards(page: &Page) -> Vec<String> {
     let cards = page.script("return [...document.querySelectorAll('li.layer')].map((card) => card.innerText);").await;

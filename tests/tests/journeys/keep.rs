@@ -1,17 +1,9 @@
 //! What is typed stays: through a reload, undo and redo, copies, the bin.
 
 use crate::browser::{Screen, visit};
-use crate::filter::{self, SURVEY, TAPES};
+use crate::filter::{self, TAPES};
 use crate::page::{Page, Role};
 use crate::site::Site;
-
-async fn holds_the_filter(page: &Page) {
-    for (name, text) in SURVEY {
-        assert_eq!(page.entered(name).await, *text, "{name}");
-    }
-    let cards = filter::cards(page).await;
-    assert!(cards[0].contains(TAPES[1]) && cards[1].contains(TAPES[0]), "{cards:?}");
-}
 
 async fn reload_keeps_everything(page: Page) {
     page.started().await;
@@ -20,7 +12,7 @@ async fn reload_keeps_everything(page: Page) {
     // At once: before anything could have been saved in its own time.
     page.reload().await;
     page.find(Role::Heading, "CF-1, CF-2 · 12×52").await;
-    holds_the_filter(&page).await;
+    filter::holds(&page).await;
     page.follow("Kept").await;
     page.find(Role::Button, "Add a vessel").await;
     assert_eq!(page.entered("Job").await, "Kept");
@@ -46,7 +38,7 @@ async fn undo_takes_back_and_redo_brings_back(page: Page) {
     page.until("another answer", "!document.body.innerText.includes('15 1/8 in')").await;
     page.press("Undo").await;
     page.says(TAPES[1]).await;
-    holds_the_filter(&page).await;
+    filter::holds(&page).await;
     page.press("Redo").await;
     page.until("another answer again", "!document.body.innerText.includes('15 1/8 in')").await;
     assert_eq!(page.entered("Inside depth").await, "60");
@@ -59,7 +51,7 @@ async fn undo_takes_back_and_redo_brings_back(page: Page) {
     page.until("one layer", "document.querySelectorAll('li.layer').length === 1").await;
     page.press("Undo").await;
     page.says(TAPES[1]).await;
-    holds_the_filter(&page).await;
+    filter::holds(&page).await;
     // Back to the empty job, step by step, and forth again.
     for _ in 0..80 {
         let undo = page.find(Role::Button, "Undo").await;
@@ -81,7 +73,7 @@ async fn undo_takes_back_and_redo_brings_back(page: Page) {
     page.until("one layer", "document.querySelectorAll('li.layer').length === 1").await;
     page.press("Undo").await;
     page.says(TAPES[1]).await;
-    holds_the_filter(&page).await;
+    filter::holds(&page).await;
     page.no_complaints().await;
 }
 

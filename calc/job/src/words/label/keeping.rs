@@ -128,7 +128,6 @@ KeepingLabel {
     ThousandLetters = "{count} thousand letters" / "{count} mil letras" / "{count} milliers de lettres",
     MillionLetters = "{count} million letters" / "{count} millones de letras" / "{count} millions de lettres",
     OfJobs = "Jobs" / "Trabajos" / "Chantiers",
-    OfPacked = "Jobs packed small" / "Trabajos compactados" / "Chantiers compactés",
     OfPrices = "Price list" / "Lista de precios" / "Liste de prix",
     OfAside = "Set aside" / "Apartado" / "Mis de côté",
     OfRest = "All else" / "Todo lo demás" / "Tout le reste",

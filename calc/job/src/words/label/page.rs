@@ -17,7 +17,6 @@ Label {
     Survey = "Survey" / "Toma de datos" / "Relevé",
     NewJob = "New job" / "Nuevo trabajo" / "Nouveau chantier",
     SampleJob = "Sample job" / "Trabajo de ejemplo" / "Chantier d’exemple",
-    OpenFile = "Open a job file" / "Abrir un archivo de trabajo" / "Ouvrir un fichier de chantier",
     NoJobs = "No job on this device yet."
         / "Todavía no hay ningún trabajo en este dispositivo."
         / "Aucun chantier sur cet appareil pour l’instant.",
