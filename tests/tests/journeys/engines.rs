@@ -8,7 +8,7 @@ use crate::page::{Page, Role};
 use crate::site::Site;
 
 /// Planned from nothing, with bill and pick list.
-async fn planned_from_nothing(page: &Page) {
+pub async fn planned_from_nothing(page: &Page) {
     page.started().await;
     // Units as the figures here are written, whatever the engine's own language.
     page.open("#/settings").await;
@@ -28,7 +28,7 @@ async fn planned_from_nothing(page: &Page) {
     page.says("2 bags Coconut carbon 12×40").await;
 }
 
-async fn to_the_vessel(page: &Page) {
+pub async fn to_the_vessel(page: &Page) {
     let to = page
         .script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).find((to) => to.includes('/vessels/'));")
         .await;

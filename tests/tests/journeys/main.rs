@@ -54,6 +54,7 @@ mod print;
 mod quote;
 mod screens;
 mod search;
+mod single;
 mod site;
 mod start;
 mod storage;
