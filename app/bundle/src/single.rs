@@ -3,7 +3,7 @@
 //! Nothing is fetched and nobody looks after it: no worker, no manifest. Scripts and style stand in the file and run because
 //! the policy names their hashes (Content Security Policy Level 3, 2.3.1); what isn't text is packed (`public/inside.js` takes
 //! it out). Measured of the same build: the wasm deflated and in base64 is 1.3 MB of text, in base64 alone 2.5 MB.
-use crate::bind::{self, Bound};
+use crate::bind::Bound;
 use crate::page::{filled, text_of};
 use crate::{Outcome, at, css, lean, names};
 use base64::Engine;
@@ -155,8 +155,9 @@ fn element(name: &str, bytes: &[u8]) -> Outcome<String> {
 
 #[cfg(test)]
 mod tests {
-    #![allow(clippy::unwrap_used)]
+    #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
     use super::*;
+    use crate::bind;
     use std::io::Read;
 
     fn bound(wasm: &[u8]) -> Bound {

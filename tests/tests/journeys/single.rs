@@ -7,7 +7,7 @@ use serde_json::json;
 
 use crate::browser::{Screen, visit, visit_by};
 use crate::driver::Engine;
-use crate::engines::{planned_from_nothing, to_the_vessel};
+use crate::engines::{places_that_hold, planned_from_nothing, to_the_vessel};
 use crate::filter;
 use crate::folder::Folder;
 use crate::page::{Page, Role};
@@ -54,14 +54,7 @@ async fn main_job(engine: Engine) {
         page.says("Conservé par ce navigateur").await;
         page.fits_its_width().await;
         assert_eq!(asked_for(&page).await, json!([]));
-        let kept = "const done = arguments[arguments.length - 1]; \
-            const there = Object.keys(localStorage).some((key) => (localStorage.getItem(key) || '').includes('51.5')); \
-            const open = indexedDB.open('bedwright'); \
-            open.onerror = () => done([there, 'no journal']); \
-            open.onsuccess = () => { \
-              const all = open.result.transaction('journal').objectStore('journal').getAll(); \
-              all.onsuccess = () => done([there, JSON.stringify(all.result).includes('51.5')]); };";
-        let kept = page.session().execute_async(kept, vec![]).await.unwrap().json().clone();
+        let kept = places_that_hold(&page, "51.5").await;
         println!("{engine:?}, from disk: local storage and journal hold what was typed: {kept}");
         assert_eq!(kept, json!([true, true]));
     })
