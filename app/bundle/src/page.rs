@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 
 /// Files of `public/` that do not go out under their own name.
-const WORKED_IN: [&str; 6] = ["boot.js", "crash.js", "sw.js", "codes.js", "inside.js", "notice.css"];
+const WORKED_IN: [&str; 7] = ["boot.js", "crash.js", "sw.js", "codes.js", "inside.js", "single.html", "notice.css"];
 
 /// The page, ready to be written.
 pub struct Page {

@@ -50,7 +50,7 @@ pub fn assemble(root: &Path, bound: &Bound, reader: Option<&Bound>, label: Optio
     let script = lean::script(&[&module(bound)?, "\nwindow.bedwrightInside.start = __wbg_init;\n"].concat());
     let [crash, taking_out, boot] = [lean_script("crash.js")?, lean_script("inside.js")?, lean_script("boot.js")?];
     let icon = fs::read(public.join("icons/icon.svg")).map_err(at("read", &public))?;
-    let template = text_of(&root.join("single.html"))?;
+    let template = text_of(&public.join("single.html"))?;
 
     let scripts = [&crash, &taking_out, &script, &boot];
     for text in scripts.into_iter().chain([&style]) {
