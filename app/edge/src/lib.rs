@@ -23,6 +23,7 @@ pub mod persist;
 pub mod photo;
 pub mod print;
 pub mod random;
+pub mod session;
 pub mod storage;
 pub mod store;
 pub mod tabs;
