@@ -68,7 +68,7 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
     let session = WebDriver::new(driver.address(), wanted).await.unwrap();
     let done = session
         .run_and_quit(|session| async move {
-            session.set_script_timeout(Duration::from_secs(30)).await?;
+            session.set_script_timeout(Duration::from_secs(60)).await?;
             show_on(&session, kind.screen).await?;
             if let Some(before) = kind.before {
                 let script = json!({ "source": before });
@@ -92,7 +92,7 @@ pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Pag
     let session = WebDriver::new(driver.address(), engine.wanted()).await.unwrap();
     let done = session
         .run_and_quit(|session| async move {
-            session.set_script_timeout(Duration::from_secs(30)).await?;
+            session.set_script_timeout(Duration::from_secs(60)).await?;
             // As narrow as its window will go: about a phone's width.
             session.set_window_rect(0, 0, 400, 860).await?;
             session.goto(address).await?;

@@ -3,6 +3,7 @@
 //! | module | holds |
 //! |---|---|
 //! | [`site`] | the served folder, which can be stopped and started again |
+//! | [`pace`] | a connection that takes its time or breaks off |
 //! | [`folder`] | folders that end with their value: profiles, downloads, builds |
 //! | [`driver`] | an engine, and the program that drives it |
 //! | [`browser`] | one session of a browser |
@@ -27,6 +28,7 @@ mod capacity;
 mod card;
 mod care;
 mod checked;
+mod codes;
 mod crash;
 mod driver;
 mod engines;
@@ -43,6 +45,7 @@ mod life;
 mod load;
 mod mistakes;
 mod offline;
+mod pace;
 mod page;
 mod paper;
 mod photo;
@@ -54,6 +57,7 @@ mod print;
 mod quote;
 mod screens;
 mod search;
+mod share;
 mod single;
 mod site;
 mod start;
