@@ -5,6 +5,7 @@ use serde_json::{Map, Value};
 use crate::back::{self, Back};
 use crate::edit::Edit;
 use crate::job::Job;
+use crate::saved;
 use crate::sections::SectionName;
 use crate::sections::loading::TagChange;
 
@@ -93,7 +94,7 @@ impl History {
     #[must_use]
     pub fn read(text: &str, job: &Job) -> History {
         let read = || -> Option<History> {
-            let value: Value = serde_json::from_str(text).ok()?;
+            let value = saved::exact::value(text).ok()?;
             if value.get("version")?.as_u64()? != 1 || value.get("state")?.as_str()? != state(job) {
                 return None;
             }

@@ -4,6 +4,7 @@
 //! version is a module here that never changes once shipped: old files open for ever. What this version doesn't know
 //! is kept to the letter; a section of a later version stays closed and is written back as it came.
 
+pub(crate) mod exact;
 pub(crate) mod fields;
 mod head_1;
 mod issued_1;
@@ -294,7 +295,7 @@ fn json(text: &str) -> Result<Value, Unreadable> {
     if text.len() > LONGEST {
         return Err(Unreadable::TooLong { letters: text.len() });
     }
-    serde_json::from_str(text).map_err(|e| Unreadable::NotJson { line: e.line(), column: e.column() })
+    exact::value(text).map_err(|e| Unreadable::NotJson { line: e.line(), column: e.column() })
 }
 
 pub(crate) fn section_value(job: &Job, name: SectionName) -> Value {
