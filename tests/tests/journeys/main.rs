@@ -35,6 +35,7 @@ mod engines;
 mod faults;
 mod filter;
 mod finds;
+mod first_minute;
 mod folder;
 mod keep;
 mod keys;
