@@ -9,12 +9,15 @@
 //   out  bedwright-offline-ready     data-offline="ready"      detail: build id; every listed file is on this device
 //   out  bedwright-offline-not-ready data-offline="not-ready"  data-offline-reason: no-worker, refused, installing,
 //                                                              missing-files, install-failed, repair-needs-connection
+//   out                              data-offline="inside"     the single file: all of the page is in it, there is no worker
 //   in   bedwright-offline-check     look again
 //   in   bedwright-offline-repair    unregister the worker, drop the caches, reload (only with a connection)
 (function () {
   "use strict";
 
   var root = document.documentElement;
+  // The single file brings everything along (inside.js).
+  var inside = window.bedwrightInside;
   var RELOAD_AT_LATEST_MS = 5000;
   var ASK_FOR_UPDATE_EVERY_MS = 60 * 60 * 1000;
   var WORKER_MUST_ANSWER_MS = 5000;
@@ -55,21 +58,23 @@
     opening.setAttribute("role", "status");
     opening.textContent = "Opening Bedwright.";
     document.body.appendChild(opening);
+    (inside ? inside.page(explain) : fetched()).then(
+      function () {
+        opening.remove();
+        root.dataset.page = "started";
+      },
+      function (error) {
+        window.bedwrightCrash(String((error && error.stack) || error), "start");
+      },
+    );
+  }
+
+  function fetched() {
     var script = document.getElementById("bedwright-script").href;
     var wasm = document.getElementById("bedwright-wasm").href;
-    import(script)
-      .then(function (page) {
-        return page.default({ module_or_path: wasm });
-      })
-      .then(
-        function () {
-          opening.remove();
-          root.dataset.page = "started";
-        },
-        function (error) {
-          window.bedwrightCrash(String((error && error.stack) || error), "start");
-        },
-      );
+    return import(script).then(function (page) {
+      return page.default({ module_or_path: wasm });
+    });
   }
 
   // ---- the service worker ---------------------------------------------------------------------------------------
@@ -250,6 +255,11 @@
     });
   }
 
+  if (inside) {
+    root.dataset.offline = "inside";
+  }
   start();
-  lookAfterWorker();
+  if (!inside) {
+    lookAfterWorker();
+  }
 })();

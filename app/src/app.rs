@@ -1,6 +1,8 @@
 //! The frame around every screen: top bar, notices, the screen itself, foot.
 
-use bedwright_job::words::Label;
+use bedwright_edge::address;
+use bedwright_edge::update::{self, Offline};
+use bedwright_job::words::{DeviceLabel, Label};
 use leptos::prelude::*;
 
 use crate::backup::backup_page;
@@ -106,11 +108,18 @@ fn foot(desk: Desk) -> El {
         .and_then(|document| document.query_selector("meta[name=bedwright-build]").ok().flatten())
         .and_then(|meta| meta.get_attribute("content"))
         .unwrap_or_default();
-    let offline =
-        move || desk.label(if desk.offline.get() { Label::ReadyOffline } else { Label::NotReadyOffline }).to_owned();
+    let offline = move || {
+        let text = match (update::offline(), desk.offline.get()) {
+            (Offline::Inside, _) => desk.label(DeviceLabel::Inside),
+            (_, true) => desk.label(Label::ReadyOffline),
+            (_, false) => desk.label(Label::NotReadyOffline),
+        };
+        text.to_owned()
+    };
+    let kept = if address::from_disk() { desk.label(DeviceLabel::KeptByBrowser) } else { desk.label(Label::KeptHere) };
     el("footer", "foot")
         .kid(el("span", "foot-offline").says(offline))
-        .kid(el("span", "").text(desk.label(Label::KeptHere)))
+        .kid(el("span", "").text(kept))
         .kid(el("span", "").text(desk.label(Label::PlanningAid)))
         .kid(el("span", "foot-build").text(desk.label(Label::Build)).text(" ").text(&build))
 }

@@ -135,6 +135,8 @@ pub struct Parts {
     steps: RefCell<Option<bedwright_edge::journal::Journal>>,
     /// Whether that is about to be kept.
     steps_due: Cell<bool>,
+    /// How many times that was begun and is not yet done.
+    steps_owed: Cell<u32>,
     /// The job that is this tab's to change.
     hold: RefCell<Option<(Id, bedwright_edge::tabs::Hold)>>,
     /// Whether local storage was seen to hold what this page keeps.
@@ -182,6 +184,7 @@ impl Desk {
             outdated: Held::new(later),
             steps: RefCell::default(),
             steps_due: Cell::new(false),
+            steps_owed: Cell::new(0),
             hold: RefCell::default(),
             kept_once: Cell::new(false),
         })));
@@ -222,6 +225,7 @@ impl Desk {
         });
         let ready = update::on_offline_ready(move || self.offline.set(true));
         self.listen_to_tabs();
+        self.listen_for_leaving();
         for listener in [moved, waiting, elsewhere, ready].into_iter().flatten() {
             listener.forget();
         }

@@ -14,6 +14,7 @@
 //! | [`names`] | content hashes: file names and the build's id |
 //! | [`worker`] | the service worker with its list of files |
 //! | [`page`] | everything put together |
+//! | [`single`] | everything put together in one file |
 //! | [`folder`] | the page written to disk, the previous build's files kept beside it |
 //! | [`weight`] | what the page weighs on the wire |
 //! | [`serve`], [`request`], [`mime`] | the static server |
@@ -29,6 +30,7 @@ mod options;
 mod page;
 mod request;
 mod serve;
+mod single;
 mod weight;
 mod worker;
 
@@ -91,6 +93,13 @@ fn build_into(build: &Build, weighed: bool) -> Outcome<PathBuf> {
     };
     let bound = bind::page(&wasm)?;
     let reader = bind::reader(&wasm)?;
+    if build.single {
+        let single = single::assemble(&root, &bound, reader.as_ref(), build.label.as_deref())?;
+        let out = build.out.clone().unwrap_or_else(|| wasm.kept.clone());
+        let file = single::write(&single, &out)?;
+        println!("build {} is in {}, {} bytes", single.build, file.display(), single.html.len());
+        return Ok(file);
+    }
     let page = page::assemble(&root, bound, reader, build.label.as_deref())?;
     let out = build.out.clone().unwrap_or_else(|| wasm.kept.join("site"));
     folder::write(&page, &out)?;

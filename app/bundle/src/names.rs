@@ -1,9 +1,14 @@
 //! Content hashes: file names and the build's id.
 use sha2::{Digest, Sha256};
 
-/// SHA-256 (FIPS 180-4) in lower-case hexadecimal.
+/// SHA-256 (FIPS 180-4).
+pub fn digest(bytes: &[u8]) -> [u8; 32] {
+    Sha256::digest(bytes).into()
+}
+
+/// The same in lower-case hexadecimal.
 pub fn sha256(bytes: &[u8]) -> String {
-    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+    digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// How many hexadecimal digits of a hash go into a name: 64 bits, enough that two builds of one page never meet.

@@ -9,6 +9,8 @@ Builds the page and serves it. Nothing but Rust is needed; with node and npm the
 
   cargo run                          build, then serve on this machine
   cargo run -- build --out DIR       write the page to DIR, for any static host and any sub-path
+  cargo run -- build --single-file   write the page as one HTML file that opens from disk; with
+                                     --out FILE that file, else beside cargo's own output
   cargo run -- serve --dir DIR       serve a folder that is already built
 
   --host ADDRESS    where to listen (127.0.0.1); other devices need https for the
@@ -51,6 +53,8 @@ pub struct Build {
     pub label: Option<String>,
     /// A wasm that was built before.
     pub wasm: Option<PathBuf>,
+    /// Whether the page is to be one file.
+    pub single: bool,
 }
 
 /// Reads the arguments after the program's name.
@@ -72,6 +76,10 @@ pub fn read(arguments: impl IntoIterator<Item = String>) -> Outcome<Task> {
         };
         if name == "--help" || name == "-h" {
             return Ok(Task::Help);
+        }
+        if name == "--single-file" && attached.is_none() {
+            build.single = true;
+            continue;
         }
         let known = ["--out", "--label", "--wasm", "--dir", "--host", "--port"];
         if !known.contains(&name.as_str()) {
@@ -103,7 +111,8 @@ pub fn read(arguments: impl IntoIterator<Item = String>) -> Outcome<Task> {
         (Some("serve"), None) => Err("serve needs --dir DIR, a folder that is built".into()),
         (_, Some(_)) => Err("--dir belongs to serve; where to build to is --out DIR".into()),
         (Some(_), None) if listens => Err("build does not serve: leave out --host and --port".into()),
-        (Some(_), None) if build.out.is_none() => Err("build needs --out DIR".into()),
+        (None, None) if build.single => Err("--single-file belongs to build: one file is not served".into()),
+        (Some(_), None) if build.out.is_none() && !build.single => Err("build needs --out DIR".into()),
         (Some(_), None) => Ok(Task::Build(build)),
         (None, None) => Ok(Task::BuildAndServe { build, listen }),
     }
@@ -160,6 +169,19 @@ mod tests {
     }
 
     #[test]
+    fn build_makes_one_file_where_it_is_asked_to() {
+        for (line, out) in
+            [("build --single-file", None), ("build --out a.html --single-file", Some(PathBuf::from("a.html")))]
+        {
+            let Task::Build(build) = task(line).unwrap() else {
+                panic!("another task");
+            };
+            assert!(build.single);
+            assert_eq!(build.out, out);
+        }
+    }
+
+    #[test]
     fn serve_takes_a_folder_and_an_address() {
         let Task::Serve { dir, listen } = task("serve --dir dist --host 0.0.0.0 --port 0").unwrap() else {
             panic!("another task");
@@ -190,6 +212,9 @@ mod tests {
             ("serve", "--dir"),
             ("serve --dir a --label b", "serve"),
             ("--dir a", "--dir"),
+            ("--single-file", "--single-file"),
+            ("build --single-file=yes", "--single-file"),
+            ("serve --dir a --single-file", "serve"),
             ("--label a/b", "--label"),
             ("--label=", "--label"),
         ] {

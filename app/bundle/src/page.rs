@@ -7,7 +7,7 @@ use std::fs;
 use std::path::Path;
 
 /// Files of `public/` that do not go out under their own name.
-const WORKED_IN: [&str; 5] = ["boot.js", "crash.js", "sw.js", "codes.js", "notice.css"];
+const WORKED_IN: [&str; 7] = ["boot.js", "crash.js", "sw.js", "codes.js", "inside.js", "single.html", "notice.css"];
 
 /// The page, ready to be written.
 pub struct Page {
@@ -42,7 +42,7 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
         let script = add("reader", "js", named(&reader.script, &wasm)?.into_bytes());
         let worker = text_of(&public.join("codes.js"))?;
         let worker = filled(&worker, &[("{{reader_script}}", &script)])?;
-        codes = add("codes", "js", lean::script(&worker).into_bytes());
+        codes = ["./", &add("codes", "js", lean::script(&worker).into_bytes())].concat();
     }
     let style = css::joined(&public.join("notice.css"), &root.join("app/src"))?;
     let style = add("app", "css", lean::style(&style).into_bytes());
@@ -85,22 +85,28 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
     Ok(Page { build, files })
 }
 
-/// Fills the marks of a page or script; each must be there and none may be left.
-fn filled(index: &str, values: &[(&str, &str)]) -> Outcome<String> {
-    let mut text = index.to_owned();
-    for (mark, value) in values {
-        if !text.contains(mark) {
-            return Err(format!("a page or script lacks {mark}"));
-        }
-        text = text.replace(mark, value);
+/// Fills the marks of a page or script; each must be there and none may be left. What is filled in may hold anything.
+pub fn filled(template: &str, values: &[(&str, &str)]) -> Outcome<String> {
+    if let Some((mark, _)) = values.iter().find(|(mark, _)| !template.contains(mark)) {
+        return Err(format!("a page or script lacks {mark}"));
     }
-    if text.contains("{{") {
-        return Err("a page or script has a mark that nothing fills".into());
+    let mut text = String::new();
+    let mut rest = template;
+    while let Some(start) = rest.find("{{") {
+        let (before, marked) = rest.split_at(start);
+        let Some((mark, value)) = values.iter().find(|(mark, _)| marked.starts_with(mark)) else {
+            return Err("a page or script has a mark that nothing fills".into());
+        };
+        text.push_str(before);
+        text.push_str(value);
+        rest = marked.get(mark.len()..).unwrap_or_default();
     }
+    text.push_str(rest);
     Ok(text)
 }
 
-fn text_of(path: &Path) -> Outcome<String> {
+/// A text file of the repository.
+pub fn text_of(path: &Path) -> Outcome<String> {
     fs::read_to_string(path).map_err(at("read", path))
 }
 

@@ -37,9 +37,18 @@ pub fn on_change(call: impl Fn(String) + 'static) -> Option<Listener> {
     Listener::on_window("hashchange", move |_| call(hash()))
 }
 
-/// The address up to `#`, for links that are sent to somebody.
+/// Whether the page came from this device's own disk and not from a host: where it is then is nobody else's business.
+#[must_use]
+pub fn from_disk() -> bool {
+    !location().and_then(|location| location.protocol().ok()).unwrap_or_default().starts_with("http")
+}
+
+/// The address up to `#`, for links that are sent to somebody; nothing where no link leads here.
 #[must_use]
 pub fn page() -> String {
+    if from_disk() {
+        return String::new();
+    }
     let whole = location().and_then(|location| location.href().ok()).unwrap_or_default();
     whole.split_once('#').map(|(page, _)| page.to_owned()).unwrap_or(whole)
 }

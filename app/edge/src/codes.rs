@@ -19,16 +19,12 @@ impl Reader {
     /// # Errors
     /// [`Fault::Blocked`] where this build has none; what the browser said.
     pub fn start() -> Result<Reader, Fault> {
-        let script = web_sys::window()
-            .and_then(|window| window.document())
-            .and_then(|document| document.query_selector("meta[name=bedwright-codes]").ok().flatten())
-            .and_then(|meta| meta.get_attribute("content"))
-            .filter(|script| !script.is_empty())
-            .ok_or(Fault::Blocked)?;
+        let script =
+            crate::texts::address_of("bedwright-codes").filter(|script| !script.is_empty()).ok_or(Fault::Blocked)?;
         let options = WorkerOptions::new();
-        options.set_type(WorkerType::Module);
-        let address = ["./", &script].concat();
-        let worker = Worker::new_with_options(&address, &options).map_err(|thrown| Fault::other(&thrown))?;
+        // What stands in the single file is no module: see `app/bundle/src/single.rs`.
+        options.set_type(if script.starts_with("blob:") { WorkerType::Classic } else { WorkerType::Module });
+        let worker = Worker::new_with_options(&script, &options).map_err(|thrown| Fault::other(&thrown))?;
         Ok(Reader { worker })
     }
 

@@ -25,6 +25,7 @@ pub mod photo;
 pub mod picture;
 pub mod print;
 pub mod random;
+pub mod session;
 pub mod storage;
 pub mod store;
 pub mod tabs;

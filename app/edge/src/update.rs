@@ -11,6 +11,8 @@ use crate::listen::Listener;
 pub enum Offline {
     /// Every file of it is kept.
     Ready,
+    /// There is one file, and it is open.
+    Inside,
     /// Some are missing: stay connected.
     NotReady,
     /// Not told yet, or no service worker here.
@@ -28,6 +30,7 @@ pub fn waiting() -> bool {
 pub fn offline() -> Offline {
     match mark("offline").as_deref() {
         Some("ready") => Offline::Ready,
+        Some("inside") => Offline::Inside,
         Some("not-ready") => Offline::NotReady,
         _ => Offline::Unknown,
     }

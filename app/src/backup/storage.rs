@@ -1,8 +1,8 @@
 //! How much is kept, how much more goes in, and how safe it is.
 
-use bedwright_edge::display;
 use bedwright_edge::persist::{self, Estimate, Protection};
-use bedwright_job::words::KeepingLabel;
+use bedwright_edge::{address, display};
+use bedwright_job::words::{DeviceLabel, KeepingLabel};
 
 use super::page::part;
 use crate::desk::{Desk, Room};
@@ -46,9 +46,17 @@ pub fn storage_part(desk: Desk) -> El {
             None => Vec::new(),
             Some(answer) => promise(desk, answer, protection),
         });
+    if address::from_disk() {
+        part = part.kid(
+            el("div", "backup-place")
+                .kid(el("h3", "").text(desk.label(DeviceLabel::FromDisk)))
+                .kid(el("p", "").text(desk.label(DeviceLabel::FromDiskPlace)))
+                .kid(el("p", "").text(desk.label(DeviceLabel::FromDiskAlone))),
+        );
+    }
     if display::in_a_tab_on_ios() {
         part = part.kid(
-            el("div", "backup-ios")
+            el("div", "backup-place")
                 .kid(el("h3", "").text(desk.label(KeepingLabel::OnIos)))
                 .kid(el("p", "").text(desk.label(KeepingLabel::IosErases)))
                 .kid(el("p", "").text(desk.label(KeepingLabel::IosInstall)))

@@ -49,6 +49,7 @@ impl Opened {
         let mut list = PriceList::shipped();
         let mut ledger = Ledger::default();
         let mut asked = false;
+        let mut marked = false;
         let mut unread = Vec::new();
         let erased: Vec<Id> =
             loaded.entries.iter().filter_map(|entry| entry.key.strip_prefix(ERASED)).map(Id::new).collect();
@@ -69,6 +70,10 @@ impl Opened {
             }
             if entry.key == backing::LEDGER {
                 ledger = Ledger::read(&entry.text);
+                continue;
+            }
+            if entry.key == tabs::FORMAT {
+                marked = entry.text == tabs::version_text();
                 continue;
             }
             if entry.key == backing::ASKED {
@@ -101,7 +106,9 @@ impl Opened {
         let gone = person.is_none() && jobs.is_empty() && !keeper.memory_only() && trace::there().await;
         let person = person.unwrap_or_else(|| Person::new(new_id()));
         keeper.schedule(person::KEY, &person.text());
-        tabs::keep_version(&keeper);
+        if !marked {
+            tabs::keep_version(&keeper);
+        }
         Opened { keeper, person, jobs, list, ledger, asked, later, gone, unread }
     }
 }

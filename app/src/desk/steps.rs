@@ -1,10 +1,13 @@
 //! Changing the open job, taking changes back, and keeping what can be taken back across a reload.
 //!
-//! The steps lie in a database of their own, a text a job: they may be many, and nothing waits for them.
+//! The steps lie in a database of their own, a text a job: they may be many, and nothing waits for them. What the database has
+//! not yet taken when the page is left waits in the tab for the next page.
 
 use std::sync::Arc;
 
 use bedwright_edge::journal::Journal;
+use bedwright_edge::listen::Listener;
+use bedwright_edge::session;
 use bedwright_job::Job;
 use bedwright_job::back::{self, Back};
 use bedwright_job::edit::Edit;
@@ -14,6 +17,11 @@ use bedwright_job::id::Id;
 use super::Desk;
 
 const DATABASE: &str = "bedwright-undo";
+
+/// Where a tab leaves the steps of a job for its next page.
+fn left_under(id: &Id) -> String {
+    [DATABASE, "/", id.as_str()].concat()
+}
 
 impl Desk {
     /// Changes the open job.
@@ -83,29 +91,63 @@ impl Desk {
         if self.steps_due.replace(true) {
             return;
         }
+        self.steps_owed.set(self.steps_owed.get().wrapping_add(1));
         wasm_bindgen_futures::spawn_local(async move {
             self.steps_due.set(false);
-            let Some(job) = self.open_now() else { return };
-            let text = self.history.with_untracked(|history| history.text(&job));
-            if let Some(steps) = self.steps_database().await {
+            if let Some((id, text)) = self.steps_now()
+                && let Some(steps) = self.steps_database().await
+            {
                 // The next change keeps them all again.
-                let _ = steps.put(job.id.as_str(), &text).await;
+                let _ = steps.put(id.as_str(), &text).await;
+            }
+            self.steps_owed.set(self.steps_owed.get().wrapping_sub(1));
+        });
+    }
+
+    fn steps_now(self) -> Option<(Id, String)> {
+        let job = self.open_now()?;
+        Some((job.id.clone(), self.history.with_untracked(|history| history.text(&job))))
+    }
+
+    /// Leaves what the database has not yet taken for the page that comes next in this tab.
+    pub(super) fn listen_for_leaving(self) {
+        let left = Listener::on_window("pagehide", move |_| {
+            if self.steps_owed.get() > 0
+                && let Some((id, text)) = self.steps_now()
+            {
+                session::leave(&left_under(&id), &text);
             }
         });
+        if let Some(listener) = left {
+            listener.forget();
+        }
     }
 
     /// Brings back what could be taken back of the open job before the page was loaded.
     pub(super) fn read_steps(self, id: &Id) {
         let id = id.clone();
         wasm_bindgen_futures::spawn_local(async move {
+            if let Some(text) = session::take(&left_under(&id))
+                && self.take_steps(&id, &text)
+            {
+                return self.keep_steps();
+            }
             let Some(steps) = self.steps_database().await else { return };
-            let Ok(Some(text)) = steps.get(id.as_str()).await else { return };
-            let Some(job) = self.open_now().filter(|job| job.id == id) else { return };
-            let fresh = self.history.with_untracked(|history| !history.can_undo() && !history.can_redo());
-            if fresh {
-                self.history.set(History::read(&text, &job));
+            if let Ok(Some(text)) = steps.get(id.as_str()).await {
+                self.take_steps(&id, &text);
             }
         });
+    }
+
+    /// Takes what was kept, where it fits the open job and nothing was changed meanwhile; whether there is anything to take
+    /// back now.
+    fn take_steps(self, id: &Id, text: &str) -> bool {
+        let Some(job) = self.open_now().filter(|job| job.id == *id) else { return false };
+        let fresh = self.history.with_untracked(|history| !history.can_undo() && !history.can_redo());
+        if fresh {
+            self.history.set(History::read(text, &job));
+        }
+        self.history.with_untracked(History::can_undo)
     }
 
     /// Takes away what could be taken back of a job that is erased.

@@ -15,10 +15,9 @@ use bedwright_job::saved::{list_parts, list_text};
 use super::opened::{newer, take_text};
 use super::{Desk, ERASED, JOBS, PREFIX, prices};
 use crate::notices::{self, Notice};
-use crate::person;
 
 /// The key of the form in which this device's texts are kept.
-const FORMAT: &str = "bedwright/format";
+pub(super) const FORMAT: &str = "bedwright/format";
 /// Its number. It is raised when a page of before would misread, or overwrite, what is kept; such a page writes nothing.
 const VERSION: u64 = 1;
 /// How long the tab that lost a job may take to write what it still has.
@@ -40,9 +39,13 @@ pub(super) async fn is_later(keeper: &Keeper) -> bool {
     keeper.texts(FORMAT).await.iter().any(|(_, text)| version(text) > VERSION)
 }
 
-/// With a counter, as sections have one: of two copies the later is known.
 pub(super) fn keep_version(keeper: &Keeper) {
-    keeper.schedule(FORMAT, &format!("{{\"revision\":{{\"counter\":{VERSION}}}}}"));
+    keeper.schedule(FORMAT, &version_text());
+}
+
+/// With a counter, as sections have one: of two copies the later is known.
+pub(super) fn version_text() -> String {
+    format!("{{\"revision\":{{\"counter\":{VERSION}}}}}")
 }
 
 fn version(text: &str) -> u64 {
@@ -216,7 +219,8 @@ impl Desk {
 
     /// Notices that local storage was emptied under the page by somebody who told nobody.
     pub(super) fn look_for_emptying(self) {
-        match storage::read(person::KEY) {
+        // By a text that is written once and never again: any other may just have been written anew.
+        match storage::read(FORMAT) {
             Ok(Some(_)) => self.kept_once.set(true),
             Ok(None) if self.kept_once.get() => self.emptied(),
             _ => {}

@@ -12,7 +12,7 @@ use bedwright_job::field::SupplyField;
 use bedwright_job::id::Id;
 use bedwright_job::papers::{SMALLEST_MM, Sticker, places, stickers};
 use bedwright_job::sheets::PageSize;
-use bedwright_job::words::{CareLabel, Label, SupplyLabel};
+use bedwright_job::words::{CareLabel, DeviceLabel, Label, SupplyLabel};
 
 use crate::desk::{Desk, today, with_bill};
 use crate::packs::entry_line;
@@ -77,6 +77,7 @@ pub fn labels_page(desk: Desk) -> El {
     el("main", "page labels")
         .kid(el("h1", "page-title").text(say(SupplyLabel::Labels)))
         .kid(el("p", "").text(say(SupplyLabel::LabelsHint)))
+        .when(address::from_disk, move || vec![el("p", "").text(desk.label(DeviceLabel::CodeForPage))])
         .when(empty, move || vec![el("p", "").text(desk.label(Label::EmptyBill))])
         .kid(el("div", "entries").kid(entry_line(desk, SupplyField::LabelWidth, "")).kid(entry_line(
             desk,

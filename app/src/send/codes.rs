@@ -4,7 +4,7 @@ use bedwright_edge::address;
 use bedwright_edge::timer::pause;
 use bedwright_job::drawing::{MOST_ON_SCREEN, QrPicture, qr_of_frame, qr_of_link};
 use bedwright_job::envelope::{digits, frames};
-use bedwright_job::words::TravelLabel;
+use bedwright_job::words::{DeviceLabel, TravelLabel};
 
 use super::page::Packed;
 use crate::desk::Desk;
@@ -56,7 +56,12 @@ pub fn shown_codes(desk: Desk, packed: Worked<Option<Packed>>, note: impl Fn() +
                     made.with(|made| match made {
                         None => Vec::new(),
                         Some(Codes::One(code)) => {
-                            vec![qr(code, say(TravelLabel::Code)), el("p", "").text(say(TravelLabel::OneCode))]
+                            let about = if address::from_disk() {
+                                desk.label(DeviceLabel::CodeForPage)
+                            } else {
+                                say(TravelLabel::OneCode)
+                            };
+                            vec![qr(code, say(TravelLabel::Code)), el("p", "").text(about)]
                         }
                         Some(Codes::Several(codes)) => vec![in_turn(desk, codes.clone())],
                         Some(Codes::TooMany) => {

@@ -3,7 +3,7 @@
 use bedwright_edge::files::Shared;
 use bedwright_edge::{address, clipboard, files};
 use bedwright_job::envelope::link;
-use bedwright_job::words::{Label, TravelLabel};
+use bedwright_job::words::{DeviceLabel, Label, TravelLabel};
 
 use super::codes::shown_codes;
 use super::page::Packed;
@@ -40,6 +40,9 @@ fn ready(desk: Desk, packed: &Packed) -> Ready {
 /// The ways.
 pub fn ways(desk: Desk, packed: Worked<Option<Packed>>) -> El {
     let say = move |label: TravelLabel| desk.label(label);
+    // Opened from disk it has no address, and what would be a link is a text to paste.
+    let from_disk = address::from_disk();
+    let say_link = move |link: TravelLabel, text: DeviceLabel| if from_disk { desk.label(text) } else { say(link) };
     let made = Worked::new(move || packed.with(|packed| packed.as_ref().map(|packed| ready(desk, packed))));
     let said: Held<Option<TravelLabel>> = Held::new(None);
     // What is handed over is noted, so that what comes back can be compared with it.
@@ -92,15 +95,16 @@ pub fn ways(desk: Desk, packed: Worked<Option<Packed>>) -> El {
     if !(shares && files::should_share()) {
         file = file.kid(button(save_class, say(TravelLabel::SaveIt), save));
     }
-    let mut by_link = el("div", "actions").kid(button("", say(TravelLabel::CopyLink), copy));
+    let mut by_link =
+        el("div", "actions").kid(button("", say_link(TravelLabel::CopyLink, DeviceLabel::CopyText), copy));
     if clipboard::can_share_text() {
-        by_link = by_link.kid(button("", say(TravelLabel::ShareLink), share_link));
+        by_link = by_link.kid(button("", say_link(TravelLabel::ShareLink, DeviceLabel::ShareText), share_link));
     }
     let length = move || made.with(|made| made.as_ref().map_or(0, |ready| ready.link.len()));
     let link_field = el("textarea", "travel-text")
         .set("rows", "3")
         .set("readonly", "")
-        .set("aria-label", say(TravelLabel::LinkText))
+        .set("aria-label", say_link(TravelLabel::LinkText, DeviceLabel::TheText))
         .says(move || made.with(|made| made.as_ref().map(|ready| ready.link.clone()).unwrap_or_default()));
     el("section", "send-part")
         .set("aria-labelledby", "ways")
@@ -118,8 +122,8 @@ pub fn ways(desk: Desk, packed: Worked<Option<Packed>>) -> El {
         )
         .kid(
             el("div", "send-way")
-                .kid(el("h3", "travel-label").text(say(TravelLabel::AsLink)))
-                .kid(el("p", "").text(say(TravelLabel::AsLinkAbout)))
+                .kid(el("h3", "travel-label").text(say_link(TravelLabel::AsLink, DeviceLabel::AsText)))
+                .kid(el("p", "").text(say_link(TravelLabel::AsLinkAbout, DeviceLabel::AsTextAbout)))
                 .kid(
                     el("p", "send-length").says(move || {
                         desk.manner().sentence(TravelLabel::LinkLong, &[("count", &length().to_string())])

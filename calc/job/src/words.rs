@@ -31,8 +31,8 @@ use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;
 pub use label::{
-    BillLabel, CardLabel, CareLabel, CorrectionLabel, Fixed, KeepingLabel, Label, PhotoLabel, PriceLabel, QuoteLabel,
-    SureLabel, TopLabel, TravelLabel,
+    BillLabel, CardLabel, CareLabel, CorrectionLabel, DeviceLabel, Fixed, KeepingLabel, Label, PhotoLabel, PriceLabel,
+    QuoteLabel, SureLabel, TopLabel, TravelLabel,
 };
 pub use language::Language;
 pub use supply::SupplyLabel;

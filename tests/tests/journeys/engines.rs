@@ -8,7 +8,7 @@ use crate::page::{Page, Role};
 use crate::site::Site;
 
 /// Planned from nothing, with bill and pick list.
-async fn planned_from_nothing(page: &Page) {
+pub async fn planned_from_nothing(page: &Page) {
     page.started().await;
     // Units as the figures here are written, whatever the engine's own language.
     page.open("#/settings").await;
@@ -28,12 +28,25 @@ async fn planned_from_nothing(page: &Page) {
     page.says("2 bags Coconut carbon 12×40").await;
 }
 
-async fn to_the_vessel(page: &Page) {
+pub async fn to_the_vessel(page: &Page) {
     let to = page
         .script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).find((to) => to.includes('/vessels/'));")
         .await;
     page.open(to.as_str().unwrap()).await;
     page.find(Role::Heading, "Layers").await;
+}
+
+/// Whether both places hold a text a moment after it was typed: what is kept on the device, and the journal beside it.
+pub async fn places_that_hold(page: &Page, text: &str) -> serde_json::Value {
+    let kept = "const done = arguments[arguments.length - 1], text = arguments[0]; \
+        const there = Object.keys(localStorage).some((key) => (localStorage.getItem(key) || '').includes(text)); \
+        const open = indexedDB.open('bedwright'); \
+        open.onerror = () => done([there, 'no journal']); \
+        open.onsuccess = () => { \
+          const all = open.result.transaction('journal').objectStore('journal').getAll(); \
+          all.onsuccess = () => done([there, JSON.stringify(all.result).includes(text)]); };";
+    tokio::time::sleep(std::time::Duration::from_secs(1)).await;
+    page.session().execute_async(kept, vec![serde_json::json!(text)]).await.unwrap().json().clone()
 }
 
 /// The main job in one engine, the last part with the server gone.
@@ -67,17 +80,7 @@ async fn main_job(engine: Engine) {
         page.session().back().await.unwrap();
         page.find(Role::Heading, "Layers").await;
         assert_eq!(page.entered("Inside depth").await, "51.5");
-        // Both places hold it: what is kept on the device, and the journal beside it.
-        let kept = "const done = arguments[arguments.length - 1]; \
-            const there = Object.keys(localStorage).some((key) => (localStorage.getItem(key) || '').includes('51.5')); \
-            const open = indexedDB.open('bedwright'); \
-            open.onerror = () => done([there, 'no journal']); \
-            open.onsuccess = () => { \
-              const all = open.result.transaction('journal').objectStore('journal').getAll(); \
-              all.onsuccess = () => done([there, JSON.stringify(all.result).includes('51.5')]); };";
-        tokio::time::sleep(std::time::Duration::from_secs(1)).await;
-        let kept = page.session().execute_async(kept, vec![]).await.unwrap().json().clone();
-        assert_eq!(kept, serde_json::json!([true, true]));
+        assert_eq!(places_that_hold(&page, "51.5").await, serde_json::json!([true, true]));
     })
     .await;
 }

@@ -207,3 +207,39 @@ async fn fifty_changes_can_be_taken_back_across_reloads() {
     })
     .await;
 }
+
+/// A page may be left before the browser has written what can be taken back.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_change_can_be_taken_back_after_a_reload_that_came_at_once() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        page.started().await;
+        filter::new_job(&page, "Left at once").await;
+        page.enter("Notes", "before").await;
+        // From here on the database of steps never answers; the journal does.
+        page.script(
+            "const put = IDBObjectStore.prototype.put; \
+             IDBObjectStore.prototype.put = function (...all) { \
+               if (this.transaction.db.name !== 'bedwright-undo') return put.apply(this, all); \
+               Object.defineProperty(this.transaction, 'oncomplete', { set() {} }); \
+               return this.get(all[1]); };",
+        )
+        .await;
+        page.enter("Notes", "after").await;
+        page.reload().await;
+        assert_eq!(page.entered("Notes").await, "after");
+        page.until(
+            "undo is there",
+            "[...document.querySelectorAll('button')].some((b) => b.innerText === 'Undo' && !b.disabled)",
+        )
+        .await;
+        page.press("Undo").await;
+        assert_eq!(page.entered("Notes").await, "before");
+        // It is kept as usual again.
+        page.reload().await;
+        page.press("Undo").await;
+        assert_eq!(page.entered("Notes").await, "");
+        page.no_complaints().await;
+    })
+    .await;
+}

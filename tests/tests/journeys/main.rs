@@ -55,6 +55,7 @@ mod print;
 mod quote;
 mod screens;
 mod search;
+mod single;
 mod site;
 mod start;
 mod storage;

@@ -113,6 +113,7 @@ pub mod calculation;
 mod card;
 mod care;
 pub(super) mod care_text;
+mod device;
 pub(super) mod field;
 mod keeping;
 pub mod life;
@@ -140,6 +141,7 @@ pub(super) mod water;
 pub use bill::BillLabel;
 pub use card::CardLabel;
 pub use care::CareLabel;
+pub use device::DeviceLabel;
 pub use keeping::KeepingLabel;
 pub use page::Label;
 pub use prices::PriceLabel;
@@ -161,6 +163,7 @@ tables![
     CardLabel,
     CareLabel,
     care_text::CareText,
+    DeviceLabel,
     field::SurveyName,
     field::SurveyHint,
     KeepingLabel,
