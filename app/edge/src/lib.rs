@@ -17,6 +17,7 @@ pub mod display;
 pub mod drop;
 pub mod fault;
 pub mod files;
+pub mod focus;
 pub mod intl;
 pub mod journal;
 pub mod listen;
