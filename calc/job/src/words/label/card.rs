@@ -33,7 +33,7 @@ CardLabel {
         / "Neuf sur dix finissent entre {low} et {high}.",
     RunNoTerminal = "Type on the vessel's page, under media life, at which loss of pressure it is washed; then these readings tell how long a run lasts."
         / "Escriba en la página del recipiente, en la vida del medio, con qué pérdida de presión se lava; entonces estas lecturas dicen cuánto dura."
-        / "Saisissez sur la page de la cuve, sous la durée de vie du média, à quelle perte de pression on lave ; ces relevés disent alors combien de temps cela dure.",
+        / "Saisissez sur la page de la cuve, sous la durée de vie du média, à quelle perte de pression on lave ; ces relevés disent alors combien de temps cela dure.",
     BehindCharts = "Readings behind the charts" / "Lecturas de los gráficos" / "Lectures des graphiques",
     ThroughBed = "Through the bed" / "A través del lecho" / "À travers le lit",
     Lost = "Lost" / "Pérdida" / "Perte",

@@ -121,10 +121,10 @@ LifeLabel {
     Grounds = "Where these figures come from" / "De dónde vienen estas cifras" / "D’où viennent ces chiffres",
     GroundsHint = "a paper, a test, a person: it stands on the calculation sheet and the quote"
         / "un papel, un ensayo, una persona: figura en la hoja de cálculo y en el presupuesto"
-        / "un papier, un essai, une personne : cela figure sur la note de calcul et le devis",
+        / "un papier, un essai, une personne : cela figure sur la note de calcul et le devis",
     GroundsSaid = "typed figures of the bed come from: {grounds}"
         / "las cifras escritas del lecho vienen de: {grounds}"
-        / "les chiffres saisis du lit viennent de : {grounds}",
+        / "les chiffres saisis du lit viennent de : {grounds}",
     RunByDrop = "Between two washes, by your readings"
         / "Entre dos lavados, según sus lecturas"
         / "Entre deux lavages, d’après vos relevés",

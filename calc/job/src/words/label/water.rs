@@ -174,7 +174,7 @@ WaterHint of WaterField {
         / "sans lui une longueur de demi-réduction ne dit rien",
     TerminalDrop = "pressure lost over the whole unit; with readings of a visit it tells the run"
         / "presión perdida en todo el equipo; con lecturas de una visita da la duración"
-        / "pression perdue sur tout l’appareil ; avec des relevés de visite, elle donne la durée",
+        / "pression perdue sur tout l’appareil ; avec des relevés de visite, elle donne la durée",
     MediaCapacity = "weight held by a volume of bed, from the paper of the media"
         / "peso retenido por volumen de lecho, del papel del medio"
         / "poids retenu par volume de lit, d’après le papier du média",
