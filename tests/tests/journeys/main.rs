@@ -30,6 +30,7 @@ mod care;
 mod checked;
 mod codes;
 mod crash;
+mod drawing;
 mod driver;
 mod engines;
 mod faults;
