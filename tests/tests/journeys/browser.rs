@@ -110,11 +110,26 @@ async fn show_on(session: &WebDriver, screen: Screen) -> WebDriverResult<()> {
         Screen::Desk => (1280, 900, 1, false),
         Screen::Narrow => (320, 640, 2, true),
     };
-    let metrics = json!({ "width": width, "height": height, "deviceScaleFactor": density, "mobile": touched });
-    session.cdp().send_raw("Emulation.setDeviceMetricsOverride", metrics).await?;
+    sized(session, width, height, density, touched).await?;
     session
         .cdp()
         .send_raw("Emulation.setTouchEmulationEnabled", json!({ "enabled": touched, "maxTouchPoints": 5 }))
         .await?;
+    Ok(())
+}
+
+/// Gives a phone that is turned its other size.
+pub async fn turn(page: &Page, width: u32, height: u32) {
+    turn_to(page, width, height, 3).await;
+}
+
+/// Gives a phone another size and density.
+pub async fn turn_to(page: &Page, width: u32, height: u32, density: u32) {
+    sized(page.session(), width, height, density, true).await.unwrap();
+}
+
+async fn sized(session: &WebDriver, width: u32, height: u32, density: u32, touched: bool) -> WebDriverResult<()> {
+    let metrics = json!({ "width": width, "height": height, "deviceScaleFactor": density, "mobile": touched });
+    session.cdp().send_raw("Emulation.setDeviceMetricsOverride", metrics).await?;
     Ok(())
 }

@@ -19,6 +19,7 @@
 //! `tests/run journeys` builds the page and says where it is: `BEDWRIGHT_PAGE`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
+mod abuse;
 mod axe;
 mod backup;
 mod browser;
@@ -34,6 +35,7 @@ mod faults;
 mod filter;
 mod finds;
 mod folder;
+mod install;
 mod keep;
 mod keys;
 mod keystroke;
@@ -53,9 +55,11 @@ mod prices;
 mod print;
 mod quote;
 mod screens;
+mod scripts;
 mod search;
 mod single;
 mod site;
+mod speed;
 mod start;
 mod storage;
 mod stored;
