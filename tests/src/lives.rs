@@ -1,7 +1,7 @@
 //! What readings say of a bed's life, against `student_t.csv`, `calibration.csv`, `spent.csv` and `media_loss.csv`.
 
-use bedwright_calc::life::{Spent, breakthrough, media_lost, straight_line, t_quantile};
-use bedwright_calc::quantity::{Known, Problem, Term, kilograms_per_cubic_metre, metres};
+use bedwright_calc::life::{DropReading, Spent, breakthrough, media_lost, run_by_drop, straight_line, t_quantile};
+use bedwright_calc::quantity::{Known, Problem, Term, kilograms_per_cubic_metre, metres, pascals, seconds};
 use bedwright_calc::vessel::{BottomCollector, DiameterBy, Measures, Opening, Vessel};
 
 use crate::Checked;
@@ -58,6 +58,38 @@ pub fn places() -> Checked {
             }
             (Err(Problem { term: Term::Trend, .. }), None) => checked.expect(id, true, "no end"),
             (found, _) => checked.refuse(id, found),
+        }
+    }
+    checked
+}
+
+/// Runs from wash to wash by the same rows, read as seconds and pascals, where they can be such: the likely end of all, the
+/// range of those at its own confidence.
+///
+/// # Panics
+/// When the table is broken.
+#[must_use]
+pub fn runs() -> Checked {
+    let mut checked = Checked::default();
+    for row in rows(CALIBRATION) {
+        let id = row.text("id");
+        let pairs: Vec<(f64, f64)> = numbers(&row, "places").into_iter().zip(numbers(&row, "readings")).collect();
+        let readings: Vec<DropReading> = pairs
+            .iter()
+            .map(|(since, lost)| DropReading {
+                since: Known::measured(seconds(*since)),
+                lost: Known::measured(pascals(*lost)),
+            })
+            .collect();
+        let Ok(run) = run_by_drop(&readings, &Known::typed(pascals(row.needed("size")))) else { continue };
+        if let Some(likely) = row.number("likely") {
+            checked.compare(&format!("{id} run"), run.time.value.value, likely, row.needed("tolerance"));
+        }
+        let same = row.needed("single") > 0.0 && (row.needed("confidence") - 0.9).abs() < 1e-12;
+        if let (true, Some(low)) = (same, row.number("low").filter(|low| *low >= 0.0)) {
+            let (found_low, found_high) = run.range.expect("a range");
+            checked.compare(&format!("{id} low"), found_low.value, low, row.needed("tolerance"));
+            checked.compare(&format!("{id} high"), found_high.value, row.needed("high"), row.needed("tolerance"));
         }
     }
     checked

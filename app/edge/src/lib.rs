@@ -16,6 +16,7 @@ pub mod display;
 pub mod drop;
 pub mod fault;
 pub mod files;
+pub mod focus;
 pub mod install;
 pub mod intl;
 pub mod journal;

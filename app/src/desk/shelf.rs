@@ -9,6 +9,7 @@ use bedwright_job::loading::photos_of;
 use bedwright_job::sample;
 use bedwright_job::saved;
 use bedwright_job::sections::SectionName;
+use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
 
 use super::opened::erase_keys;
@@ -76,6 +77,22 @@ impl Desk {
         job.head.body.owner = owner.unwrap_or_default();
         let id = self.shelve(job);
         self.go(&Route::Job(id));
+    }
+
+    /// A vessel to survey next: of the same make as the last one, of this job or else of the newest.
+    pub fn next_vessel(self, job: &Job) -> VesselSurvey {
+        let last_of = |job: &Job| job.survey.body.vessels.last().cloned();
+        let before = last_of(job).or_else(|| {
+            self.shelf.with_untracked(|shelf| {
+                let own = shelf.values().filter(|job| !job.head.body.sample && job.head.body.binned.is_none());
+                let filled = own.filter(|job| !job.survey.body.vessels.is_empty());
+                filled.max_by_key(|job| job.head.body.created.clone()).and_then(|job| last_of(job))
+            })
+        });
+        match before {
+            Some(before) => VesselSurvey::like(new_id(), &before),
+            None => VesselSurvey::new(new_id()),
+        }
     }
 
     /// Puts the invented sample on the shelf and goes to it.

@@ -7,11 +7,10 @@ use bedwright_job::Edit;
 use bedwright_job::id::Id;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::sections::plan::VesselPlan;
-use bedwright_job::sections::survey::VesselSurvey;
 use bedwright_job::words::Label;
 use bedwright_job::words::label::SearchLabel;
 
-use crate::desk::{Desk, new_id, with_answers};
+use crate::desk::{Desk, with_answers};
 use crate::parts::choice::pick;
 use crate::parts::live::{El, button, el};
 use crate::parts::typing::{text_line, typing};
@@ -39,7 +38,7 @@ pub fn job_page(desk: Desk) -> El {
     };
     let add = move || {
         let Some(job) = desk.open_now() else { return };
-        let vessel = VesselSurvey::new(new_id());
+        let vessel = desk.next_vessel(&job);
         let (at, id) = (job.survey.body.vessels.len(), vessel.id.clone());
         desk.edit(Edit::InsertVessel { at, vessel: Arc::new(vessel), plan: Arc::new(VesselPlan::default()) });
         desk.go(&Route::Vessel(job.id.clone(), id));

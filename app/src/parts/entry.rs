@@ -4,7 +4,9 @@ use std::rc::Rc;
 
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
-use web_sys::HtmlElement;
+use web_sys::{HtmlElement, HtmlInputElement};
+
+use bedwright_job::entry::with_part;
 
 use super::choice::select;
 use super::live::{El, Shared, button, el};
@@ -57,6 +59,8 @@ pub struct EntryField {
     pub assumed: Shared<Option<String>>,
     /// Counted up when the text was changed by something else than typing.
     pub turned: Held<u32>,
+    /// Whether parts of an inch may be tapped behind the whole ones.
+    pub in_parts: Shared<bool>,
     /// Names of the two keypads, digits and letters.
     pub keypads: (&'static str, &'static str),
 }
@@ -71,7 +75,7 @@ impl EntryField {
     fn around(self, after: El) -> El {
         let EntryField { label, hint, id, units, written, on_write, on_leave, echo, wrong, doubt, on_settle, .. } =
             self;
-        let (assumed, turned, (digits, abc)) = (self.assumed, self.turned, self.keypads);
+        let (assumed, turned, (digits, abc), in_parts) = (self.assumed, self.turned, self.keypads, self.in_parts);
         let left = Held::new(!untrack(|| written().text.is_empty()));
         let by_letters = Held::new(false);
         let shows: Shared<Option<String>> = Rc::new(move || if left.get() { wrong() } else { None });
@@ -108,6 +112,7 @@ impl EntryField {
             .tells("placeholder", move || Some(assumed().unwrap_or_default()))
             .tells("aria-invalid", move || invalid().map(|_| "true".to_owned()))
             .tells("aria-describedby", described);
+        let parts = parts_of_an_inch(&field, &written, &on_write);
         let keys = el("button", "entry-keys")
             .set("type", "button")
             .set("tabindex", "-1")
@@ -135,6 +140,7 @@ impl EntryField {
             .marks("entry-wrong", move || is_wrong().is_some())
             .kid(el("label", "entry-label").set("for", &id).text(&label))
             .kid(el("div", "entry-frame").kid(input).kid(keys).kid(unit))
+            .when(move || in_parts(), parts)
             .kid(after.kid(el("span", "entry-echo").says(move || echo().unwrap_or_default())))
             .kid(el("p", "entry-hint").set("id", &hint_id).text(&hint))
             .kid(el("p", "entry-message").set("id", &wrong_id).says(move || message().unwrap_or_default()))
@@ -147,5 +153,38 @@ impl EntryField {
                     move || second(true),
                 ))]
             })
+    }
+}
+
+/// Eighths of an inch to tap, for a keypad that has no slash. They stay in sight only while the field has the focus; a screen
+/// reader and a keyboard type them.
+fn parts_of_an_inch(
+    field: &HtmlElement,
+    written: &Shared<Written>,
+    on_write: &Rc<dyn Fn(Written)>,
+) -> impl Fn() -> Vec<El> + 'static {
+    let (field, written, on_write) = (field.clone(), written.clone(), on_write.clone());
+    move || {
+        let row = ["1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"].into_iter().fold(
+            el("div", "entry-parts").set("aria-hidden", "true"),
+            |row, part| {
+                let (field, written, on_write) = (field.clone(), written.clone(), on_write.clone());
+                let tapped = move || {
+                    let now = untrack(|| written());
+                    if let Some(text) = with_part(&now.text, part) {
+                        field.unchecked_ref::<HtmlInputElement>().set_value(&text);
+                        on_write(Written { text, unit: now.unit });
+                    }
+                };
+                // The field keeps the focus, and with it these stay.
+                row.kid(
+                    button("", part, tapped)
+                        .set("tabindex", "-1")
+                        .on("pointerdown", |event| event.prevent_default())
+                        .on("mousedown", |event| event.prevent_default()),
+                )
+            },
+        );
+        vec![row]
     }
 }

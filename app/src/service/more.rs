@@ -24,6 +24,7 @@ pub(super) fn more(draft: Draft) -> El {
         .kid(unit(draft))
         .kid(line(VisitField::PressureIn, "", pick(Unit::Psi, Unit::Bar)))
         .kid(line(VisitField::PressureOut, "", pick(Unit::Psi, Unit::Bar)))
+        .kid(draft.line(VisitField::SinceWash, hint(CareLabel::SinceWashHint), Unit::of(Dimension::Time), Unit::Day))
         .kid(line(
             VisitField::DrainFlow,
             hint(CareLabel::DrainFlowHint),

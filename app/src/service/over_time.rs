@@ -82,6 +82,10 @@ fn charts(look: Look, card: &Card, clean: Option<Pressure>) -> Vec<El> {
         let clean = clean.map(|clean| pressure.from_si(clean.value));
         parts.push(figure(look, CardLabel::LostByVisit, lost.points, pressure, clean, &said));
     }
+    if let Some(run) = &card.run {
+        let name = el("h3", "").text(manner.label(CardLabel::RunByDrop));
+        parts.push(el("div", "card-run").kid(name).kid(el("p", "").text(&manner.seen_run(run))));
+    }
     parts
 }
 

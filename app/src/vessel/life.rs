@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use bedwright_job::answers::life::{LifeAnswers, LifeName};
-use bedwright_job::edit::WaterOf;
+use bedwright_job::edit::{DutyChoice, WaterOf};
 use bedwright_job::field::WaterField;
 use bedwright_job::id::Id;
 use bedwright_job::reading::life::{asked_of_analysis, asked_of_life};
@@ -15,6 +15,7 @@ use crate::desk::{Desk, Water, with_water};
 use crate::parts::how::figure_line;
 use crate::parts::live::{El, Shared, el};
 use crate::parts::signal::Kept;
+use crate::parts::typing::{text_line, typing};
 
 /// A line of the one view: what it is called, and what it says.
 type Says = fn(&LifeAnswers, Manner) -> Option<String>;
@@ -71,7 +72,16 @@ pub fn life(desk: Desk, vessel: &Id, water: Water) -> El {
             })
         })
         .kid(entries(there, LifeLabel::Analysis, LifeLabel::AnalysisHint, true))
-        .kid(entries(there, LifeLabel::OfTheBed, LifeLabel::OfMemory, false))
+        .kid(entries(there, LifeLabel::OfTheBed, LifeLabel::OfMemory, false).kid(grounds_of(there)))
+}
+
+/// Where what was typed of the bed comes from.
+fn grounds_of(there: There) -> El {
+    let desk = there.desk;
+    let text = move || there.duty().grounds.clone();
+    let write = move |text: String| there.choose(DutyChoice::Grounds(text));
+    let field = typing(desk.turned, text, write, move || desk.pause());
+    text_line(desk.label(LifeLabel::Grounds), field).kid(el("p", "quietly").text(desk.label(LifeLabel::GroundsHint)))
 }
 
 /// The entries it is worked out from, folded.

@@ -105,6 +105,10 @@ impl NumberLine {
             (always || entry.text.trim() != manner.decimal(understood.value, 4)).then(|| manner.echo(&understood))
         };
         let supposed = assumed.clone();
+        let in_parts: Shared<bool> = {
+            let unit = unit.clone();
+            Rc::new(move || unit() == Unit::Inch)
+        };
         let shown: Shared<Option<String>> = Rc::new(move || assumed().map(|si| manner.decimal(unit().from_si(si), 3)));
         EntryField {
             id,
@@ -120,6 +124,7 @@ impl NumberLine {
             on_settle: Rc::new(settle),
             assumed: shown,
             turned: desk.turned,
+            in_parts,
             keypads: (desk.label(Label::DigitsKey), desk.label(Label::AbcKey)),
         }
         .show(move |after| {

@@ -4,6 +4,7 @@ use std::rc::Rc;
 use std::sync::Arc;
 
 use bedwright_calc::vessel::Opening;
+use bedwright_edge::focus::focus;
 use bedwright_job::Edit;
 use bedwright_job::answers::VesselAnswers;
 use bedwright_job::decimal::plain;
@@ -24,7 +25,7 @@ use super::number_line::standing_mark;
 use crate::desk::{Answers, Desk, with_answers};
 use crate::parts::choice::{choice, pick};
 use crate::parts::entry::{EntryField, Written};
-use crate::parts::live::{El, Shared, el, small_letters};
+use crate::parts::live::{El, Shared, button, el, small_letters};
 use crate::parts::signal::{Held, Kept};
 use crate::parts::typing::{text_line, typing};
 
@@ -98,17 +99,12 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
         .kid(select(Label::UpperCollector, upper, |v| Chosen::UpperCollector(v.upper_collector)));
     let missing = move || {
         let unmeasured = there.read(|survey| there.answer(|answers| Some(answers.survey.unmeasured(survey))));
-        let names: Vec<String> = unmeasured
-            .flatten()
-            .unwrap_or_default()
-            .iter()
-            .map(|field| small_letters(desk.manner().field(*field)))
-            .collect();
-        if names.is_empty() {
-            say(Label::NothingMissing).to_owned()
-        } else {
-            format!("{} {}.", say(Label::StillMissing), names.join(", "))
-        }
+        named(there, &unmeasured.flatten().unwrap_or_default(), Label::StillMissing)
+            .unwrap_or_else(|| vec![el("span", "").text(say(Label::NothingMissing))])
+    };
+    let misread = move || {
+        let fields = there.answer(|answers| Some(answers.survey.misread.keys().copied().collect::<Vec<_>>()));
+        named(there, &fields.unwrap_or_default(), Label::LookAgain).unwrap_or_default()
     };
     let fields = move || {
         let fields = there.read(asked).unwrap_or_default();
@@ -124,13 +120,41 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
             move || Some(usize::from(there.read(|v| v.path) == Some(Path::InService))),
             move |at| there.choose(Chosen::Path(if at == 1 { Path::InService } else { Path::OpenAndEmpty })),
         ))
-        .kid(el("p", "survey-missing").says(missing))
+        .kid(el("p", "survey-missing survey-named").live(missing))
+        .kid(el("p", "survey-misread survey-named").live(misread))
         .kid(tags_line(there))
         .kid(choices)
         .kid(el("div", "entries").each(fields, move |id| match SurveyField::of(id) {
             Some(field) => survey_line(there, field),
             None => el("div", "entry"),
         }))
+}
+
+/// Fields by their names, each a way to it; nothing where there are none.
+fn named(there: There, fields: &[SurveyField], head: Label) -> Option<Vec<El>> {
+    if fields.is_empty() {
+        return None;
+    }
+    let desk = there.desk;
+    let shown = there.read(asked).unwrap_or_default();
+    let mut all = vec![el("span", "").text(desk.label(head))];
+    for field in fields {
+        let name = small_letters(desk.manner().field(*field));
+        let id = id_of(*field);
+        all.push(if shown.contains(field) {
+            button("to-field", &name, move || {
+                focus(&id);
+            })
+        } else {
+            // Its field comes with another choice.
+            el("span", "").text(&name)
+        });
+    }
+    Some(all)
+}
+
+fn id_of(field: SurveyField) -> String {
+    ["survey-", field.id()].concat()
 }
 
 fn tags_line(there: There) -> El {
@@ -236,7 +260,7 @@ fn survey_line(there: There, field: SurveyField) -> El {
     let standing = move || vec![standing_mark(desk, measured.clone(), toggle.clone())];
     let supposed = assumed.clone();
     EntryField {
-        id: format!("survey-{}", field.id()),
+        id: id_of(field),
         label: manner.field(field).to_owned(),
         hint: manner.hint(field).to_owned(),
         units: units.iter().map(|unit| desk.manner().unit(*unit)).collect(),
@@ -249,6 +273,7 @@ fn survey_line(there: There, field: SurveyField) -> El {
         on_settle: Rc::new(settle),
         assumed,
         turned: desk.turned,
+        in_parts: Rc::new(move || field != SurveyField::NominalSize && unit() == Unit::Inch),
         keypads: (desk.label(Label::DigitsKey), desk.label(Label::AbcKey)),
     }
     .show(move |after| {

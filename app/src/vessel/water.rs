@@ -36,11 +36,11 @@ impl There {
         self.desk.of_job(|job| read(&job.site.body))
     }
 
-    fn duty(self) -> Arc<VesselDuty> {
+    pub(super) fn duty(self) -> Arc<VesselDuty> {
         self.vessel.with(|id| self.site(|site| Some(site.duty_of(id)))).unwrap_or_default()
     }
 
-    fn choose(self, choice: DutyChoice) {
+    pub(super) fn choose(self, choice: DutyChoice) {
         self.desk.edit(Edit::Duty { vessel: self.vessel.get(), choice });
     }
 

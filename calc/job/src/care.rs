@@ -8,6 +8,7 @@
 //! | [`forecast`] | when the outlet reaches its limit |
 //! | [`surface`] | media lost |
 //! | [`seen`] | meter and pressures from visit to visit |
+//! | [`run`] | how long it runs from wash to wash, by the pressures that were seen |
 //! | [`card`] | what the card of a tag says |
 //! | [`question`] | readings that contradict each other, or the vessel |
 //! | [`due`] | what is due over all jobs |
@@ -24,6 +25,7 @@ pub mod forecast;
 pub mod happened;
 pub mod question;
 pub mod replacement;
+pub mod run;
 pub mod seen;
 pub mod surface;
 pub mod visit;

@@ -11,6 +11,9 @@ impl Day {
     /// The first of all, for where no day is known.
     pub const FIRST: Day = Day(0);
 
+    /// The last that can be written with four digits of the year.
+    pub const LAST: Day = Day(3_652_364);
+
     /// The day of a text; nothing where it is none.
     ///
     /// ```
@@ -100,6 +103,11 @@ mod tests {
     #![allow(clippy::unwrap_used)] // Tests say so by panicking.
 
     use super::Day;
+
+    #[test]
+    fn the_last_day_is_the_last_of_the_year_9999() {
+        assert_eq!(Day::LAST.text(), "9999-12-31");
+    }
 
     #[test]
     fn every_day_of_six_centuries_comes_back() {

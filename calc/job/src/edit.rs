@@ -260,7 +260,7 @@ pub enum Choice {
 }
 
 /// A choice of what a vessel is asked to do.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum DutyChoice {
     /// What its bed is there for; none for what is usual for its media.
     Purpose(Option<Purpose>),
@@ -268,6 +268,8 @@ pub enum DutyChoice {
     Regime(Regime),
     /// How it shares the site's flow.
     Arrangement(Arrangement),
+    /// Where what was typed of its bed's life comes from.
+    Grounds(String),
 }
 
 /// A choice of what vessels are looked for.
@@ -492,6 +494,7 @@ fn change(job: &mut Job, edit: Edit) -> Result<Inverse, Refused> {
             let choice = match choice {
                 DutyChoice::Purpose(to) => DutyChoice::Purpose(std::mem::replace(&mut duty.purpose, to)),
                 DutyChoice::Regime(to) => DutyChoice::Regime(std::mem::replace(&mut duty.regime, to)),
+                DutyChoice::Grounds(to) => DutyChoice::Grounds(std::mem::replace(&mut duty.grounds, to)),
                 DutyChoice::Arrangement(to) => DutyChoice::Arrangement(std::mem::replace(&mut duty.arrangement, to)),
             };
             job.site.body.tidy();

@@ -40,7 +40,7 @@ mod unit;
 
 use serde::{Deserialize, Serialize};
 
-pub use fraction::fraction_text;
+pub use fraction::{fraction_text, with_part};
 use glyph::glyphs;
 use number::{Doubt, Reader};
 use quantity::quantity;

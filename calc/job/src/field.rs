@@ -242,6 +242,8 @@ fields! {
         ReadingDepth3 = "reading_depth_3": Length,
         /// Its service time.
         ReadingTime3 = "reading_time_3": Time,
+        /// The loss of pressure at which it is washed.
+        TerminalDrop = "terminal_drop": Pressure,
     }
 }
 

@@ -3,7 +3,7 @@
 use serde_json::{Map, Value};
 
 use crate::back::{self, Back};
-use crate::edit::Edit;
+use crate::edit::{DutyChoice, Edit};
 use crate::job::Job;
 use crate::sections::SectionName;
 use crate::sections::loading::TagChange;
@@ -162,6 +162,10 @@ fn same_place(a: &Edit, b: &Edit) -> bool {
             v == w && s == t && same_text(a, b)
         }
         (Edit::Supply(a), Edit::Supply(b)) => a.same_place(b),
+        (
+            Edit::Duty { vessel: v, choice: DutyChoice::Grounds(_) },
+            Edit::Duty { vessel: w, choice: DutyChoice::Grounds(_) },
+        ) => v == w,
         (Edit::VesselNotes { vessel: v, .. }, Edit::VesselNotes { vessel: w, .. }) => v == w,
         (Edit::Tags { vessel: v, .. }, Edit::Tags { vessel: w, .. }) => v == w,
         (Edit::Quote(a), Edit::Quote(b)) => a.same_place(b),

@@ -537,4 +537,10 @@ pub enum Term {
     Bulking,
     /// What a drum holds.
     DrumVolume,
+    /// Time since a filter was washed.
+    SinceWash,
+    /// Pressure a filter was seen to lose.
+    DropSeen,
+    /// The loss of pressure at which a filter is washed.
+    TerminalDrop,
 }

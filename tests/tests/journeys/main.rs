@@ -34,6 +34,7 @@ mod engines;
 mod faults;
 mod filter;
 mod finds;
+mod first_minute;
 mod folder;
 mod install;
 mod keep;

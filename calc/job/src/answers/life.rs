@@ -74,6 +74,8 @@ pub struct LifeAnswers {
     pub problems: Vec<Problem>,
     /// What was judged of the water.
     pub verdicts: Vec<Verdict>,
+    /// Where what was typed of the bed comes from, in the person's words; empty where nobody said.
+    pub grounds: String,
 }
 
 /// What a bed is worked out from besides its reading.
@@ -185,11 +187,13 @@ impl LifeAnswers {
 
     /// Water that washing takes in a year, where the bed is washed and it is known how long and how often.
     fn wash(&mut self, bed: &Bed) {
-        let interval = self.lines.iter().find(|(name, _)| *name == LifeName::RunLength).and_then(|(_, figure)| {
+        let run = |wanted: LifeName| {
+            let (_, figure) = self.lines.iter().find(|(name, _)| *name == wanted)?;
             let Amount::Time(time) = figure.value else { return None };
             Some(Known { value: time, basis: figure.basis, source: figure.formula.source() })
-        });
-        let interval = bed.reading.wash_interval.or(interval);
+        };
+        // What was typed goes before what was seen, and that before what is worked out.
+        let interval = bed.reading.wash_interval.or(run(LifeName::RunByDrop)).or(run(LifeName::RunLength));
         let setting = bed.water.backwash.as_ref().and_then(|washed| washed.settings.get(washed.chosen?));
         let (Some(interval), Some(minutes), Some(setting)) = (interval, bed.reading.wash_time, setting) else { return };
         if interval.value.value > 0.0 && minutes.value.value > 0.0 && self.year.wash_water.is_none() {

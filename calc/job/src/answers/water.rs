@@ -7,6 +7,7 @@ use bedwright_calc::hydraulics::{
     Backwash, Bed, CleanDrop, Lines, Packing, Service, WindowRow, backwash, lines, packing, service,
     service::backwash_rules, window,
 };
+use bedwright_calc::life::DropReading;
 use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::{Figure, Known, Length, Pressure, Problem, Temperature, Verdict, kelvins};
 
@@ -14,6 +15,7 @@ use bedwright_calc::water::Water;
 
 use super::VesselAnswers;
 use super::life::{Expected, LifeAnswers, life_answers};
+use crate::care::run::drops_of_vessel;
 use crate::edit::WaterOf;
 use crate::evidence::{Evidence, EvidenceRead, evidence_of, read_evidence};
 use crate::field::WaterField;
@@ -31,6 +33,8 @@ pub struct WaterAsked {
     pub duty: Arc<VesselDuty>,
     /// What was seen of its bed.
     pub evidence: Arc<Vec<Evidence>>,
+    /// Pressures it was seen to lose after washes.
+    pub drops: Arc<Vec<DropReading>>,
 }
 
 impl WaterAsked {
@@ -45,6 +49,7 @@ impl WaterAsked {
             conditions: Arc::new(conditions),
             duty: site.duty_of(vessel),
             evidence: Arc::new(evidence_of(job, vessel)),
+            drops: Arc::new(drops_of_vessel(job, vessel)),
         }
     }
 }
@@ -74,6 +79,8 @@ pub struct WaterAnswers {
     pub verdicts: Vec<Verdict>,
     /// What was seen of the bed.
     pub evidence: Arc<Vec<Evidence>>,
+    /// Pressures it was seen to lose after washes.
+    pub drops: Arc<Vec<DropReading>>,
     /// How long the bed lasts; nothing while an entry of it makes no sense.
     pub life: LifeAnswers,
 }
@@ -143,6 +150,7 @@ fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> Water
         problems: Vec::new(),
         verdicts: Vec::new(),
         evidence: asked.evidence.clone(),
+        drops: asked.drops.clone(),
         life: LifeAnswers::default(),
         reading,
     };
@@ -209,6 +217,7 @@ fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> Water
     }
     if answers.reading.is_life_whole() {
         answers.life = life_answers(vessel, &answers);
+        asked.duty.grounds.trim().clone_into(&mut answers.life.grounds);
         for verdict in &answers.life.verdicts {
             let at = answers.verdicts.partition_point(|there| there.mark >= verdict.mark);
             answers.verdicts.insert(at, verdict.clone());

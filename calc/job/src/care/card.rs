@@ -10,6 +10,7 @@ use super::bed_life::{BedLife, Lives};
 use super::forecast::{Forecast, Reached, forecast};
 use super::happened::{Expected, Place, expected_of};
 use super::question::{Question, questions};
+use super::run::{SeenRun, seen_run};
 use super::seen::{Seen, seen};
 use super::surface::{SurfaceAnswer, surface};
 use super::visit::{Drain, Test, TestUnit, Visit, VisitField, read_test};
@@ -210,6 +211,8 @@ pub struct Card {
     pub surface: SurfaceAnswer,
     /// What meter and pressures showed from visit to visit.
     pub seen: Vec<Seen>,
+    /// What its pressures say of how long it runs from wash to wash; nothing where no visit says how long ago that was.
+    pub run: Option<SeenRun>,
     /// What is asked about.
     pub questions: Vec<Question>,
     /// Visits whose meter shows less than before.
@@ -299,6 +302,7 @@ pub fn card(
         forecast,
         surface,
         seen: seen(lives, &bed),
+        run: seen_run(job, place, &bed),
         questions: Vec::new(),
         fell: fell.unwrap_or_default(),
         waiting: waiting.cloned().collect(),

@@ -93,6 +93,8 @@ pub enum VisitField {
     PressureIn,
     /// Pressure after it.
     PressureOut,
+    /// Time since the filter was washed.
+    SinceWash,
     /// Flow at the drain, by bucket and watch.
     DrainFlow,
     /// How long the drain was watched.
@@ -111,6 +113,7 @@ ids!(VisitField {
     Outlet = "outlet",
     PressureIn = "pressure_in",
     PressureOut = "pressure_out",
+    SinceWash = "since_wash",
     DrainFlow = "drain_flow",
     DrainMinutes = "drain_minutes",
     Temperature = "temperature",
@@ -127,7 +130,7 @@ impl VisitField {
             VisitField::Inlet | VisitField::Outlet => Dimension::Ratio,
             VisitField::PressureIn | VisitField::PressureOut => Dimension::Pressure,
             VisitField::DrainFlow => Dimension::VolumeFlow,
-            VisitField::DrainMinutes => Dimension::Time,
+            VisitField::DrainMinutes | VisitField::SinceWash => Dimension::Time,
             VisitField::Temperature => Dimension::Temperature,
             VisitField::Tape => Dimension::Length,
             VisitField::Salt => Dimension::Mass,

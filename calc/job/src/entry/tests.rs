@@ -3,6 +3,7 @@
 
 mod accepted;
 mod marks;
+mod parts;
 mod properties;
 mod refused;
 mod saved;

@@ -114,6 +114,11 @@ impl On<'_> {
             let said = manner.sentence(CardLabel::CleanSaid, &[("loss", &manner.pressure(clean))]);
             rows.push(self.fact("clean", CareLabel::ChartPressure, said));
         }
+        if let Some(run) = &card.run {
+            let name = manner.label(CardLabel::RunByDrop).to_owned();
+            let cells = vec![Cell::Text(name), Cell::Text(manner.seen_run(run))];
+            rows.push(Row::new("fact:run", RowKind::Item, cells));
+        }
         let day = |day: Option<Day>| day.map_or_else(|| "–".to_owned(), Day::text);
         let before: Vec<String> =
             card.before.iter().map(|(from, to)| [&day(*from), " – ", &day(*to)].concat()).collect();
@@ -181,6 +186,7 @@ impl On<'_> {
     fn more(&self, visit: &Visit) -> Vec<String> {
         let manner = self.manner;
         let fields = [
+            VisitField::SinceWash,
             VisitField::DrainFlow,
             VisitField::DrainMinutes,
             VisitField::Temperature,

@@ -2,8 +2,8 @@
 
 use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::quantity::{
-    Assumption, Concentration, Known, Length, MassDensity, Term, Time, Velocity, VolumeRate, cubic_metres_per_second,
-    kilograms_per_cubic_metre, metres, metres_per_second, seconds,
+    Assumption, Concentration, Known, Length, MassDensity, Pressure, Term, Time, Velocity, VolumeRate,
+    cubic_metres_per_second, kilograms_per_cubic_metre, metres, metres_per_second, pascals, seconds,
 };
 
 use super::site::Reader;
@@ -73,6 +73,8 @@ pub struct LifeReading {
     pub iron_factor: Known<f64>,
     /// Share of a bed that may go before it is filled up.
     pub refill_share: Known<f64>,
+    /// Loss of pressure at which it is washed.
+    pub terminal_drop: Option<Known<Pressure>>,
     /// How long a wash takes.
     pub wash_time: Option<Known<Time>>,
     /// Time between two washes.
@@ -140,7 +142,7 @@ pub fn asked_of_life(purpose: Purpose) -> &'static [WaterField] {
             F::WashTime,
             F::WashInterval,
         ],
-        Purpose::Sediment => &[F::MediaCapacity, F::OutletLimit, F::WashTime],
+        Purpose::Sediment => &[F::MediaCapacity, F::OutletLimit, F::TerminalDrop, F::WashTime],
         Purpose::IronManganese => &[F::MediaCapacity, F::UsableShare, F::WashTime, F::WashInterval],
         Purpose::AnionExchange | Purpose::Other => {
             &[F::InletConcentration, F::OutletLimit, F::MediaCapacity, F::UsableShare, F::WashTime, F::WashInterval]
@@ -193,6 +195,7 @@ pub(super) fn read_life(
     let (usable, dose) = (own(F::UsableShare), own(F::SaltDose));
     let resin_capacity = held(own(F::ResinCapacity));
     let (reserve, iron_factor, refill) = (own(F::Reserve), own(F::IronFactor), own(F::RefillShare));
+    let terminal_drop = own(F::TerminalDrop).map(|known| with(known, pascals));
     let wash_time = own(F::WashTime).map(|known| with(known, seconds));
     let wash_interval = own(F::WashInterval).map(|known| with(known, seconds));
     let mut readings = Vec::new();
@@ -242,6 +245,7 @@ pub(super) fn read_life(
         reserve: or(F::Reserve, reserve, Assumption::SoftenerReserve),
         iron_factor: or(F::IronFactor, iron_factor, Assumption::IronFactor),
         refill_share: or(F::RefillShare, refill, Assumption::RefillShare),
+        terminal_drop,
         wash_time,
         wash_interval,
         readings,
@@ -288,6 +292,7 @@ pub fn life_field_of(term: Term, vessel: &Id) -> Option<(WaterOf, WaterField)> {
         Term::IronFactor => F::IronFactor,
         Term::RefillShare => F::RefillShare,
         Term::ServiceTime => F::ReadingTime1,
+        Term::TerminalDrop => F::TerminalDrop,
         _ => return None,
     };
     let of = if WaterField::OF_ANALYSIS.contains(&field) { WaterOf::Site } else { WaterOf::Vessel(vessel.clone()) };

@@ -27,6 +27,7 @@ pub(super) fn write(site: &SiteConditions) -> Value {
         fields.text("regime", regime_id(duty.regime));
         fields.text("arrangement", arrangement_id(duty.arrangement));
         put_entries(&mut fields, &duty.entries);
+        fields.text_unless_empty("grounds", &duty.grounds);
         let mut grains = Written::default();
         for (layer, entries) in &duty.grains {
             let mut of_layer = Written::default();
@@ -81,6 +82,7 @@ fn read_duty(duty: Value) -> Result<VesselDuty, String> {
         ARRANGEMENTS.iter().copied().find(|there| arrangement_id(*there) == id)
     });
     let entries = take_entries(&mut duty);
+    let grounds = duty.text_or_empty("grounds");
     let mut grains: Vec<(Id, Entries)> = Vec::new();
     for (layer, of_layer) in duty.map("grains") {
         let mut of_layer = Taken::of(of_layer);
@@ -91,7 +93,7 @@ fn read_duty(duty: Value) -> Result<VesselDuty, String> {
             duty.refuse(["grains: ", unknown].concat());
         }
     }
-    Ok(VesselDuty { purpose, regime, arrangement, entries, grains, unknown: duty.rest()? })
+    Ok(VesselDuty { purpose, regime, arrangement, entries, grounds, grains, unknown: duty.rest()? })
 }
 
 pub(super) fn take_entries(from: &mut Taken) -> Entries {

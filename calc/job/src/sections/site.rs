@@ -80,6 +80,8 @@ pub struct VesselDuty {
     pub arrangement: Arrangement,
     /// What was typed of it.
     pub entries: Entries,
+    /// Where what was typed of the bed's life comes from: a paper, a test, a person.
+    pub grounds: String,
     /// What was typed of the grains of its layers, by the layer's id and in its order.
     pub grains: Vec<(Id, Entries)>,
     /// What this version doesn't know.
@@ -93,6 +95,7 @@ impl Default for VesselDuty {
             regime: Regime::Backwashed,
             arrangement: Arrangement::Single,
             entries: Entries::default(),
+            grounds: String::new(),
             grains: Vec::new(),
             unknown: Unknown::new(),
         }

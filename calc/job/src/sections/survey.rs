@@ -195,6 +195,28 @@ impl VesselSurvey {
         }
     }
 
+    /// One of the same make as the last that was surveyed: its shape and what is built in, and the riser's diameter as an
+    /// assumption. Nothing that must be measured is carried over.
+    #[must_use]
+    pub fn like(id: Id, last: &VesselSurvey) -> VesselSurvey {
+        let mut vessel = VesselSurvey {
+            path: last.path,
+            diameter_way: last.diameter_way,
+            bottom_head: last.bottom_head,
+            top_head: last.top_head,
+            opening: last.opening,
+            riser: last.riser,
+            collector: last.collector,
+            upper_collector: last.upper_collector,
+            ..VesselSurvey::new(id)
+        };
+        if let Some(riser) = last.entries.get(&SurveyField::RiserOutsideDiameter) {
+            let assumed = SurveyEntry { standing: Standing::Assumed, ..riser.clone() };
+            vessel.entries.insert(SurveyField::RiserOutsideDiameter, assumed);
+        }
+        vessel
+    }
+
     /// How many vessels it stands for: its tags, or one.
     #[must_use]
     pub fn count(&self) -> u32 {

@@ -10,6 +10,7 @@ use super::{CardLabel, CareLabel, Label, Manner};
 use crate::care::card::{Card, CareMark, CareReason, HowLong};
 use crate::care::forecast::{Forecast, NotYet};
 use crate::care::question::{Asked, Question};
+use crate::care::run::SeenRun;
 use crate::care::surface::Compared;
 use crate::care::visit::{Drain, Test, TestUnit, Visit, VisitField, read_test};
 use crate::day::Day;
@@ -147,6 +148,7 @@ impl Manner {
             VisitField::PressureIn => CareLabel::PressureIn,
             VisitField::PressureOut => CareLabel::PressureOut,
             VisitField::DrainFlow => CareLabel::DrainFlow,
+            VisitField::SinceWash => CareLabel::SinceWash,
             VisitField::DrainMinutes => CareLabel::DrainMinutes,
             VisitField::Temperature => CareLabel::WaterTemperature,
             VisitField::Tape => CareLabel::Tape,
@@ -204,6 +206,24 @@ impl Manner {
             Err(NotYet::NoInlet) => because(self.label(Text::NoInlet)),
             Err(NotYet::Limit) => because(self.label(Text::LimitBetween)),
             Err(NotYet::Problem(problem)) => because(&self.curve_problem(problem)),
+        }
+    }
+
+    /// How long a filter runs from wash to wash by the pressures that were seen.
+    #[must_use]
+    pub fn seen_run(&self, run: &SeenRun) -> String {
+        match run {
+            SeenRun::NoTerminal => self.label(CardLabel::RunNoTerminal).to_owned(),
+            SeenRun::Untold(problem) => self.problem(problem),
+            SeenRun::Told(run, count) => {
+                let time = self.lifetime(run.time.value);
+                let said = self.sentence(CardLabel::RunSaid, &[("time", &time), ("count", &count.to_string())]);
+                let range = run.range.map(|(low, high)| {
+                    let ends = [("low", &*self.lifetime(low)), ("high", &self.lifetime(high))];
+                    [" ", &self.sentence(CardLabel::RunRange, &ends)].concat()
+                });
+                said + &range.unwrap_or_default()
+            }
         }
     }
 

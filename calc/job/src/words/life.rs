@@ -156,7 +156,10 @@ impl Manner {
             let each = if count > 1 { [" ", self.label(LifeLabel::EachOf)].concat() } else { String::new() };
             [self.label(LifeLabel::InYearQuoted), &each, self.colon(), &year].concat()
         });
-        let parts: Vec<String> = [lasts, year].into_iter().flatten().collect();
+        let grounds = (!life.grounds.is_empty())
+            .then(|| self.sentence(LifeLabel::GroundsSaid, &[("grounds", life.grounds.trim_end_matches('.'))]));
+        let grounds = grounds.filter(|_| lasts.is_some());
+        let parts: Vec<String> = [lasts, year, grounds].into_iter().flatten().collect();
         (!parts.is_empty()).then(|| [&parts.join("; "), "."].concat())
     }
 

@@ -170,6 +170,7 @@ fn of_the_water() -> impl Strategy<Value = Edit> {
         purposes,
         one_of(REGIMES).prop_map(DutyChoice::Regime),
         one_of(ARRANGEMENTS).prop_map(DutyChoice::Arrangement),
+        text().prop_map(DutyChoice::Grounds),
     ];
     let of = prop_oneof![
         Just(WaterOf::Site),

@@ -1,6 +1,7 @@
 //! How long a bed lasts, from what was typed: one view, its figures, and what a mistake does.
 
 use bedwright_calc::fill::Role;
+use bedwright_calc::hydraulics::Purpose;
 use bedwright_calc::material::Pack;
 use bedwright_calc::quantity::Mark;
 use bedwright_job::answers::life::{LifeName, LimitedBy};
@@ -9,12 +10,15 @@ use bedwright_job::answers::water::{WaterAnswers, WaterAsked, bed_expected, wate
 use bedwright_job::care::card::{CareMark, CareReason, HowLong};
 use bedwright_job::care::due::card_of;
 use bedwright_job::care::happened::{Happened, Place, What};
-use bedwright_job::care::visit::{TestUnit, Visit};
+use bedwright_job::care::run::SeenRun;
+use bedwright_job::care::visit::{TestUnit, Visit, VisitField};
 use bedwright_job::day::Day;
-use bedwright_job::edit::{Edit, LayerChoice, WaterOf};
+use bedwright_job::edit::{DutyChoice, Edit, LayerChoice, WaterOf};
 use bedwright_job::entry::{Entry, Unit};
 use bedwright_job::field::WaterField;
 use bedwright_job::id::Id;
+use bedwright_job::papers::calculation_sheet;
+use bedwright_job::saved::{job_text, read_job};
 use bedwright_job::sections::survey::{Standing, SurveyEntry};
 use bedwright_job::words::Manner;
 use bedwright_job::{Job, apply};
@@ -122,6 +126,75 @@ fn a_carbon_bed_that_holds_ten_years_of_chlorine_is_changed_as_usual_all_the_sam
     let place = Place { vessel: vessel.id.clone(), tag: vessel.tags.first().cloned().unwrap_or_default() };
     let card = card_of(&job, &place, Day::of("2026-01-15").unwrap());
     assert!(matches!(card.life.map(|life| life.long), Some(HowLong::Usual { months: 12, .. })));
+}
+
+/// By hand: 2 psi a day after the wash, 4 after two, 6 after three, so that 10 psi are lost after five days.
+#[test]
+fn a_filter_says_how_long_it_runs_by_the_pressures_that_visits_saw() {
+    let (mut job, _) = worked("sand_20x30", &[]);
+    let device = Id::new("test");
+    let vessel = job.survey.body.vessels[0].clone();
+    let place = Place { vessel: vessel.id.clone(), tag: vessel.tags.first().cloned().unwrap_or_default() };
+    let purpose = DutyChoice::Purpose(Some(Purpose::Sediment));
+    apply(&mut job, Edit::Duty { vessel: vessel.id.clone(), choice: purpose }, &device).unwrap();
+    let typed = |text: &str, unit: Unit| Some(Entry { text: text.to_owned(), unit, meaning: None });
+    let manner = Manner::default();
+    let today = Day::of("2026-03-01").unwrap();
+    let answers = vessel_answers(&vessel, &job.plan_of(&vessel.id));
+    for (at, (days, after)) in [("1", "48"), ("2", "46"), ("3", "44")].into_iter().enumerate() {
+        let on = Day::of("2026-01-01").unwrap().plus(at as i64).text();
+        let id = Id::new(&format!("v{at}"));
+        let mut visit = Visit::new(id, on, place.vessel.clone(), place.tag.clone(), TestUnit::MilligramPerLitre);
+        visit.put(VisitField::PressureIn, typed("50", Unit::Psi));
+        visit.put(VisitField::PressureOut, typed(after, Unit::Psi));
+        visit.put(VisitField::SinceWash, typed(days, Unit::Day));
+        apply(&mut job, Edit::AddRecord(visit.record()), &device).unwrap();
+    }
+    assert_eq!(card_of(&job, &place, today).run, Some(SeenRun::NoTerminal));
+    let water = water_answers(&answers, &WaterAsked::of(&job, &vessel.id));
+    assert!(water.life.missing.contains(&WaterField::TerminalDrop));
+    let of = WaterOf::Vessel(vessel.id.clone());
+    let entry = typed("10", Unit::Psi).map(|entry| SurveyEntry { entry, standing: Standing::Measured });
+    apply(&mut job, Edit::Water { of, field: WaterField::TerminalDrop, entry }, &device).unwrap();
+    let Some(SeenRun::Told(run, 3)) = card_of(&job, &place, today).run else { panic!("a run") };
+    assert!((run.time.value.value / 86_400.0 - 5.0).abs() < 1e-9);
+    let water = water_answers(&answers, &WaterAsked::of(&job, &vessel.id));
+    assert!((figure(&water, LifeName::RunByDrop).unwrap() / 86_400.0 - 5.0).abs() < 1e-9);
+    assert!(water.life.missing.iter().all(|field| *field != WaterField::MediaCapacity), "{:?}", water.life.missing);
+    let said = manner.seen_run(&SeenRun::Told(run, 3));
+    assert!(said.starts_with("5.0 days") || said.starts_with("5 days"), "{said}");
+    // Another bed begins anew: what was read of the one before says nothing of it.
+    let what = What::Changeout { place: place.clone() };
+    let happened =
+        Happened { id: Id::new("h"), day: "2026-02-01".to_owned(), at: String::new(), by: String::new(), what };
+    apply(&mut job, Edit::AddRecord(happened.record()), &device).unwrap();
+    assert_eq!(card_of(&job, &place, today).run, None);
+    assert!(WaterAsked::of(&job, &vessel.id).drops.is_empty());
+}
+
+#[test]
+fn where_typed_figures_come_from_stands_on_the_calculation_sheet_and_in_the_quote() {
+    let entries = [
+        (WaterField::DailyUse, "300", Unit::UsGallonPerDay),
+        (WaterField::Chlorine, "1", Unit::MilligramPerLitre),
+        (WaterField::MediaCapacity, "100", Unit::GramPerLitre),
+    ];
+    let (mut job, _) = worked("carbon_coconut_12x40", &entries);
+    let vessel = job.survey.body.vessels[0].clone();
+    let grounds = "a paper that came with the bags (invented)";
+    let choice = DutyChoice::Grounds(grounds.to_owned());
+    let inverse = apply(&mut job, Edit::Duty { vessel: vessel.id.clone(), choice }, &Id::new("test")).unwrap();
+    let answers = vessel_answers(&vessel, &job.plan_of(&vessel.id));
+    let water = water_answers(&answers, &WaterAsked::of(&job, &vessel.id));
+    let manner = Manner::default();
+    assert!(manner.life_quoted(&water.life, 1).unwrap().contains(grounds));
+    let paper = calculation_sheet(&job, &answers, Some(&water), manner, "2026-01-01");
+    assert!(format!("{:?}", paper.rows).contains(grounds));
+    // It is kept with the job.
+    let read = read_job(&job_text(&job)).unwrap();
+    assert_eq!(read.site.body.duty_of(&vessel.id).grounds, grounds);
+    apply(&mut job, inverse.unwrap(), &Id::new("test")).unwrap();
+    assert_eq!(job.site.body.duty_of(&vessel.id).grounds, "");
 }
 
 #[test]

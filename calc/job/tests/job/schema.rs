@@ -175,6 +175,7 @@ fn duty() -> Value {
             "regime": described(ids(REGIMES, regime_id), "How water goes through it."),
             "arrangement": described(ids(ARRANGEMENTS, arrangement_id), "How it shares the flow with others of its kind."),
             "entries": reference("water_entries_1"),
+            "grounds": described(json!({ "type": "string" }), "Where what was typed of the bed's life comes from."),
             "grains": {
                 "type": "object", "propertyNames": reference("id"),
                 "additionalProperties": {

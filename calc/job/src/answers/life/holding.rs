@@ -6,6 +6,7 @@ use bedwright_calc::life::carbon::{
     Freundlich, bed_volumes_until, capacity_of, carbon_use, chlorine_left, contact_time_needed, half_time,
 };
 use bedwright_calc::life::oxidant::{Oxidant, oxidant_demand};
+use bedwright_calc::life::run_by_drop;
 use bedwright_calc::life::sensitivity::sensitivities;
 use bedwright_calc::life::softening::{Softener, softened};
 use bedwright_calc::life::yearly::wash_water_in_year;
@@ -168,6 +169,10 @@ impl LifeAnswers {
 
     pub(super) fn sediment(&mut self, bed: &Bed) -> Result<(), Problem> {
         let reading = bed.reading;
+        let by_drop = self.by_drop(bed);
+        if by_drop && (reading.solids.is_none() || reading.capacity.is_none()) {
+            return Ok(());
+        }
         let solids = self.needs(reading.solids, WaterField::SuspendedSolids);
         let capacity = self.needs(reading.capacity, WaterField::MediaCapacity);
         let (Some(inlet), Some(capacity), Some(average)) = (solids, capacity, bed.average) else { return Ok(()) };
@@ -177,6 +182,24 @@ impl LifeAnswers {
         let run = holding_life(&HoldingBed { volume: bed.volume, capacity, usable, inlet, outlet, average })?;
         self.put(LifeName::RunLength, &run);
         Ok(())
+    }
+
+    /// How long it runs by the pressures that were seen; whether they tell.
+    fn by_drop(&mut self, bed: &Bed) -> bool {
+        if bed.water.drops.is_empty() {
+            return false;
+        }
+        let Some(terminal) = self.needs(bed.reading.terminal_drop, WaterField::TerminalDrop) else { return false };
+        match run_by_drop(&bed.water.drops, &terminal) {
+            Ok(run) => {
+                self.put(LifeName::RunByDrop, &run.time);
+                true
+            }
+            Err(problem) => {
+                self.problems.push(problem);
+                false
+            }
+        }
     }
 
     pub(super) fn iron(&mut self, bed: &Bed) -> Result<(), Problem> {

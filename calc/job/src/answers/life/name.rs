@@ -73,6 +73,8 @@ pub enum LifeName {
     RinseHigh,
     /// Time between two washes.
     RunLength,
+    /// The same by the pressure that was seen to be lost.
+    RunByDrop,
     /// Oxygen that iron and manganese ask for.
     Oxygen,
     /// Chlorine that they ask for.
@@ -119,6 +121,7 @@ impl LifeName {
         LifeName::RinseLow,
         LifeName::RinseHigh,
         LifeName::RunLength,
+        LifeName::RunByDrop,
         LifeName::Oxygen,
         LifeName::ChlorineDemand,
         LifeName::Permanganate,

@@ -316,6 +316,9 @@ fn of_life(lines: &mut Lines, water: &WaterAnswers, manner: Manner) {
     for (name, figure) in &life.lines {
         lines.whole(manner.life_name(*name), figure);
     }
+    if !life.grounds.is_empty() {
+        lines.remark(&manner.sentence(LifeLabel::GroundsSaid, &[("grounds", &life.grounds)]));
+    }
     if let Some(expected) = &life.expected {
         lines.whole(manner.label(LifeLabel::ExpectedLife), &expected.time);
     }

@@ -22,6 +22,18 @@ CardLabel {
     SameFlow = "Pressures compare only when they are read at the same flow."
         / "Las presiones solo se comparan si se leen con el mismo caudal."
         / "Les pressions ne se comparent que si elles sont lues au même débit.",
+    RunByDrop = "Between two washes, by its pressures"
+        / "Entre dos lavados, según sus presiones"
+        / "Entre deux lavages, d’après ses pressions",
+    RunSaid = "{time}, by a straight line through {count} readings of the same flow. Where a cake closes the surface the loss rises faster."
+        / "{time}, por una recta a través de {count} lecturas con el mismo caudal. Si una torta cierra la superficie, la pérdida sube más deprisa."
+        / "{time}, par une droite à travers {count} relevés au même débit. Si un gâteau ferme la surface, la perte monte plus vite.",
+    RunRange = "Nine runs of ten end between {low} and {high}."
+        / "Nueve de cada diez terminan entre {low} y {high}."
+        / "Neuf sur dix finissent entre {low} et {high}.",
+    RunNoTerminal = "Type on the vessel's page, under media life, at which loss of pressure it is washed; then these readings tell how long a run lasts."
+        / "Escriba en la página del recipiente, en la vida del medio, con qué pérdida de presión se lava; entonces estas lecturas dicen cuánto dura."
+        / "Saisissez sur la page de la cuve, sous la durée de vie du média, à quelle perte de pression on lave ; ces relevés disent alors combien de temps cela dure.",
     BehindCharts = "Readings behind the charts" / "Lecturas de los gráficos" / "Lectures des graphiques",
     ThroughBed = "Through the bed" / "A través del lecho" / "À travers le lit",
     Lost = "Lost" / "Pérdida" / "Perte",

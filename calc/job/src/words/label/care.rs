@@ -26,6 +26,10 @@ CareLabel {
     More = "More readings" / "Más lecturas" / "Autres lectures",
     PressureIn = "Pressure before" / "Presión antes" / "Pression avant",
     PressureOut = "Pressure after" / "Presión después" / "Pression après",
+    SinceWash = "Since the last wash" / "Desde el último lavado" / "Depuis le dernier lavage",
+    SinceWashHint = "with both pressures it tells how long a run lasts"
+        / "con ambas presiones dice cuánto dura entre lavados"
+        / "avec les deux pressions, cela donne la durée entre lavages",
     DrainFlow = "Drain flow" / "Caudal en el desagüe" / "Débit à l’égout",
     DrainFlowHint = "by bucket and watch" / "con cubo y reloj" / "au seau et à la montre",
     DrainMinutes = "Drain watched for" / "Desagüe observado durante" / "Égout observé pendant",

@@ -118,6 +118,16 @@ LifeLabel {
         / "Agua de enjuague para una, como mucho"
         / "Eau de rinçage pour une, au plus",
     RunLength = "Between two washes" / "Entre dos lavados" / "Entre deux lavages",
+    Grounds = "Where these figures come from" / "De dónde vienen estas cifras" / "D’où viennent ces chiffres",
+    GroundsHint = "a paper, a test, a person: it stands on the calculation sheet and the quote"
+        / "un papel, un ensayo, una persona: figura en la hoja de cálculo y en el presupuesto"
+        / "un papier, un essai, une personne : cela figure sur la note de calcul et le devis",
+    GroundsSaid = "typed figures of the bed come from: {grounds}"
+        / "las cifras escritas del lecho vienen de: {grounds}"
+        / "les chiffres saisis du lit viennent de : {grounds}",
+    RunByDrop = "Between two washes, by your readings"
+        / "Entre dos lavados, según sus lecturas"
+        / "Entre deux lavages, d’après vos relevés",
     Oxygen = "Oxygen that iron and manganese ask for"
         / "Oxígeno que piden hierro y manganeso"
         / "Oxygène que demandent fer et manganèse",
@@ -166,6 +176,7 @@ pub const fn life_name(name: LifeName) -> LifeLabel {
         LifeName::RinseLow => LifeLabel::RinseLow,
         LifeName::RinseHigh => LifeLabel::RinseHigh,
         LifeName::RunLength => LifeLabel::RunLength,
+        LifeName::RunByDrop => LifeLabel::RunByDrop,
         LifeName::Oxygen => LifeLabel::Oxygen,
         LifeName::ChlorineDemand => LifeLabel::ChlorineDemand,
         LifeName::Permanganate => LifeLabel::Permanganate,

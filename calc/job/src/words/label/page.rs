@@ -110,6 +110,7 @@ Label {
     StillMissing = "For a quote that can be defended, still to be measured:"
         / "Para una oferta defendible falta medir:"
         / "Pour un devis défendable, il reste à mesurer :",
+    LookAgain = "Look again at:" / "Mire otra vez:" / "À revoir :",
     NothingMissing = "Every figure asked for was measured."
         / "Todo lo que se pide está medido."
         / "Tout ce qui est demandé a été mesuré.",

@@ -383,6 +383,11 @@ TermName of Term {
     RegenerationInterval = "time between regenerations" / "tiempo entre regeneraciones" / "temps entre régénérations",
     Solids = "suspended solids" / "sólidos en suspensión" / "matières en suspension",
     RunLength = "run length" / "duración entre lavados" / "durée entre lavages",
+    SinceWash = "time since the wash" / "tiempo desde el lavado" / "temps depuis le lavage",
+    DropSeen = "pressure lost" / "presión perdida" / "pression perdue",
+    TerminalDrop = "loss of pressure at which it is washed"
+        / "pérdida de presión a la que se lava"
+        / "perte de pression à laquelle on lave",
     WashWater = "water for one wash" / "agua de un lavado" / "eau d’un lavage",
     Life = "expected life" / "vida esperada" / "durée de vie attendue",
     StockLength = "stock length" / "largo de venta" / "longueur vendue",

@@ -85,6 +85,7 @@ WaterName of WaterField {
     TestVelocity = "Flow per area of that test" / "Caudal por área de ese ensayo" / "Débit surfacique de cet essai",
     InletConcentration = "What comes in" / "Lo que entra" / "Ce qui entre",
     OutletLimit = "What may leave" / "Lo que puede salir" / "Ce qui peut sortir",
+    TerminalDrop = "Washed at a loss of" / "Se lava con una pérdida de" / "Lavé à une perte de",
     MediaCapacity = "What the media hold" / "Lo que retiene el medio" / "Ce que retient le média",
     UsableShare = "Share of it that is used" / "Parte de ello que se usa" / "Part qui en est utilisée",
     FreundlichFactor = "Freundlich K" / "K de Freundlich" / "K de Freundlich",
@@ -171,6 +172,9 @@ WaterHint of WaterField {
     TestVelocity = "a half-length without it says nothing"
         / "sin él una longitud de semirreducción no dice nada"
         / "sans lui une longueur de demi-réduction ne dit rien",
+    TerminalDrop = "pressure lost over the whole unit; with readings of a visit it tells the run"
+        / "presión perdida en todo el equipo; con lecturas de una visita da la duración"
+        / "pression perdue sur tout l’appareil ; avec des relevés de visite, elle donne la durée",
     MediaCapacity = "weight held by a volume of bed, from the paper of the media"
         / "peso retenido por volumen de lecho, del papel del medio"
         / "poids retenu par volume de lit, d’après le papier du média",
