@@ -97,15 +97,19 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
         .kid(select(Label::Riser, riser, |v| Chosen::Riser(v.riser)))
         .kid(select(Label::BottomCollector, collectors, |v| Chosen::Collector(v.collector)))
         .kid(select(Label::UpperCollector, upper, |v| Chosen::UpperCollector(v.upper_collector)));
+    let wrong = move || {
+        let fields = there.answer(|answers| Some(answers.survey.misread.keys().copied().collect::<Vec<_>>()));
+        fields.unwrap_or_default()
+    };
     let missing = move || {
         let unmeasured = there.read(|survey| there.answer(|answers| Some(answers.survey.unmeasured(survey))));
-        named(there, &unmeasured.flatten().unwrap_or_default(), Label::StillMissing)
+        let wrong = wrong();
+        let unmeasured: Vec<_> =
+            unmeasured.flatten().unwrap_or_default().into_iter().filter(|field| !wrong.contains(field)).collect();
+        named(there, &unmeasured, Label::StillMissing)
             .unwrap_or_else(|| vec![el("span", "").text(say(Label::NothingMissing))])
     };
-    let misread = move || {
-        let fields = there.answer(|answers| Some(answers.survey.misread.keys().copied().collect::<Vec<_>>()));
-        named(there, &fields.unwrap_or_default(), Label::LookAgain).unwrap_or_default()
-    };
+    let misread = move || named(there, &wrong(), Label::LookAgain).unwrap_or_default();
     let fields = move || {
         let fields = there.read(asked).unwrap_or_default();
         fields.iter().map(|field| field.id().to_owned()).collect::<Vec<_>>()
