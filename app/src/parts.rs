@@ -3,6 +3,7 @@
 pub mod chart;
 pub mod choice;
 pub mod drawing;
+pub mod drawing_file;
 pub mod entry;
 pub mod equation;
 pub mod how;

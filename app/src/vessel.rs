@@ -7,6 +7,7 @@ mod layers;
 mod life;
 pub mod number_line;
 mod page;
+pub mod picture;
 mod results;
 mod service;
 mod survey;

@@ -8,6 +8,7 @@
 
 pub mod address;
 pub mod camera;
+mod canvas;
 pub mod clipboard;
 pub mod clock;
 pub mod codes;
@@ -23,6 +24,7 @@ pub mod journal;
 pub mod listen;
 pub mod persist;
 pub mod photo;
+pub mod picture;
 pub mod print;
 pub mod random;
 pub mod session;

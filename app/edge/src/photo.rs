@@ -6,8 +6,9 @@
 use js_sys::Uint8Array;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, CanvasRenderingContext2d, HtmlCanvasElement, ImageBitmap};
+use web_sys::{Blob, ImageBitmap};
 
+use crate::canvas::canvas;
 use crate::fault::Fault;
 use crate::files::pick_file;
 use crate::journal::Journal;
@@ -106,19 +107,7 @@ async fn small(bytes: &[u8]) -> Result<String, NotKept> {
 }
 
 fn jpeg(picture: &ImageBitmap, wide: f64, high: f64, quality: f64) -> Result<String, Fault> {
-    let document = web_sys::window().and_then(|window| window.document()).ok_or(Fault::Blocked)?;
-    let canvas: HtmlCanvasElement = document
-        .create_element("canvas")
-        .map_err(|thrown| Fault::other(&thrown))?
-        .dyn_into()
-        .map_err(|_| Fault::Blocked)?;
-    canvas.set_width(wide as u32);
-    canvas.set_height(high as u32);
-    let context: CanvasRenderingContext2d = canvas
-        .get_context("2d")
-        .map_err(|thrown| Fault::other(&thrown))?
-        .and_then(|context| context.dyn_into().ok())
-        .ok_or(Fault::Blocked)?;
+    let (canvas, context) = canvas(wide as u32, high as u32)?;
     context
         .draw_image_with_image_bitmap_and_dw_and_dh(picture, 0.0, 0.0, wide.floor(), high.floor())
         .map_err(|thrown| Fault::other(&thrown))?;

@@ -19,10 +19,12 @@ use super::step::step;
 use super::tag::TagSheet;
 use crate::desk::{Desk, today};
 use crate::parts::drawing::section_drawing;
+use crate::parts::drawing_file::drawing_file;
 use crate::parts::live::{El, el};
 use crate::parts::sheet::printing;
 use crate::parts::signal::{Held, Worked};
 use crate::route::Route;
+use crate::vessel::picture::{filed, section_paper};
 
 /// A sheet of a vessel, told by its tag.
 pub fn sheet_page(desk: Desk, sheet: WorkSheet, vessel: &Id, tag: &str) -> El {
@@ -71,6 +73,10 @@ fn screen(of: TagSheet) -> Vec<El> {
         .when(waits, move || vec![el("p", "").text(of.say(LoadingLabel::WaitsForPlan))])
         .when(move || working.get(), move || work(of));
     parts.push(slot);
+    if of.sheet == WorkSheet::Loading {
+        let drawing = filed(desk, &of.vessel.get(), Some(&of.tag.get()));
+        parts.push(el("div", "drawing-files").kid(drawing_file(desk, "", drawing)));
+    }
     parts.push(printing(desk, move || papers(of)));
     // Interrupted anywhere, it opens there.
     if untrack(|| working.get()) {
@@ -141,8 +147,12 @@ fn papers(of: TagSheet) -> Vec<Paper> {
         manner: desk.paper_manner(),
         today: &today,
     };
-    match (&load.signed, of.sheet) {
+    let mut papers = match (&load.signed, of.sheet) {
         (Some(loaded), WorkSheet::Loading) => vec![start_up_report(&sheet, loaded), work_sheet(&sheet, of.sheet)],
         _ => vec![work_sheet(&sheet, of.sheet)],
+    };
+    if of.sheet == WorkSheet::Loading {
+        papers.extend(section_paper(desk, &of.vessel.get(), Some(&of.tag.get())));
     }
+    papers
 }

@@ -215,6 +215,7 @@ fn kind_class(kind: PaperKind) -> &'static str {
         PaperKind::Staging => "sheet-staging",
         PaperKind::Survey => "sheet-survey",
         PaperKind::BillOfMaterials => "sheet-bill",
+        PaperKind::Section => "sheet-section",
         PaperKind::Calculation => "sheet-calculation",
         PaperKind::Removal | PaperKind::Loading => "sheet-work",
         PaperKind::StartUp => "sheet-start-up",

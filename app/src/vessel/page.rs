@@ -5,19 +5,21 @@ use std::sync::Arc;
 
 use bedwright_calc::quantity::{Mark, Verdict};
 use bedwright_job::Edit;
-use bedwright_job::drawing::{Form, section_lifted};
+use bedwright_job::drawing::{Besides, Form, section_with};
 use bedwright_job::id::Id;
 use bedwright_job::words::{Label, VerdictWords};
 
 use super::backwash::backwash;
 use super::layers::layers;
 use super::life::life;
+use super::picture::{filed, loaded_of};
 use super::results::results;
 use super::service::service;
 use super::survey::survey;
 use super::water::water;
 use crate::desk::{Answers, Desk, Water, with_answers, with_water};
 use crate::parts::drawing::section_drawing;
+use crate::parts::drawing_file::drawing_file;
 use crate::parts::live::{El, Shared, button, el};
 use crate::parts::signal::{Held, Kept, Worked};
 use crate::parts::verdicts::{Sign, verdicts};
@@ -45,14 +47,18 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
     Kept::new(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
     let manner = desk.manner();
     let flow = desk.water(id);
+    let signed = {
+        let id = id.clone();
+        Worked::new(move || loaded_of(desk, &id, None))
+    };
     let drawing = Worked::new(move || {
         let form = if wide.get() {
             Form::Full { width: 420.0, height: 640.0 }
         } else {
             Form::Strip { width: 104.0, height: 520.0 }
         };
-        let lifted = with_water(flow, |water| Some(water?.expanded_surface.as_ref()?.value));
-        with_answers(answers, |answers| answers.map(|answers| Arc::new(section_lifted(answers, &manner, form, lifted))))
+        let besides = with_water(flow, |water| Besides::new(water, signed.get()));
+        with_answers(answers, |answers| Some(Arc::new(section_with(answers?, &manner, form, &besides))))
     });
     let found: Shared<Vec<(Sign, VerdictWords)>> = Rc::new(move || said(desk, answers, flow));
     let any = found.clone();
@@ -78,7 +84,8 @@ fn screen(desk: Desk, id: &Id, answers: Answers) -> Vec<El> {
     };
     let life_of = id.clone();
     let aside = el("aside", "vessel-drawing")
-        .when(move || drawing.with(Option::is_some), move || vec![section_drawing(move || drawing.get(), selected)]);
+        .when(move || drawing.with(Option::is_some), move || vec![section_drawing(move || drawing.get(), selected)])
+        .kid(drawing_file(desk, "", filed(desk, id, None)));
     let entries = el("div", "vessel-entries")
         .kid(el("h1", "page-title").says(name))
         .when(move || !any().is_empty(), verdict_part)

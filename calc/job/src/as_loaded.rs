@@ -294,6 +294,12 @@ pub fn all_as_loaded(job: &Job) -> Vec<Arc<AsLoaded>> {
     job.records.iter().filter_map(of).filter_map(|(vessel, tag)| as_loaded_of(job, &vessel, &tag)).collect()
 }
 
+/// What was signed last of any tag of a vessel; none where nothing was.
+#[must_use]
+pub fn last_loaded(job: &Job, vessel: &Id) -> Option<Arc<AsLoaded>> {
+    all_as_loaded(job).into_iter().rev().find(|loaded| loaded.vessel == *vessel)
+}
+
 fn kind_of(value: &Value) -> &str {
     value.get("kind").and_then(Value::as_str).unwrap_or_default()
 }

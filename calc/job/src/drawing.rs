@@ -4,6 +4,8 @@
 //! Lengths are CSS pixels (96 to the inch), on a screen as on paper, so that a line is as thin on both. Texts that
 //! would meet are spread apart and led back to what they belong to; no two of them overlap.
 
+mod besides;
+mod block;
 pub mod code_128;
 mod compose;
 mod cut;
@@ -12,8 +14,12 @@ mod fittings;
 mod frame;
 mod full;
 mod hatch;
+mod key;
 mod label;
 mod ladder;
+mod left;
+mod lifted;
+mod loaded;
 pub mod qr;
 mod shape;
 mod sketch;
@@ -25,18 +31,20 @@ mod window;
 #[cfg(test)]
 mod tests;
 
+pub use besides::{Besides, Lifted};
 pub use code_128::code_128;
 pub use cut::cut_drawing;
 pub use ladder::ladder;
 pub use qr::{MOST_ON_LABEL, MOST_ON_SCREEN, QrPicture, qr_of_frame, qr_of_link};
 pub use shape::{Anchor, Class, Extent, Geometry, Shape};
-pub use svg::{svg_fragment, svg_text};
+pub use svg::svg_text;
 pub use window::{WindowChart, WindowPicture, WindowTable, backwash_window};
 
 use crate::answers::VesselAnswers;
 use crate::words::Manner;
 use bedwright_calc::order::Between as _;
-use bedwright_calc::quantity::Length;
+
+use compose::Subject;
 
 /// Where a drawing is shown, and how much room there is.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -103,20 +111,27 @@ fn view_box(width: f64, height: f64) -> String {
 /// The section of a vessel as far as it is known: filled, empty, or only hinted at.
 #[must_use]
 pub fn section(answers: &VesselAnswers, manner: &Manner, form: Form) -> Drawing {
-    section_lifted(answers, manner, form, None)
+    section_with(answers, manner, form, &Besides::default())
 }
 
-/// The same with the surface of the bed as a backwash lifts it, where that is known.
+/// With dimension lines beside it a vessel needs this much width, in CSS pixels; else everything stands on it.
+const LEAST_FULL: f64 = 270.0;
+
+/// The same with what is known besides the plan.
 #[must_use]
-pub fn section_lifted(answers: &VesselAnswers, manner: &Manner, form: Form, lifted: Option<Length>) -> Drawing {
+pub fn section_with(answers: &VesselAnswers, manner: &Manner, form: Form, besides: &Besides) -> Drawing {
     let (width, height) = form.room();
     let room = (width, height);
-    let surface = lifted.map(|height| height.value);
     let drawn = match (&answers.vessel, form) {
         (None, _) => compose::ghost(answers, width, height),
-        (Some(vessel), Form::Strip { .. }) => strip::strip(answers, vessel, manner, room, surface),
-        (Some(vessel), Form::Full { .. }) => full::full(answers, vessel, manner, room, &full::SCREEN, surface),
-        (Some(vessel), Form::Paper { .. }) => full::full(answers, vessel, manner, room, &full::PAPER, surface),
+        (Some(vessel), form) => {
+            let subject = Subject { answers, vessel, manner, besides };
+            match form {
+                Form::Full { .. } if width >= LEAST_FULL => full::full(&subject, room, &full::SCREEN),
+                Form::Paper { .. } if width >= LEAST_FULL * 0.75 => full::full(&subject, room, &full::PAPER),
+                _ => strip::strip(&subject, room),
+            }
+        }
     };
     let height = drawn.height.ceil().min(height);
     Drawing {
@@ -125,6 +140,6 @@ pub fn section_lifted(answers: &VesselAnswers, manner: &Manner, form: Form, lift
         view_box: view_box(width, height),
         shapes: drawn.shapes,
         title: manner.section_title().to_owned(),
-        description: manner.section_description(answers, lifted),
+        description: manner.section_description(answers, besides),
     }
 }

@@ -12,6 +12,7 @@ mod loading;
 mod natural;
 mod picking;
 mod quote;
+mod section;
 mod send;
 mod service_card;
 mod shelf;
@@ -31,6 +32,7 @@ pub use loading::{SheetOf, work_sheet};
 pub use natural::natural_order;
 pub use picking::{PickRow, PickState, PutBack, changed_since, pick_list, pick_rows, picked_lines, put_back};
 pub use quote::{internal_quote_sheet, quote_sheet};
+pub use section::{section_caption, section_file, section_sheet};
 pub use send::{Tool, cut_text, lifting_texts, pictures};
 pub use service_card::service_card;
 pub use shelf::{Shelf, shelf_of};
@@ -50,6 +52,8 @@ pub enum PaperKind {
     Survey,
     /// What the job takes.
     BillOfMaterials,
+    /// A vessel as it is filled, to scale.
+    Section,
     /// Every figure of a vessel with its formula and what went in.
     Calculation,
     /// Taking a vessel's old bed out, step by step.

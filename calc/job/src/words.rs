@@ -28,6 +28,7 @@ pub use apart::apart;
 use label::field::SurveyHint;
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;
+pub use label::picture::DrawingLabel;
 use label::thing::CountName;
 pub use label::thing::Joint;
 use label::water::WaterHint;

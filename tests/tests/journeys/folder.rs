@@ -33,6 +33,12 @@ impl Folder {
 
     /// Waits for the one file that is downloaded, and reads it: its name and its text.
     pub async fn downloaded(&self) -> (String, String) {
+        let (name, bytes) = self.taken().await;
+        (name, String::from_utf8(bytes).unwrap())
+    }
+
+    /// The same of a file that is no text.
+    pub async fn taken(&self) -> (String, Vec<u8>) {
         let begun = Instant::now();
         loop {
             let names: Vec<String> = std::fs::read_dir(&self.0)
@@ -41,10 +47,10 @@ impl Folder {
                 .filter(|name| !name.ends_with(".crdownload") && !name.starts_with('.'))
                 .collect();
             if let [name] = names.as_slice() {
-                let text = std::fs::read_to_string(self.0.join(name)).unwrap();
-                if !text.is_empty() {
+                let bytes = std::fs::read(self.0.join(name)).unwrap();
+                if !bytes.is_empty() {
                     std::fs::remove_file(self.0.join(name)).unwrap();
-                    return (name.clone(), text);
+                    return (name.clone(), bytes);
                 }
             }
             assert!(begun.elapsed() < Duration::from_secs(10), "no file came: {names:?}");

@@ -167,7 +167,11 @@ async fn the_sample_is_loaded_on_a_phone_without_a_connection_killed_half_way_an
 
 async fn every_step_once(page: &Page, title: &str, steps: usize) {
     for size in [Paper::Letter, Paper::A4] {
-        let sheets = paper::chosen(page, size).await;
+        let all = paper::chosen(page, size).await;
+        // What is loaded comes with its picture, on a sheet of its own.
+        let (pictures, sheets): (Vec<String>, Vec<String>) =
+            all.into_iter().partition(|sheet| sheet.contains("Section to scale"));
+        assert_eq!(pictures.len(), usize::from(title == "Loading sheet"), "{size:?}");
         let all = sheets.join("\n");
         assert!(all.contains(title), "{size:?}: no “{title}” in\n{all}");
         // Each step begins with its number; every number stands once.

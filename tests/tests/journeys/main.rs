@@ -29,6 +29,7 @@ mod card;
 mod care;
 mod checked;
 mod crash;
+mod drawing;
 mod driver;
 mod engines;
 mod faults;

@@ -60,6 +60,9 @@ pub fn water(job: &Job, answer: &VesselAnswers, ids: &[Id], names: &[String], ma
     if let Some(surface) = &found.expanded_surface {
         put(&mut map, "expanded_surface", surface, manner);
     }
+    if let Some(surface) = &found.expanded_surface_warm {
+        put(&mut map, "expanded_surface_warm", surface, manner);
+    }
     if let Some(served) = &found.service {
         let parts = [("usual", &served.usual), ("peak", &served.peak), ("while_washing", &served.while_washing)];
         let parts: Map<String, Value> = parts

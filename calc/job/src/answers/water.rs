@@ -71,6 +71,8 @@ pub struct WaterAnswers {
     pub backwash: Option<Backwash>,
     /// Height of the surface of the bed that the judged setting lifts in the coldest water.
     pub expanded_surface: Option<Figure<Length>>,
+    /// The same in the warmest.
+    pub expanded_surface_warm: Option<Figure<Length>>,
     /// What the vessel weighs, dry and with its water.
     pub weights: Option<Weights>,
     /// What keeps some of it from being worked out.
@@ -146,6 +148,7 @@ fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> Water
         service: None,
         backwash: None,
         expanded_surface: None,
+        expanded_surface_warm: None,
         weights: None,
         problems: Vec::new(),
         verdicts: Vec::new(),
@@ -183,8 +186,10 @@ fn worked_out(vessel: &VesselAnswers, asked: &WaterAsked, washed: bool) -> Water
                 match backwash(inside, &vessel.planned, &bed, site, duty, &answers.lines) {
                     Ok(found) => {
                         let setting = found.chosen.and_then(|at| found.settings.get(at));
-                        let likely = setting.and_then(|setting| setting.likely_cold.as_ref());
-                        answers.expanded_surface = likely.and_then(|likely| bed.expanded_surface(inside, likely));
+                        let surface = |likely: Option<&Figure<f64>>| bed.expanded_surface(inside, likely?);
+                        answers.expanded_surface = surface(setting.and_then(|setting| setting.likely_cold.as_ref()));
+                        answers.expanded_surface_warm =
+                            surface(setting.and_then(|setting| setting.likely_warm.as_ref()));
                         answers.backwash = Some(found);
                     }
                     Err(problem) => {

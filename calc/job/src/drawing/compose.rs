@@ -5,28 +5,60 @@ use bedwright_calc::quantity::metres;
 use bedwright_calc::vessel::cavity::Inside;
 use bedwright_calc::vessel::{BottomCollector, Cavity, Head, Vessel};
 
+use super::besides::Besides;
 use super::fittings::{Fittings, rim};
 use super::frame::Frame;
 use super::hatch::{Ground, hatching};
-use super::label::{Filling, pack_rooms};
+use super::label::{Filled, Filling, pack_rooms, pack_ticks};
+use super::loaded::LoadedLine;
 use super::shape::{Anchor, Class, Extent};
 use super::sketch::{Drawn, Sketch};
 use crate::answers::VesselAnswers;
+use crate::words::Manner;
 
-/// Layers, fittings and shell; hatching keeps off `texts`.
+/// What is drawn.
+#[derive(Clone, Copy)]
+pub(super) struct Subject<'a> {
+    /// What the vessel says.
+    pub answers: &'a VesselAnswers,
+    /// Its inside.
+    pub vessel: &'a Vessel,
+    /// How the reader reads.
+    pub manner: &'a Manner,
+    /// What is known besides the plan.
+    pub besides: &'a Besides,
+}
+
+impl Subject<'_> {
+    /// The surfaces that were read, where they lie on the drawing.
+    pub fn loaded(&self, frame: &Frame, layers: &[Filled]) -> Vec<LoadedLine> {
+        let surfaces = self.besides.surfaces(self.answers).into_iter();
+        surfaces
+            .filter(|surface| layers.iter().any(|layer| layer.index == surface.layer))
+            .map(|surface| (surface.layer, frame.rim - surface.tape.value))
+            .filter(|(_, height)| (0.0..=frame.rim).contains(height))
+            .map(|(layer, height)| LoadedLine { layer, y: frame.level(height) })
+            .collect()
+    }
+}
+
+/// Layers, lines, fittings and shell; hatching keeps off `texts`.
 pub(super) fn body(
     sketch: &mut Sketch,
-    vessel: &Vessel,
+    subject: &Subject,
     frame: &Frame,
     fittings: &Fittings,
     filling: &Filling,
     texts: &[Extent],
     boldness: f64,
 ) {
-    let Filling { layers, packs } = *filling;
+    let vessel = subject.vessel;
+    let Filling { layers, packs, lifted, loaded } = *filling;
     let mut keep_off = fittings.rooms();
     keep_off.extend(texts.iter().map(|text| text.grown(1.5)));
     keep_off.extend(pack_rooms(packs, frame));
+    keep_off.extend(lifted.rooms().map(|text| text.grown(1.5)));
+    keep_off.extend(loaded.iter().flat_map(|line| line.rooms(frame)));
     for layer in layers {
         let (bottom, top) = (layer.fill.bottom.value.value, layer.fill.top.value.value);
         sketch.path(Class::Area, Some(layer.index), frame.slice(&vessel.cavity, bottom, top));
@@ -37,8 +69,9 @@ pub(super) fn body(
         }
     }
     for pack in packs {
-        let half = frame.half_at(pack.y) - 1.0;
-        sketch.line(Class::PackSurface, Some(pack.layer), (frame.axis - half, pack.y), (frame.axis + half, pack.y));
+        for (from, to) in pack_ticks(pack, frame) {
+            sketch.line(Class::PackSurface, Some(pack.layer), (from, pack.y), (to, pack.y));
+        }
     }
     let last = layers.len().saturating_sub(1);
     for (place, layer) in layers.iter().enumerate() {
@@ -47,19 +80,16 @@ pub(super) fn body(
         let class = if place == last { Class::TopSurface } else { Class::Surface };
         sketch.line(class, Some(layer.index), (frame.axis - half, y), (frame.axis + half, y));
     }
+    for line in loaded {
+        line.draw(sketch, frame);
+    }
+    lifted.draw(sketch, frame);
     fittings.draw(sketch);
     sketch.path(Class::Shell, None, frame.outline(&vessel.cavity));
     rim(sketch, vessel, frame);
     let above = fittings.top().map_or(frame.datum, |top| top.min(frame.datum)) - 8.0;
     sketch.line(Class::Axis, None, (frame.axis, above.max(1.0)), (frame.axis, frame.floor() + 8.0));
-}
-
-/// The surface of the lifted bed, as a broken line.
-pub(super) fn expanded(sketch: &mut Sketch, frame: &Frame, height: Option<f64>) {
-    let Some(height) = height.filter(|height| (0.0..=frame.rim).contains(height)) else { return };
-    let y = frame.level(height);
-    let half = frame.half_at(y);
-    sketch.line(Class::Expanded, None, (frame.axis - half, y), (frame.axis + half, y));
+    lifted.write(sketch);
 }
 
 /// A broken outline and a question mark, in the proportions of the nominal size where one was typed.

@@ -106,6 +106,12 @@ impl Fittings {
         all.map(|room| room.grown(1.2)).collect()
     }
 
+    /// The rooms of the bottom collector.
+    pub fn collector(&self) -> Vec<Extent> {
+        let basket = self.basket.iter().map(|(room, _)| room);
+        basket.chain(&self.laterals).chain(&self.plate).chain(&self.nozzles).copied().collect()
+    }
+
     /// How far the riser stands above a place.
     pub fn top(&self) -> Option<f64> {
         self.riser.map(|riser| riser.top)

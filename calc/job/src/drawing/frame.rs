@@ -5,7 +5,7 @@ use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::metres;
 use bedwright_calc::vessel::Cavity;
 
-use super::shape::{crisp, number};
+use super::shape::{Extent, crisp, number};
 
 /// From heights and radii in metres to places in pixels.
 #[derive(Clone, Debug)]
@@ -54,6 +54,22 @@ impl Frame {
             })
             .collect();
         frame
+    }
+
+    /// A plain upright room, for a sample of hatching.
+    pub fn plain(room: &Extent) -> Frame {
+        let half = (room.right - room.left) / 2.0;
+        let rows = ((room.bottom - room.top) * ROWS_PER_PIXEL).between(0.0, 2000.0) as usize + 2;
+        Frame {
+            axis: f64::midpoint(room.left, room.right),
+            datum: room.top,
+            scale: 1.0,
+            rim: room.bottom - room.top,
+            half,
+            neck_half: half,
+            top_tangent: 0.0,
+            halves: vec![half; rows],
+        }
     }
 
     fn half_of(&self, cavity: &Cavity, height: f64) -> f64 {

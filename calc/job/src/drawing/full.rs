@@ -1,60 +1,46 @@
 //! The section with its dimensions beside it: depth and freeboard at the left, at the right the tape let down from the
 //! rim with a reading at every surface (running dimensions from one origin, as ISO 129-1 has them).
 
-use bedwright_calc::fill::Freeboard;
-use bedwright_calc::vessel::Vessel;
-
-use super::compose::{body, expanded, stands_above};
-use super::dimension::{running, upright};
+use super::block::Block;
+use super::compose::{Subject, body, stands_above};
+use super::dimension::running;
 use super::fittings::Fittings;
 use super::frame::Frame;
+use super::key::Key;
 use super::label::{Filled, Filling, badge_place, filled, pack_levels, pack_rooms};
+use super::left::LeftSide;
+use super::lifted::LiftedLines;
 use super::shape::{Anchor, Class, Extent, crisp, number, text_width};
 use super::sketch::{Drawn, Sketch};
 use super::spread::{Wish, spread};
 use crate::answers::{LayerOutcome, VesselAnswers};
-use crate::words::Manner;
 
 /// Sizes of letters and marks.
 pub(super) struct Sizes {
-    reading: f64,
-    small: f64,
-    badge: f64,
-    boldness: f64,
-    edge: f64,
+    /// Figures people work with.
+    pub reading: f64,
+    /// What explains them.
+    pub small: f64,
+    /// Radius of a number's circle.
+    pub badge: f64,
+    /// Of hatching: 1 on a screen at reading distance.
+    pub boldness: f64,
+    /// From the picture's edge to anything.
+    pub edge: f64,
+    /// Whether its key names the layers; a page has them beside it.
+    pub names_layers: bool,
 }
 
 /// On a screen.
-pub(super) const SCREEN: Sizes = Sizes { reading: 14.0, small: 10.5, badge: 8.0, boldness: 1.0, edge: 4.0 };
+pub(super) const SCREEN: Sizes =
+    Sizes { reading: 14.0, small: 10.5, badge: 8.0, boldness: 1.0, edge: 4.0, names_layers: false };
 
 /// On paper: 2.9 mm and 2.2 mm.
-pub(super) const PAPER: Sizes = Sizes { reading: 11.0, small: 8.5, badge: 6.5, boldness: 0.85, edge: 2.0 };
+pub(super) const PAPER: Sizes =
+    Sizes { reading: 11.0, small: 8.5, badge: 6.5, boldness: 0.85, edge: 2.0, names_layers: true };
 
 /// From the shell out to the freeboard's line, and to the tape.
-const OUT: f64 = 17.0;
-
-/// Lines of text one under the other.
-struct Block {
-    lines: Vec<(Class, f64, String)>,
-}
-
-impl Block {
-    fn width(&self) -> f64 {
-        self.lines.iter().map(|(class, size, text)| text_width(text, *class, *size)).fold(0.0, f64::max)
-    }
-
-    fn height(&self) -> f64 {
-        self.lines.iter().map(|(_, size, _)| size * 1.15).sum::<f64>() + 4.0
-    }
-
-    fn draw(&self, sketch: &mut Sketch, layer: Option<usize>, x: f64, middle: f64, anchor: Anchor) {
-        let mut y = middle - self.height() / 2.0 + 2.0;
-        for (class, size, text) in &self.lines {
-            sketch.text(*class, layer, (x, y + 0.88 * size), anchor, *size, text);
-            y += size * 1.15;
-        }
-    }
-}
+pub(super) const OUT: f64 = 17.0;
 
 /// One entry of the tape's column.
 struct Reading {
@@ -63,30 +49,27 @@ struct Reading {
     block: Block,
 }
 
-fn readings(layers: &[Filled], manner: &Manner, sizes: &Sizes, spreads: bool) -> Vec<Reading> {
-    // From the rim down.
+/// Each layer's reading to expect, what was read there, and the spread; from the rim down.
+fn readings(subject: &Subject, layers: &[Filled], sizes: &Sizes) -> Vec<Reading> {
+    let manner = subject.manner;
+    let read = subject.besides.surfaces(subject.answers);
     layers
         .iter()
         .rev()
         .map(|layer| {
             let tape = &layer.fill.tape;
             let mut lines = vec![(Class::Reading, sizes.reading, manner.tape_bare(tape.reading.value))];
-            if spreads {
-                lines.push((Class::Small, sizes.small, manner.spread(tape.spread)));
+            if let Some(surface) = read.iter().find(|surface| surface.layer == layer.index) {
+                lines.push((Class::Small, sizes.small, manner.section_loaded_tape(surface.tape)));
             }
+            lines.push((Class::Small, sizes.small, manner.spread(tape.spread)));
             Reading { layer: layer.index, y: tape.reading.value.value, block: Block { lines } }
         })
         .collect()
 }
 
-pub(super) fn full(
-    answers: &VesselAnswers,
-    vessel: &Vessel,
-    manner: &Manner,
-    (width, height): (f64, f64),
-    sizes: &Sizes,
-    lifted: Option<f64>,
-) -> Drawn {
+pub(super) fn full(subject: &Subject, (width, whole): (f64, f64), sizes: &Sizes) -> Drawn {
+    let Subject { answers, vessel, manner, .. } = *subject;
     let layers = filled(answers);
     let measures = &vessel.measures;
     let rim = vessel.cavity.rim().value;
@@ -108,7 +91,7 @@ pub(super) fn full(
         }
         (freeboard, Block { lines })
     });
-    let mut tapes = readings(&layers, manner, sizes, true);
+    let mut tapes = readings(subject, &layers, sizes);
     let datum_text = text_width(manner.section_datum(), Class::Small, sizes.small) + 12.0;
     let tape_text = text_width(manner.section_tape(), Class::Small, sizes.small);
     let column = depth.width().max(freeboard.as_ref().map_or(0.0, |(_, block)| block.width()));
@@ -127,9 +110,16 @@ pub(super) fn full(
     let both = width - left - right >= 0.24 * width;
     let left = if both { left } else { sizes.edge + 6.0 };
 
-    // The vessel.
+    // The key, as far as it says what is drawn.
+    let drawn = lines_drawn(subject, &layers, rim);
+    let key = Key::new(subject, &layers, &drawn, (width, whole), sizes);
+    let height = whole - key.height;
+
+    // The vessel; above it what its riser is cut to.
+    let cut = answers.riser_cut.as_ref().map(|cut| manner.section_cut(cut.value));
+    let cut = cut.filter(|text| text_width(text, Class::Small, sizes.small) / 2.0 < width / 2.0 - 4.0);
     let above = stands_above(vessel);
-    let head = sizes.small * 1.2 + 18.0;
+    let head = sizes.small * if cut.is_some() { 2.5 } else { 1.2 } + 18.0;
     let room = (width - left - right - 4.0).max(12.0);
     let per_metre = (height - head - 16.0).max(20.0) / (rim + above).max(1e-6);
     let half = (room / 2.0).min(240.0);
@@ -205,6 +195,10 @@ pub(super) fn full(
     // Numbers inside their layers.
     let mut taken = fittings.rooms();
     taken.extend(pack_rooms(&levels, &frame));
+    let loaded = subject.loaded(&frame, &layers);
+    taken.extend(loaded.iter().flat_map(|line| line.rooms(&frame)));
+    let lifted = LiftedLines::new(subject, &frame, sizes.small, &over_bed(&taken, &layers, &frame));
+    taken.extend(lifted.rooms());
     let mut badges = Vec::new();
     for layer in &layers {
         let (top, bottom) = (frame.y(layer.fill.top.value.value), frame.y(layer.fill.bottom.value.value));
@@ -235,9 +229,8 @@ pub(super) fn full(
     for (layer, y, _) in &pack_texts {
         sketch.line(Class::Extension, Some(*layer), (frame.axis + shell, *y), (line + 5.0, *y));
     }
-    let filling = Filling { layers: &layers, packs: &levels };
-    body(&mut sketch, vessel, &frame, &fittings, &filling, &texts, sizes.boldness);
-    expanded(&mut sketch, &frame, lifted);
+    let filling = Filling { layers: &layers, packs: &levels, lifted: &lifted, loaded: &loaded };
+    body(&mut sketch, subject, &frame, &fittings, &filling, &texts, sizes.boldness);
     open_badges(&mut sketch, answers, &frame, &layers, &taken, sizes.badge);
     for (index, at, _) in &badges {
         sketch.badge(*index, *at, sizes.badge, false);
@@ -271,63 +264,48 @@ pub(super) fn full(
         let side = LeftSide { edge: slack + sizes.edge, depth, freeboard };
         side.draw(&mut sketch, &frame, vessel, manner, sizes);
     }
-    let height = floor.max(lowest).max(frame.floor() + 9.0) + 5.0;
-    Drawn { shapes: sketch.shapes, height }
+    if let Some(text) = &cut {
+        // Over the cap, and over what stands at both sides of it.
+        let y = (fittings.top().unwrap_or(datum) - 12.0).min(datum - 1.2 * sizes.small - 8.0);
+        let half = text_width(text, Class::Small, sizes.small) / 2.0;
+        let x = frame.axis.max(half + 2.0).min(width - half - 2.0);
+        sketch.text(Class::Small, None, (x, y), Anchor::Middle, sizes.small, text);
+    }
+    let below = floor.max(lowest).max(frame.floor() + 9.0) + 5.0;
+    key.draw(&mut sketch, below, sizes);
+    Drawn { shapes: sketch.shapes, height: below + key.height }
 }
 
-/// Inside depth and freeboard; their texts share the column between the two lines.
-struct LeftSide<'a> {
-    edge: f64,
-    depth: Block,
-    freeboard: Option<(&'a Freeboard, Block)>,
-}
-
-impl LeftSide<'_> {
-    fn draw(&self, sketch: &mut Sketch, frame: &Frame, vessel: &Vessel, manner: &Manner, sizes: &Sizes) {
-        let outer = crisp(self.edge + 3.0);
-        let floor = crisp(frame.floor());
-        let datum = frame.datum;
-        sketch.line(Class::Extension, None, (outer - 4.0, datum), (frame.axis - frame.neck_half() - 10.0, datum));
-        sketch.line(Class::Extension, None, (outer - 4.0, floor), (frame.axis - 5.0, floor));
-        upright(sketch, outer, datum, floor);
-        // The level mark stands on the datum.
-        let mark = outer + 6.0;
-        let d = format!("M{} {}l-3.5-6h7Z", number(mark), number(datum));
-        sketch.path(Class::Solid, None, d);
-        sketch.text(Class::Small, None, (mark + 6.0, datum - 4.0), Anchor::Start, sizes.small, manner.section_datum());
-
-        let (low, high) = (datum + 3.0, floor - 2.0);
-        let mut middle = f64::midpoint(datum, floor);
-        if let Some((figures, block)) = &self.freeboard {
-            let inner = crisp(frame.axis - frame.half - OUT);
-            let (ceiling, surface) =
-                (frame.level(vessel.ceiling().value), frame.level(frame.rim - figures.tape.value.value));
-            let total = block.height() + self.depth.height();
-            if total <= high - low && ceiling >= datum {
-                for y in [ceiling, surface] {
-                    sketch.line(
-                        Class::Extension,
-                        None,
-                        (inner - 4.0, y),
-                        (frame.axis - frame.half_at(y).max(4.0) - 3.0, y),
-                    );
-                }
-                upright(sketch, inner, ceiling, surface);
-                let at = f64::midpoint(ceiling, surface);
-                let depth_at =
-                    if at + block.height() < middle { middle } else { f64::midpoint(surface.max(at), floor) };
-                let wishes = [Wish { at, size: block.height() }, Wish { at: depth_at, size: self.depth.height() }];
-                let places = spread(&wishes, low, high);
-                if let [first, second] = places.as_slice() {
-                    block.draw(sketch, None, inner - 7.0, *first, Anchor::End);
-                    middle = *second;
-                }
-            }
-        }
-        if self.depth.height() <= high - low {
-            self.depth.draw(sketch, None, outer + 6.0, middle, Anchor::Start);
+/// The kinds of lines that will stand on the drawing.
+fn lines_drawn(subject: &Subject, layers: &[Filled], rim: f64) -> Vec<Class> {
+    let inside = |height: f64| (0.0..=rim).contains(&height);
+    let mut drawn = Vec::new();
+    for (class, lifted) in [(Class::Expanded, subject.besides.cold), (Class::ExpandedWarm, subject.besides.warm)] {
+        if lifted.is_some_and(|lifted| inside(lifted.height.value)) {
+            drawn.push(class);
         }
     }
+    let read = subject.besides.surfaces(subject.answers);
+    let there = |layer: usize| layers.iter().any(|filled| filled.index == layer);
+    if read.iter().any(|surface| there(surface.layer) && inside(rim - surface.tape.value)) {
+        drawn.push(Class::Loaded);
+    }
+    drawn
+}
+
+/// What a text over the bed keeps off: what is taken, and the surface of all.
+pub(super) fn over_bed(taken: &[Extent], layers: &[Filled], frame: &Frame) -> Vec<Extent> {
+    let mut all = taken.to_vec();
+    if let Some(last) = layers.last() {
+        let y = frame.level(last.fill.top.value.value);
+        all.push(Extent {
+            left: frame.axis - frame.half,
+            top: y,
+            right: frame.axis + frame.half,
+            bottom: frame.floor(),
+        });
+    }
+    all
 }
 
 /// Layers without an answer: their numbers in broken circles over the last surface, as far as there is room.

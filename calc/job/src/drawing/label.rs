@@ -5,6 +5,8 @@ use bedwright_calc::material::{Container, Material};
 use bedwright_calc::quantity::Length;
 
 use super::frame::Frame;
+use super::lifted::LiftedLines;
+use super::loaded::LoadedLine;
 use super::shape::Extent;
 use crate::answers::VesselAnswers;
 
@@ -48,8 +50,6 @@ pub(super) struct PackLevel {
     pub reading: Length,
     /// Its place.
     pub y: f64,
-    /// Whether there is room for hatching and numbers to keep off its line.
-    pub airy: bool,
 }
 
 /// What a vessel is filled with, as it is drawn.
@@ -58,18 +58,28 @@ pub(super) struct Filling<'a> {
     pub layers: &'a [Filled<'a>],
     /// Surfaces after packs.
     pub packs: &'a [PackLevel],
+    /// The bed in backwash.
+    pub lifted: &'a LiftedLines,
+    /// Surfaces that were read.
+    pub loaded: &'a [LoadedLine],
 }
 
-/// The lines of surfaces after packs that hatching and numbers keep off.
+/// How long the mark of a surface after a pack is, from either wall inward.
+const TICK: f64 = 9.0;
+
+/// The marks of a surface after a pack: a short line at either wall, as on a measuring vessel, from one `x` to another.
+pub(super) fn pack_ticks(level: &PackLevel, frame: &Frame) -> [(f64, f64); 2] {
+    let half = frame.half_at(level.y);
+    let long = TICK.min(half * 0.3);
+    [(frame.axis - half, frame.axis - half + long), (frame.axis + half - long, frame.axis + half)]
+}
+
+/// What hatching and numbers keep off for them.
 pub(super) fn pack_rooms(levels: &[PackLevel], frame: &Frame) -> Vec<Extent> {
-    let airy = levels.iter().filter(|level| level.airy);
-    airy.map(|level| Extent {
-        left: frame.axis - frame.half,
-        top: level.y - 1.0,
-        right: frame.axis + frame.half,
-        bottom: level.y + 1.0,
-    })
-    .collect()
+    let of = |level: &PackLevel| {
+        pack_ticks(level, frame).map(|(left, right)| Extent { left, top: level.y - 1.0, right, bottom: level.y + 1.0 })
+    };
+    levels.iter().flat_map(of).collect()
 }
 
 /// The surfaces after packs that can be told apart on this drawing; none of a layer whose packs lie too close.
@@ -90,7 +100,6 @@ pub(super) fn pack_levels(layers: &[Filled], frame: &Frame, least: f64) -> Vec<P
                 container: layer.container,
                 reading,
                 y: frame.level(frame.rim - reading.value),
-                airy: each >= 26.0,
             });
         }
     }

@@ -3,8 +3,10 @@
 use bedwright_calc::fill::{LayerFill, Rung};
 use bedwright_calc::quantity::metres;
 
+use super::besides::Besides;
+use super::compose::{Subject, ghost};
 use super::strip::{Level, strip_of};
-use super::{Drawing, compose, view_box};
+use super::{Drawing, view_box};
 use crate::answers::{LayerAnswer, LayerOutcome, VesselAnswers};
 use crate::loading::LoadAnswers;
 use crate::words::{LoadingLabel, Manner};
@@ -25,8 +27,11 @@ pub fn ladder(answers: &VesselAnswers, of: &LoadAnswers, manner: &Manner, room: 
         })
         .collect();
     let drawn = match &moved.vessel {
-        Some(vessel) => strip_of(&moved, vessel, manner, room, None, &levels),
-        None => compose::ghost(&moved, room.0, room.1),
+        Some(vessel) => {
+            let subject = Subject { answers: &moved, vessel, manner, besides: &Besides::default() };
+            strip_of(&subject, room, &levels)
+        }
+        None => ghost(&moved, room.0, room.1),
     };
     let height = drawn.height.ceil().min(room.1);
     let told = levels.iter().map(|level| {

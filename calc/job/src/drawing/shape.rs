@@ -140,15 +140,23 @@ classes! {
     TopSurface = "section-top",
     /// The surface after a pack.
     PackSurface = "section-pack",
-    /// The surface of the lifted bed.
+    /// The surface of the bed that the coldest water lifts.
     Expanded = "section-expanded",
+    /// The same in the warmest water.
+    ExpandedWarm = "section-expanded-warm",
+    /// A surface as it was read.
+    Loaded = "section-loaded",
+    /// Clears the ground under a text.
+    Ground = "section-ground",
+    /// The frame of a sample of hatching.
+    Sample = "section-sample",
     /// A dimension line.
     Dimension = "section-dimension",
     /// A line that carries a height out to its dimension.
     Extension = "section-extension",
     /// A line from a text to what it belongs to.
     Leader = "section-leader",
-    /// Clears the ground under a leader.
+    /// Clears the ground under a line.
     Halo = "section-halo",
     /// The origin of running dimensions.
     Origin = "section-origin",

@@ -2,19 +2,18 @@
 
 use bedwright_calc::order::Between as _;
 use bedwright_calc::quantity::Length;
-use bedwright_calc::vessel::{Opening, Vessel};
+use bedwright_calc::vessel::Opening;
 
-use super::compose::{body, expanded, stands_above};
+use super::compose::{Subject, body, stands_above};
 use super::dimension::upright;
 use super::fittings::Fittings;
 use super::frame::Frame;
-use super::full::open_badges;
+use super::full::{open_badges, over_bed};
 use super::label::{Filling, badge_place, filled, pack_levels, pack_rooms};
+use super::lifted::LiftedLines;
 use super::shape::{Anchor, Class, Extent, crisp, number, text_width};
 use super::sketch::{Drawn, Sketch};
 use super::spread::{Wish, spread};
-use crate::answers::VesselAnswers;
-use crate::words::Manner;
 
 /// From the edge of the strip to the shell.
 const EDGE: f64 = 3.0;
@@ -43,34 +42,35 @@ struct Tag {
 }
 
 /// The strip with the reading of each layer.
-pub(super) fn strip(
-    answers: &VesselAnswers,
-    vessel: &Vessel,
-    manner: &Manner,
-    room: (f64, f64),
-    lifted: Option<f64>,
-) -> Drawn {
-    let levels: Vec<Level> = filled(answers)
+pub(super) fn strip(subject: &Subject, room: (f64, f64)) -> Drawn {
+    let read = subject.besides.surfaces(subject.answers);
+    let rim = subject.vessel.cavity.rim().value;
+    let levels: Vec<Level> = filled(subject.answers)
         .iter()
-        .map(|layer| Level {
-            layer: layer.index,
-            height: layer.fill.top.value.value,
-            tape: layer.fill.tape.reading.value,
-            read: false,
+        .map(|layer| {
+            // What was read counts more than what was to be expected; the layer itself is drawn as planned.
+            match read.iter().find(|surface| surface.layer == layer.index) {
+                Some(surface) => Level {
+                    layer: layer.index,
+                    height: (rim - surface.tape.value).max(0.0).min(rim),
+                    tape: surface.tape,
+                    read: true,
+                },
+                None => Level {
+                    layer: layer.index,
+                    height: layer.fill.top.value.value,
+                    tape: layer.fill.tape.reading.value,
+                    read: false,
+                },
+            }
         })
         .collect();
-    strip_of(answers, vessel, manner, room, lifted, &levels)
+    strip_of(subject, room, &levels)
 }
 
 /// The strip with other readings, bottom first.
-pub(super) fn strip_of(
-    answers: &VesselAnswers,
-    vessel: &Vessel,
-    manner: &Manner,
-    (width, height): (f64, f64),
-    lifted: Option<f64>,
-    levels: &[Level],
-) -> Drawn {
+pub(super) fn strip_of(subject: &Subject, (width, height): (f64, f64), levels: &[Level]) -> Drawn {
+    let Subject { answers, vessel, manner, .. } = *subject;
     let layers = filled(answers);
     let rim = vessel.cavity.rim().value;
     let size = if width >= 96.0 { 11.0 } else { 9.5 };
@@ -107,15 +107,18 @@ pub(super) fn strip_of(
         .collect();
     let (low, high) = (frame.datum + 5.0, height - 2.0);
     tags.truncate(((high - low) / (tall + 2.0)).floor().max(0.0) as usize);
-    let wishes: Vec<Wish> = tags.iter().map(|tag| Wish { at: tag.surface, size: tall + 2.0 }).collect();
+    let hidden = fittings.collector();
+    let mut under = false;
+    let mut wishes: Vec<Wish> = Vec::with_capacity(tags.len());
+    for tag in &tags {
+        // A box that would hide the collector stands under the vessel, and those below it too.
+        let there = box_at(tag, tag.surface, tall, &frame, width);
+        under = under || hidden.iter().any(|room| room.meets(&there.grown(1.0)));
+        let at = if under { frame.floor() + 6.0 + tall / 2.0 } else { tag.surface };
+        wishes.push(Wish { at, size: tall + 2.0 });
+    }
     for (tag, middle) in tags.iter_mut().zip(spread(&wishes, low, high)) {
-        let top = (middle - tall / 2.0).round() + 0.5;
-        let (top, bottom) = (top, top + tall - 1.0);
-        // Inside the wall where the vessel is wide enough there, else centred.
-        let inside = frame.half_between(top, bottom) - 4.0;
-        let left = if 2.0 * inside >= tag.width { frame.axis - inside } else { frame.axis - tag.width / 2.0 };
-        let left = crisp(left.between(0.5, (width - tag.width - 1.0).max(0.5)));
-        tag.room = Extent { left, top, right: left + tag.width, bottom };
+        tag.room = box_at(tag, middle, tall, &frame, width);
     }
 
     // Numbers in their layers; where a layer is too thin, beside its reading.
@@ -124,6 +127,8 @@ pub(super) fn strip_of(
     taken.extend(&boxes);
     let levels = pack_levels(&layers, &frame, 12.0);
     taken.extend(pack_rooms(&levels, &frame));
+    let loaded = subject.loaded(&frame, &layers);
+    taken.extend(loaded.iter().flat_map(|line| line.rooms(&frame)));
     let mut badges: Vec<(usize, (f64, f64))> = Vec::new();
     let circle = |at: (f64, f64), r: f64| Extent { left: at.0 - r, top: at.1 - r, right: at.0 + r, bottom: at.1 + r };
     for layer in &layers {
@@ -155,12 +160,16 @@ pub(super) fn strip_of(
         }
     }
 
+    // Temperatures come after the numbers: what they say is read out as well.
+    let letters = if width >= 96.0 { 9.5 } else { 8.0 };
+    let lifted = LiftedLines::new(subject, &frame, letters, &over_bed(&taken, &layers, &frame));
+    taken.extend(lifted.rooms());
+
     let mut texts = boxes.clone();
     texts.extend(badges.iter().map(|(_, at)| circle(*at, r)));
     let mut sketch = Sketch::default();
-    let filling = Filling { layers: &layers, packs: &levels };
-    body(&mut sketch, vessel, &frame, &fittings, &filling, &texts, 0.9);
-    expanded(&mut sketch, &frame, lifted);
+    let filling = Filling { layers: &layers, packs: &levels, lifted: &lifted, loaded: &loaded };
+    body(&mut sketch, subject, &frame, &fittings, &filling, &texts, 0.9);
     // With nothing in it yet, its depth is what there is to read.
     if layers.is_empty() {
         let text = manner.tape(vessel.measures.inside_depth.value);
@@ -168,9 +177,12 @@ pub(super) fn strip_of(
         let size = size * ((width - 8.0) / text_width(&text, Class::Reading, size)).min(1.0);
         let wide = text_width(&text, Class::Reading, size) + 6.0;
         let middle = crisp(f64::midpoint(frame.datum, frame.floor()));
-        let left = crisp((frame.axis - wide / 2.0).max(0.0));
+        // Beside riser and axis, where the vessel is wide enough.
+        let beside = crisp(frame.axis + frame.half / 2.0);
+        let left = crisp((beside - wide / 2.0).min(width - wide - 1.0).max(0.0));
         let room = Extent { left, top: middle - tall / 2.0, right: left + wide, bottom: middle + tall / 2.0 };
-        upright(&mut sketch, frame.axis, frame.datum, crisp(frame.floor()));
+        let line = beside.max(left + 2.0).min(left + wide - 2.0);
+        upright(&mut sketch, line, frame.datum, crisp(frame.floor()));
         sketch.rect(Class::Box, None, &room, 2.0);
         let at = (f64::midpoint(room.left, room.right), middle + 0.36 * size);
         sketch.text(Class::Reading, None, at, Anchor::Middle, size, &text);
@@ -206,6 +218,16 @@ pub(super) fn strip_of(
     }
     let lowest = boxes.iter().map(|room| room.bottom).fold(frame.floor() + 10.0, f64::max);
     Drawn { shapes: sketch.shapes, height: lowest + 2.0 }
+}
+
+/// Where a tag's box stands at a level: inside the wall where the vessel is wide enough there, else centred.
+fn box_at(tag: &Tag, middle: f64, tall: f64, frame: &Frame, width: f64) -> Extent {
+    let top = (middle - tall / 2.0).round() + 0.5;
+    let bottom = top + tall - 1.0;
+    let inside = frame.half_between(top, bottom) - 4.0;
+    let left = if 2.0 * inside >= tag.width { frame.axis - inside } else { frame.axis - tag.width / 2.0 };
+    let left = crisp(left.between(0.5, (width - tag.width - 1.0).max(0.5)));
+    Extent { left, top, right: left + tag.width, bottom }
 }
 
 fn dot(x: f64, y: f64) -> String {

@@ -381,3 +381,33 @@ fn an_empty_job_has_papers_too() {
         assert!(paper.title_block.document.value.ends_with("noneye"), "{}", paper.title_block.document.value);
     }
 }
+
+#[test]
+fn the_section_has_a_sheet_of_its_own_with_every_figure_of_the_picture_read_out() {
+    let job = sample();
+    let vessel = &job.survey.body.vessels[0];
+    let answers = vessel_answers(vessel, &job.plan_of(&vessel.id));
+    let water = water_answers(&answers, &WaterAsked::of(&job, &vessel.id));
+    let besides = crate::drawing::Besides::new(Some(&water), None);
+    let paper = section_sheet(&job, &answers, &besides, Manner::default(), TODAY);
+    let told: Vec<String> = paper.rows.iter().flat_map(|row| &row.cells).map(text).collect();
+    assert_eq!(told.len(), 1);
+    for part in ["inside depth", "Layer 1", "Layer 2", "coldest water", "warmest water", "Freeboard"] {
+        assert!(told[0].contains(part), "{part} in {}", told[0]);
+    }
+    assert_eq!(paper.title_block.title.value, "Section to scale, Quillmoss Laundry (sample)");
+    assert!(paper.title_block.document.value.starts_with("SC-"), "{}", paper.title_block.document.value);
+    assert!(paper.notes.iter().any(|note| note == Manner::default().label(Label::PlanningAid)));
+}
+
+#[test]
+fn a_file_of_the_section_is_called_after_the_job_the_vessel_and_the_day_whatever_they_are_called() {
+    let mut job = sample();
+    assert_eq!(section_file(&job, "CF-1", TODAY), "Quillmoss-Laundry-sample_CF-1_2026-11-24");
+    job.head.body.title = "../a\\b:c*?\"<>|\u{202e}né 🚿\0".to_owned();
+    assert_eq!(section_file(&job, "A/B, C", TODAY), "a-b-c-né_A-B-C_2026-11-24");
+    job.head.body.title = " \n".to_owned();
+    assert!(section_file(&job, "F", TODAY).ends_with("_F_2026-11-24"));
+    job.head.body.title = "x".repeat(100_000);
+    assert!(section_file(&job, &"y".repeat(100_000), TODAY).len() < 120);
+}

@@ -5,7 +5,7 @@ use std::borrow::Cow;
 use super::PaperKind;
 use crate::job::Job;
 use crate::picked::{Step, steps_of};
-use crate::words::{CardLabel, CareLabel, Label, LoadingLabel, Manner, SupplyLabel, apart};
+use crate::words::{CardLabel, CareLabel, DrawingLabel, Label, LoadingLabel, Manner, SupplyLabel, apart};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -96,6 +96,11 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
         PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
             of(Label::CalculationSheet, Label::CalculationLetters, Label::CheckedBy)
         }
+        PaperKind::Section => (
+            manner.label(DrawingLabel::Sheet),
+            manner.label(DrawingLabel::SheetLetters),
+            manner.label(Label::CheckedBy),
+        ),
         PaperKind::Removal => (
             manner.label(LoadingLabel::RemovalSheet),
             manner.label(LoadingLabel::RemovalLetters),
@@ -174,6 +179,7 @@ fn signed_by(job: &Job, kind: PaperKind) -> String {
         PaperKind::Staging => Step::Staged,
         PaperKind::Survey
         | PaperKind::BillOfMaterials
+        | PaperKind::Section
         | PaperKind::Calculation
         | PaperKind::Removal
         | PaperKind::Loading
@@ -196,6 +202,10 @@ fn revision(job: &Job, kind: PaperKind) -> u64 {
         PaperKind::Survey => surveyed,
         PaperKind::Removal | PaperKind::Loading | PaperKind::StartUp | PaperKind::ServiceCard | PaperKind::DueList => {
             planned.saturating_add(count(&job.loading.revision)).saturating_add(job.records.len() as u64)
+        }
+        // What was read when it was loaded stands on it too.
+        PaperKind::Section => {
+            planned.saturating_add(count(&job.site.revision)).saturating_add(job.records.len() as u64)
         }
         PaperKind::Calculation | PaperKind::Quote | PaperKind::InternalQuote => {
             planned.saturating_add(count(&job.site.revision))

@@ -1,11 +1,12 @@
 //! What stands on a section of a vessel, and what is read out in its place.
 
 use bedwright_calc::material::Container;
-use bedwright_calc::quantity::Length;
+use bedwright_calc::quantity::{Length, Temperature};
 
 use super::Manner;
 use super::label::picture::PictureText as Text;
 use crate::answers::{LayerOutcome, VesselAnswers};
+use crate::drawing::Besides;
 
 impl Manner {
     /// What the picture is.
@@ -46,13 +47,53 @@ impl Manner {
 
     /// The whole picture as a text: the vessel, then each layer with its tape reading, then the freeboard.
     #[must_use]
-    pub fn section_description(&self, answers: &VesselAnswers, lifted: Option<Length>) -> String {
+    pub fn section_description(&self, answers: &VesselAnswers, besides: &Besides) -> String {
         let mut text = self.section_at_rest(answers);
-        if let (Some(vessel), Some(height)) = (&answers.vessel, lifted) {
-            let tape = self.tape(vessel.measures.inside_depth.value - height);
-            text.push_str(&self.sentence(Text::Lifted, &[("tape", &tape)]));
+        let Some(vessel) = &answers.vessel else { return text };
+        if let Some(cut) = &answers.riser_cut {
+            text.push_str(&self.sentence(Text::CutTold, &[("length", &self.tape(cut.value))]));
+        }
+        for (told, lifted) in [(Text::LiftedCold, besides.cold), (Text::LiftedWarm, besides.warm)] {
+            let Some(lifted) = lifted else { continue };
+            let tape = self.tape(vessel.measures.inside_depth.value - lifted.height);
+            text.push_str(&self.sentence(told, &[("water", &self.temperature(lifted.water)), ("tape", &tape)]));
+        }
+        if let Some(loaded) = &besides.loaded {
+            for surface in besides.surfaces(answers) {
+                let (number, tape) = ((surface.layer + 1).to_string(), self.tape(surface.tape));
+                let places = [("day", loaded.day.as_str()), ("number", &number), ("tape", &tape)];
+                text.push_str(&self.sentence(Text::LoadedTold, &places));
+            }
         }
         text
+    }
+
+    /// In the key: the bed in backwash at this water.
+    pub(crate) fn section_lifted(&self, water: Temperature) -> String {
+        self.sentence(Text::LiftedKey, &[("water", &self.temperature(water))])
+    }
+
+    /// In the key: what was read on that day, of that tag.
+    pub(crate) fn section_as_loaded(&self, day: &str, tag: &str) -> String {
+        let text = self.sentence(Text::LoadedKey, &[("day", day)]);
+        if tag.trim().is_empty() { text } else { [&text, ", ", tag.trim()].concat() }
+    }
+
+    /// Beside a planned reading: what was read.
+    pub(crate) fn section_loaded_tape(&self, tape: Length) -> String {
+        self.sentence(Text::LoadedTape, &[("tape", &self.tape_bare(tape))])
+    }
+
+    /// Above the riser: what it is cut to.
+    pub(crate) fn section_cut(&self, length: Length) -> String {
+        self.sentence(Text::Cut, &[("length", &self.tape(length))])
+    }
+
+    /// In the key: how many packs a layer is.
+    pub(crate) fn section_packs(&self, packs: f64, container: Container) -> String {
+        let whole = packs >= 1.0 && (packs - packs.round()).abs() < 1e-6;
+        let many = if (packs - 1.0).abs() < 1e-6 || packs < 1.0 { 1 } else { 2 };
+        [&self.decimal(packs, if whole { 0 } else { 2 }), " ", self.container(container, many)].concat()
     }
 
     fn section_at_rest(&self, answers: &VesselAnswers) -> String {

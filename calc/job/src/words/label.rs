@@ -178,6 +178,7 @@ tables![
     measure::ChosenText,
     picture::PictureText,
     picture::WindowText,
+    picture::DrawingLabel,
     price_file::KindName,
     price_file::CareName,
     price_file::SizeText,

@@ -68,9 +68,6 @@ impl Manner {
     /// A number of packs of a layer in words: "2 bags", "0.4 bag".
     #[must_use]
     pub fn packs(&self, packs: f64, pack: &Pack) -> String {
-        let whole = packs >= 1.0 && (packs - packs.round()).abs() < 1e-6;
-        let many = if (packs - 1.0).abs() < 1e-6 || packs < 1.0 { 1 } else { 2 };
-        let number = self.decimal(packs, if whole { 0 } else { 2 });
-        [&number, " ", self.container(pack.container, many)].concat()
+        self.section_packs(packs, pack.container)
     }
 }

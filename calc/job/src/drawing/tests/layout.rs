@@ -5,12 +5,12 @@ use proptest::prelude::*;
 use super::vessels::{self, answers, gravel, layer, media, packs, survey};
 use crate::answers::VesselAnswers;
 use crate::drawing::spread::{Wish, spread};
-use crate::drawing::{Class, Drawing, Extent, Form, Geometry, section};
+use crate::drawing::{Besides, Class, Drawing, Extent, Form, Geometry, Shape, section, section_with};
 use crate::entry::Unit;
 use crate::field::SurveyField as F;
 use crate::sections::plan::TargetKind;
 use crate::sections::survey::{CollectorKind, HeadShape};
-use crate::words::Manner;
+use crate::words::{Language, Manner};
 use bedwright_calc::fill::Role;
 use bedwright_calc::material::Material;
 use bedwright_calc::vessel::Opening;
@@ -24,6 +24,50 @@ fn texts(drawing: &Drawing) -> Vec<(Extent, String)> {
             _ => None,
         })
         .collect()
+}
+
+/// A line that no text may stand on, whatever it is drawn as.
+fn line_of(shape: &Shape) -> Option<((f64, f64), (f64, f64))> {
+    match (shape.class, &shape.geometry) {
+        (
+            Class::Dimension
+            | Class::Extension
+            | Class::Surface
+            | Class::TopSurface
+            | Class::PackSurface
+            | Class::Expanded
+            | Class::ExpandedWarm
+            | Class::Loaded
+            | Class::Axis,
+            Geometry::Line { x1, y1, x2, y2 },
+        ) => Some(((*x1, *y1), (*x2, *y2))),
+        (Class::Leader, Geometry::Path { d }) => {
+            let mut ends = d.trim_start_matches('M').split('L').map(|end| {
+                let (x, y) = end.split_once(' ').unwrap();
+                (x.parse().unwrap(), y.parse().unwrap())
+            });
+            Some((ends.next().unwrap(), ends.next().unwrap()))
+        }
+        _ => None,
+    }
+}
+
+/// Whether a straight line has a point inside a room: the line is cut down to the room's width, then to its height.
+fn runs_through((x1, y1): (f64, f64), (x2, y2): (f64, f64), room: &Extent) -> bool {
+    let mut span = (0.0_f64, 1.0_f64);
+    for (from, way, low, high) in
+        [(x1, x2 - x1, room.left + 0.01, room.right - 0.01), (y1, y2 - y1, room.top + 0.01, room.bottom - 0.01)]
+    {
+        if way == 0.0 {
+            if !(low..=high).contains(&from) {
+                return false;
+            }
+            continue;
+        }
+        let (a, b) = ((low - from) / way, (high - from) / way);
+        span = (span.0.max(a.min(b)), span.1.min(a.max(b)));
+    }
+    span.0 <= span.1
 }
 
 fn layout_fault(drawing: &Drawing) -> Option<String> {
@@ -42,7 +86,7 @@ fn layout_fault(drawing: &Drawing) -> Option<String> {
         }
         // A dimension line that runs through a text is the same fault. What lies under a frame or a circle is covered.
         let covered = drawing.shapes.iter().any(|shape| match (&shape.class, &shape.geometry) {
-            (Class::Box, Geometry::Rect { x, y, width, height, .. }) => {
+            (Class::Box | Class::ReadBox | Class::Ground, Geometry::Rect { x, y, width, height, .. }) => {
                 *x <= room.left && *y <= room.top + 3.0 && x + width >= room.right && y + height >= room.bottom - 3.0
             }
             (Class::Badge | Class::OpenBadge, Geometry::Circle { cx, cy, .. }) => {
@@ -55,28 +99,20 @@ fn layout_fault(drawing: &Drawing) -> Option<String> {
             continue;
         }
         for shape in &drawing.shapes {
-            if let (Class::Dimension | Class::Extension, Geometry::Line { x1, y1, x2, y2 }) =
-                (shape.class, &shape.geometry)
-            {
-                let line = Extent {
-                    left: x1.min(*x2),
-                    top: y1.min(*y2),
-                    right: x1.max(*x2) + 0.01,
-                    bottom: y1.max(*y2) + 0.01,
-                };
-                if room.meets(&line) {
-                    return Some(format!("a line {line:?} runs through “{text}” {room:?}"));
-                }
+            let Some((from, to)) = line_of(shape) else { continue };
+            if runs_through(from, to, room) {
+                return Some(format!("{:?} {from:?} {to:?} runs through “{text}” {room:?}", shape.class));
             }
         }
     }
     None
 }
 
-fn check(answers: &VesselAnswers, manner: &Manner, form: Form) -> Result<(), String> {
-    let drawing = section(answers, manner, form);
-    let (Form::Strip { height, .. } | Form::Full { height, .. }) = form else {
-        return layout_fault(&drawing).map_or(Ok(()), Err);
+fn check(answers: &VesselAnswers, manner: &Manner, form: Form, besides: &Besides) -> Result<(), String> {
+    let drawing = section_with(answers, manner, form, besides);
+    let height = match form {
+        Form::Strip { height, .. } | Form::Full { height, .. } => height,
+        Form::Paper { height_mm, .. } => height_mm * 96.0 / 25.4 + 1e-9,
     };
     if drawing.height > height {
         return Err(format!("{} high in {height}", drawing.height));
@@ -88,7 +124,73 @@ fn check(answers: &VesselAnswers, manner: &Manner, form: Form) -> Result<(), Str
             return Err(format!("{:?}: {d}", shape.class));
         }
     }
-    layout_fault(&drawing).map_or(Ok(()), |fault| Err(format!("{form:?}: {fault}")))
+    layout_fault(&drawing)
+        .or_else(|| measure_fault(answers, &drawing, manner, form))
+        .map_or(Ok(()), |fault| Err(format!("{form:?}: {fault}")))
+}
+
+/// The points of the arrowheads, which stand at what a dimension measures.
+fn arrow_tips(drawing: &Drawing) -> Vec<(f64, f64)> {
+    let tip = |d: &str| {
+        let mut corners = d.strip_prefix('M')?.strip_suffix('Z')?.split('L');
+        let (x, y) = corners.next()?.split_once(' ')?;
+        // An arrowhead has three corners, and nothing else that is solid is written so.
+        (corners.count() == 2).then(|| (x.parse().unwrap(), y.parse().unwrap()))
+    };
+    let solid = drawing.shapes.iter().filter(|shape| shape.class == Class::Solid);
+    solid.filter_map(|shape| if let Geometry::Path { d } = &shape.geometry { tip(d) } else { None }).collect()
+}
+
+/// The vessel's rim and floor on the drawing, from its outline.
+fn ends(drawing: &Drawing) -> Option<(f64, f64)> {
+    let shell = drawing.shapes.iter().find_map(|shape| match (&shape.class, &shape.geometry) {
+        (Class::Shell, Geometry::Path { d }) => Some(d),
+        _ => None,
+    })?;
+    let ys: Vec<f64> =
+        shell.split(['M', 'L']).filter_map(|part| part.split_once(' ')).map(|(_, y)| y.parse().unwrap()).collect();
+    Some((ys.iter().copied().fold(f64::MAX, f64::min), ys.iter().copied().fold(f64::MIN, f64::max)))
+}
+
+/// Every arrow of a dimension stands at the rim, the floor, the ceiling or a surface, reckoned here from the answers and
+/// the outline; depth and freeboard each have both of their arrows.
+fn measure_fault(answers: &VesselAnswers, drawing: &Drawing, manner: &Manner, form: Form) -> Option<String> {
+    let vessel = answers.vessel.as_ref()?;
+    let (rim_y, floor_y) = ends(drawing)?;
+    let rim = vessel.cavity.rim().value;
+    let place = |height: f64| floor_y + (rim_y - floor_y) * height / rim;
+    let near = |a: f64, b: f64| (a - b).abs() <= 0.56;
+    let tops: Vec<f64> =
+        answers.layers.iter().filter_map(|layer| layer.fill()).map(|fill| fill.top.value.value).collect();
+    let tips = arrow_tips(drawing);
+    let may = |y: f64| [0.0, rim, vessel.ceiling().value].iter().chain(&tops).any(|height| near(place(*height), y));
+    if let Some((x, y)) = tips.iter().find(|(_, y)| !may(*y)) {
+        return Some(format!("an arrow at {x} {y} measures nothing; surfaces at {tops:?}"));
+    }
+    // The outermost line at the left is the depth.
+    let full = matches!(form, Form::Full { .. } | Form::Paper { .. });
+    let shown: Vec<String> = texts(drawing).into_iter().map(|(_, text)| text).collect();
+    let depth = manner.section_depth();
+    if full && shown.iter().any(|text| text == depth) {
+        let x = tips.iter().map(|(x, _)| *x).fold(f64::MAX, f64::min);
+        let own: Vec<f64> = tips.iter().filter(|(there, _)| *there == x).map(|(_, y)| *y).collect();
+        if own.len() != 2 || !own.iter().any(|y| near(*y, rim_y)) || !own.iter().any(|y| near(*y, floor_y)) {
+            return Some(format!("the depth from {rim_y} to {floor_y} is measured at {own:?}"));
+        }
+    }
+    if full
+        && shown.iter().any(|text| text == manner.section_freeboard())
+        && let Some(Ok(freeboard)) = answers.plan.as_ref().map(|plan| &plan.freeboard)
+    {
+        let ceiling = vessel.ceiling().value;
+        let surface = ceiling - freeboard.length.value.value;
+        for height in [ceiling, surface] {
+            if !tips.iter().any(|(_, y)| near(*y, place(height))) {
+                return Some(format!("the freeboard's end at {height} has no arrow: {tips:?}"));
+            }
+        }
+    }
+    None
 }
 
 fn any_vessel() -> impl Strategy<Value = VesselAnswers> {
@@ -146,17 +248,28 @@ proptest! {
     fn no_text_meets_another_or_leaves_the_drawing(
         vessel in any_vessel(),
         metric in any::<bool>(),
+        language in proptest::sample::select(Language::ALL.to_vec()),
+        lifted in (1.0_f64..90.0, 1.0_f64..90.0),
+        higher in proptest::collection::vec(-3.0_f64..3.0, 0..12),
+        captioned in any::<bool>(),
         strip in (64.0_f64..130.0, 400.0_f64..640.0),
-        full in (320.0_f64..640.0, 420.0_f64..900.0),
+        full in (150.0_f64..640.0, 420.0_f64..900.0),
         paper in (60.0_f64..120.0, 90.0_f64..200.0),
     ) {
-        let manner = Manner { metric, ..Manner::default() };
+        let manner = Manner { metric, language, ..Manner::default() };
+        let mut besides = vessels::lifted(&vessel, lifted);
+        if !higher.is_empty() {
+            besides.loaded = Some(vessels::loaded(&vessel, &higher));
+        }
+        if captioned {
+            besides.caption = "Filters of a sports hall, north · F-1, F-2 · 2026-11-26".to_owned();
+        }
         for form in [
             Form::Strip { width: strip.0, height: strip.1 },
             Form::Full { width: full.0, height: full.1 },
             Form::Paper { width_mm: paper.0, height_mm: paper.1 },
         ] {
-            if let Err(fault) = check(&vessel, &manner, form) {
+            if let Err(fault) = check(&vessel, &manner, form, &besides) {
                 prop_assert!(false, "{fault}");
             }
         }
@@ -215,7 +328,9 @@ fn known_vessels_are_clean_at_every_size() {
                 Form::Full { width: 360.0, height: 640.0 },
                 Form::Paper { width_mm: 80.0, height_mm: 140.0 },
             ] {
-                assert_eq!(check(&vessel, &manner, form), Ok(()));
+                assert_eq!(check(&vessel, &manner, form, &Besides::default()), Ok(()));
+                let besides = vessels::lifted(&vessel, (8.0, 12.5));
+                assert_eq!(check(&vessel, &manner, form, &besides), Ok(()));
             }
         }
     }
@@ -252,6 +367,6 @@ fn thirty_layers_still_do_not_meet() {
         .collect();
     let vessel = answers(&survey, layers);
     for form in [Form::Strip { width: 110.0, height: 400.0 }, Form::Full { width: 380.0, height: 600.0 }] {
-        assert_eq!(check(&vessel, &Manner::default(), form), Ok(()));
+        assert_eq!(check(&vessel, &Manner::default(), form, &Besides::default()), Ok(()));
     }
 }

@@ -2,9 +2,10 @@
 
 use super::vessels;
 use crate::answers::VesselAnswers;
-use crate::drawing::{Class, Drawing, Form, Geometry, section, svg_text};
-use crate::words::Manner;
+use crate::drawing::{Besides, Class, Drawing, Form, Geometry, section, section_with, svg_text};
+use crate::words::{Language, Manner};
 
+const SHEET: Form = Form::Paper { width_mm: 168.0, height_mm: 176.0 };
 const FORM: Form = Form::Full { width: 420.0, height: 700.0 };
 
 fn drawn(answers: &VesselAnswers) -> Drawing {
@@ -159,13 +160,203 @@ fn the_description_names_every_layer_with_its_reading() {
     assert_eq!(description.matches("the tape reads").count(), 5);
 }
 
-/// The page's policy forbids style attributes and anything from elsewhere.
+/// Programs that know no style sheets show it the same: every mark says itself how it looks, and nothing is from elsewhere.
 #[test]
-fn a_file_stands_alone_and_carries_no_style_attribute() {
-    let text = svg_text(&drawn(&vessels::small_carbon()));
-    assert!(text.starts_with("<svg ") && text.ends_with("</svg>"));
-    assert!(!text.contains("style=") && !text.contains("href") && !text.contains("url("));
+fn a_file_stands_alone_and_every_mark_carries_its_looks() {
+    let answers = vessels::small_carbon();
+    let mut besides = vessels::lifted(&answers, (8.0, 12.5));
+    besides.loaded = Some(vessels::loaded(&answers, &[0.5, -1.0]));
+    let text = svg_text(&section_with(&answers, &Manner::default(), SHEET, &besides));
+    assert!(text.starts_with("<svg xmlns=\"http://www.w3.org/2000/svg\" ") && text.ends_with("</svg>"));
+    for foreign in ["style", "class=", "href", "url(", "var(", "<script", "@import"] {
+        assert!(!text.contains(foreign), "{foreign}");
+    }
+    assert_eq!(text.matches("http").count(), 1);
     assert_eq!(text.matches("<text").count(), text.matches("</text>").count());
+    for mark in
+        text.split('<').filter(|mark| ["path ", "line ", "circle ", "text "].iter().any(|name| mark.starts_with(name)))
+    {
+        assert!(mark.contains(" fill=\"") || mark.contains(" stroke=\""), "{mark}");
+    }
+    // As the page's sheet has it, in the colours of paper.
+    let shell = text.split('<').find(|mark| mark.contains("stroke-width=\"2.25\"")).unwrap();
+    assert!(shell.contains("stroke=\"#14171a\"") && shell.contains("fill=\"none\""), "{shell}");
+}
+
+#[test]
+fn what_xml_has_no_letters_for_is_left_out_of_a_file() {
+    let besides = Besides::default().captioned("<A & \"B\">\u{0}\u{8}\u{FFFE} ✓".to_owned());
+    let text = svg_text(&section_with(&vessels::empty(), &Manner::default(), SHEET, &besides));
+    assert!(text.contains(">&lt;A &amp; &quot;B&quot;&gt; ✓</text>"), "{text}");
+}
+
+/// Where a height stands between the outline's rim and floor, and where a line of a class does.
+fn place_and_line(answers: &VesselAnswers, drawing: &Drawing, class: Class, under_rim: f64) -> (f64, f64) {
+    let ys: Vec<f64> = outline(drawing).iter().map(|point| point.1).collect();
+    let (rim, floor) = (ys.iter().copied().fold(f64::MAX, f64::min), ys.iter().copied().fold(f64::MIN, f64::max));
+    let depth = answers.vessel.as_ref().unwrap().measures.inside_depth.value.value / 0.0254;
+    let line = drawing.shapes.iter().find_map(|shape| match (&shape.class, &shape.geometry) {
+        (there, Geometry::Line { y1, y2, .. }) if *there == class && y1 == y2 => Some(*y1),
+        _ => None,
+    });
+    (rim + (floor - rim) * under_rim / depth, line.unwrap())
+}
+
+#[test]
+fn the_bed_in_backwash_stands_at_both_waters_each_with_its_name() {
+    let answers = vessels::small_carbon();
+    let besides = vessels::lifted(&answers, (8.0, 12.5));
+    for form in [FORM, SHEET, Form::Strip { width: 110.0, height: 560.0 }, Form::Full { width: 160.0, height: 420.0 }] {
+        let drawing = section_with(&answers, &Manner::default(), form, &besides);
+        for (class, under_rim) in [(Class::Expanded, 8.0), (Class::ExpandedWarm, 12.5)] {
+            let (place, line) = place_and_line(&answers, &drawing, class, under_rim);
+            assert!((place - line).abs() <= 0.51, "{form:?} {class:?}: {line} for {place}");
+        }
+        // 277.594 K and 298.15 K.
+        for text in ["40 °F", "77 °F"] {
+            assert!(texts(&drawing).contains(&text), "{form:?}: {text} in {:?}", texts(&drawing));
+        }
+    }
+    let key = ["bed in backwash, water at 40 °F", "bed in backwash, water at 77 °F"];
+    let shown = section_with(&answers, &Manner::default(), FORM, &besides);
+    assert!(key.iter().all(|line| texts(&shown).contains(line)), "{:?}", texts(&shown));
+}
+
+#[test]
+fn water_that_is_the_same_all_year_has_one_line_and_no_bed_has_none() {
+    let answers = vessels::small_carbon();
+    let mut besides = vessels::lifted(&answers, (8.0, 8.0));
+    besides.warm = besides.cold;
+    let drawing = section_with(&answers, &Manner::default(), FORM, &besides);
+    assert!(has(&drawing, Class::Expanded) && !has(&drawing, Class::ExpandedWarm));
+    let empty = vessels::empty();
+    let drawing = section_with(&empty, &Manner::default(), FORM, &vessels::lifted(&empty, (8.0, 12.5)));
+    assert!(!has(&drawing, Class::Expanded) && !has(&drawing, Class::ExpandedWarm));
+}
+
+#[test]
+fn what_was_read_stands_beside_what_was_planned() {
+    let answers = vessels::small_carbon();
+    let besides = Besides { loaded: Some(vessels::loaded(&answers, &[0.5, -1.25])), ..Besides::default() };
+    let drawing = section_with(&answers, &Manner::default(), FORM, &besides);
+    // Planned at 15 7/8 in and read 1 1/4 in lower; the gravel half an inch higher than planned.
+    let shown = texts(&drawing);
+    let lines: Vec<f64> = drawing
+        .shapes
+        .iter()
+        .filter_map(|shape| match (&shape.class, &shape.geometry) {
+            (Class::Loaded, Geometry::Line { y1, .. }) if shape.layer.is_some() => Some(*y1),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(lines.len(), 2);
+    for (layer, line) in answers.layers.iter().zip(&lines) {
+        let higher = if layer.id == answers.layers[0].id { 0.5 } else { -1.25 };
+        let tape = layer.fill().unwrap().tape.reading.value.value / 0.0254 - higher;
+        let (place, _) = place_and_line(&answers, &drawing, Class::Loaded, tape);
+        assert!((place - line).abs() <= 0.51, "{line} for {place}");
+        let text = Manner::default().tape_bare(bedwright_calc::quantity::metres(tape * 0.0254));
+        assert!(shown.contains(&format!("loaded {text}").as_str()), "{text} in {shown:?}");
+        assert!(drawing.description.contains(&format!("the tape read {text} in")), "{}", drawing.description);
+    }
+    assert!(shown.contains(&"surfaces as loaded, 2026-11-20, F-1"), "{shown:?}");
+    // Planned surfaces are still there.
+    assert!(has(&drawing, Class::TopSurface) && has(&drawing, Class::Surface));
+    // On the strip what was read is told from what is expected by a filled frame.
+    let strip = section_with(&answers, &Manner::default(), Form::Strip { width: 110.0, height: 560.0 }, &besides);
+    assert!(has(&strip, Class::ReadBox) && has(&strip, Class::Loaded));
+}
+
+#[test]
+fn the_description_says_the_new_lines_in_every_language() {
+    let answers = vessels::small_carbon();
+    let mut besides = vessels::lifted(&answers, (8.0, 12.5));
+    besides.loaded = Some(vessels::loaded(&answers, &[0.0, 0.5]));
+    for (language, said) in [
+        (
+            Language::English,
+            [
+                "coldest water, 40 °F, 8 in under",
+                "warmest water, 77 °F, 12 1/2 in under",
+                "As loaded on 2026-11-20: layer 2",
+                "riser is cut to 50 1/4 in",
+            ],
+        ),
+        (
+            Language::Spanish,
+            [
+                "agua más fría, 40 °F, 8 in bajo",
+                "agua más cálida, 77 °F, 12 1/2 in bajo",
+                "Al cargar el 2026-11-20: capa 2",
+                "tubo central se corta a 50 1/4 in",
+            ],
+        ),
+        (
+            Language::French,
+            [
+                "eau la plus froide, 40 °F, 8 in sous",
+                "eau la plus chaude, 77 °F, 12 1/2 in sous",
+                "Au chargement du 2026-11-20\u{202f}: couche 2",
+                "tube central est coupé à 50 1/4 in",
+            ],
+        ),
+    ] {
+        let manner = Manner { language, ..Manner::default() };
+        let told = section_with(&answers, &manner, FORM, &besides).description;
+        for part in said {
+            assert!(told.contains(part), "{part} in {told}");
+        }
+    }
+}
+
+#[test]
+fn a_sheet_names_its_layers_and_says_what_the_riser_is_cut_to() {
+    let besides = Besides::default().captioned("A site · F-1 · 2026-11-26".to_owned());
+    let drawing = section_with(&vessels::small_carbon(), &Manner::default(), SHEET, &besides);
+    let shown = texts(&drawing);
+    for text in ["Coconut carbon 12×40 · 2 bags", "riser cut to 50 1/4 in", "A site · F-1 · 2026-11-26"] {
+        assert!(shown.contains(&text), "{text} in {shown:?}");
+    }
+    assert!(shown.iter().any(|text| text.starts_with("Gravel 1/8 × 1/4 in · 0.")), "{shown:?}");
+    // Each number stands in its layer, at its reading and in the key.
+    let numbers = |layer: usize| {
+        drawing.shapes.iter().filter(|shape| shape.class == Class::Number && shape.layer == Some(layer)).count()
+    };
+    assert_eq!((numbers(0), numbers(1)), (3, 3));
+}
+
+/// Surfaces after packs are marks at the wall, as on a measuring vessel, level with their readings.
+#[test]
+fn packs_are_marked_at_the_wall_where_their_readings_say() {
+    let answers = vessels::small_carbon();
+    let drawing = drawn(&answers);
+    let fill = answers.layers[1].fill().unwrap();
+    let tape = fill.after_packs[0].reading.value.value / 0.0254;
+    let (place, line) = place_and_line(&answers, &drawing, Class::PackSurface, tape);
+    assert!((place - line).abs() <= 0.51, "{line} for {place}");
+    let points = outline(&drawing);
+    let (left, right) =
+        (points.iter().map(|p| p.0).fold(f64::MAX, f64::min), points.iter().map(|p| p.0).fold(f64::MIN, f64::max));
+    let ticks: Vec<(f64, f64)> = drawing
+        .shapes
+        .iter()
+        .filter_map(|shape| match (&shape.class, &shape.geometry) {
+            (Class::PackSurface, Geometry::Line { x1, x2, .. }) => Some((*x1, *x2)),
+            _ => None,
+        })
+        .collect();
+    assert!(ticks.iter().all(|(a, b)| (a - left).abs() < 0.01 || (b - right).abs() < 0.01), "{ticks:?}");
+    assert_eq!(ticks.len(), 2);
+}
+
+#[test]
+fn a_narrow_picture_carries_its_readings_on_the_vessel() {
+    let drawing = section(&vessels::large_layered(), &Manner::default(), Form::Full { width: 160.0, height: 420.0 });
+    assert!(!has(&drawing, Class::Dimension));
+    let points = outline(&drawing);
+    let wide =
+        points.iter().map(|p| p.0).fold(f64::MIN, f64::max) - points.iter().map(|p| p.0).fold(f64::MAX, f64::min);
+    assert!(wide > 0.85 * 160.0, "{wide}");
 }
 
 #[test]

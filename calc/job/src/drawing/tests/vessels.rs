@@ -1,14 +1,20 @@
 //! Invented vessels to draw.
 
+use std::sync::Arc;
+
 use litemap::LiteMap;
 
-use bedwright_calc::fill::Role;
+use bedwright_calc::fill::{Role, SurfaceState};
+use bedwright_calc::quantity::{kelvins, metres};
 use bedwright_calc::vessel::Opening;
 
 use crate::answers::{VesselAnswers, vessel_answers};
+use crate::as_loaded::{AsLoaded, LoadedReading};
+use crate::drawing::{Besides, Lifted};
 use crate::entry::{Entry, Unit};
 use crate::field::SurveyField as F;
 use crate::id::Id;
+use crate::sections::loading::{ReadingPlace, Stamp};
 use crate::sections::plan::{LayerPlan, TargetKind, VesselPlan};
 use crate::sections::survey::{CollectorKind, DiameterWay, HeadShape, Standing, SurveyEntry, VesselSurvey};
 
@@ -204,4 +210,46 @@ pub(crate) fn empty() -> VesselAnswers {
 /// Nothing known.
 pub(crate) fn unknown() -> VesselAnswers {
     answers(&VesselSurvey::new(Id::new("v1")), Vec::new())
+}
+
+/// A record of a loading that read each surface higher than planned by some inches, bottom first.
+pub(crate) fn loaded(answers: &VesselAnswers, higher: &[f64]) -> Arc<AsLoaded> {
+    let stamp = Stamp { at: "2026-11-20T10:00:00".to_owned(), by: "A. Example".to_owned() };
+    let reading = |(layer, higher): (&crate::answers::LayerAnswer, &f64)| {
+        let planned = layer.fill()?.tape.reading.value.value / 0.0254;
+        Some(LoadedReading {
+            place: ReadingPlace::End(layer.id.clone()),
+            entry: Some(Entry { text: format!("{:.2}", planned - higher), unit: Unit::Inch, meaning: None }),
+            state: SurfaceState::ALL[0],
+            stamp: stamp.clone(),
+            expected_mm: None,
+            spread_mm: None,
+            packs_more: None,
+        })
+    };
+    Arc::new(AsLoaded {
+        id: Id::new("record"),
+        day: "2026-11-20".to_owned(),
+        signed: stamp.clone(),
+        vessel: answers.id.clone(),
+        tag: "F-1".to_owned(),
+        inside_diameter_mm: None,
+        inside_depth_mm: None,
+        layers: Vec::new(),
+        readings: answers.layers.iter().zip(higher).filter_map(reading).collect(),
+        done: Vec::new(),
+        not_done: Vec::new(),
+        texts: Vec::new(),
+        method: None,
+        drums: Vec::new(),
+        photo: None,
+        corrections: Vec::new(),
+    })
+}
+
+/// A bed that the coldest and the warmest water lift to some inches under the rim.
+pub(crate) fn lifted(answers: &VesselAnswers, under_rim: (f64, f64)) -> Besides {
+    let rim = answers.vessel.as_ref().map_or(0.0, |vessel| vessel.cavity.rim().value);
+    let at = |inches: f64, kelvin: f64| Some(Lifted { height: metres(rim - inches * 0.0254), water: kelvins(kelvin) });
+    Besides { cold: at(under_rim.0, 277.594), warm: at(under_rim.1, 298.15), ..Besides::default() }
 }

@@ -9,9 +9,22 @@ PictureText {
     Datum = "datum: rim" / "referencia: borde" / "référence : bord",
     TapeInch = "tape, in" / "cinta, in" / "ruban, in",
     TapeMillimetre = "tape, mm" / "cinta, mm" / "ruban, mm",
-    Lifted = " A broken line: the bed in backwash at the coldest water, {tape} under the rim."
-        / " Una línea de trazos: el lecho en retrolavado con el agua más fría, {tape} bajo el borde."
-        / " Un trait interrompu : le lit en rétrolavage avec l’eau la plus froide, {tape} sous le bord.",
+    LiftedCold = " A broken line: the bed in backwash at the coldest water, {water}, {tape} under the rim."
+        / " Una línea de trazos: el lecho en retrolavado con el agua más fría, {water}, {tape} bajo el borde."
+        / " Un trait interrompu : le lit en rétrolavage avec l’eau la plus froide, {water}, {tape} sous le bord.",
+    LiftedWarm = " A line of short strokes: the bed in backwash at the warmest water, {water}, {tape} under the rim."
+        / " Una línea de trazos cortos: el lecho en retrolavado con el agua más cálida, {water}, {tape} bajo el borde."
+        / " Un trait à tirets courts : le lit en rétrolavage avec l’eau la plus chaude, {water}, {tape} sous le bord.",
+    LiftedKey = "bed in backwash, water at {water}"
+        / "lecho en retrolavado, agua a {water}"
+        / "lit en rétrolavage, eau à {water}",
+    LoadedKey = "surfaces as loaded, {day}" / "superficies al cargar, {day}" / "surfaces au chargement, {day}",
+    LoadedTape = "loaded {tape}" / "cargado {tape}" / "chargé {tape}",
+    LoadedTold = " As loaded on {day}: layer {number}, the tape read {tape}."
+        / " Al cargar el {day}: capa {number}, la cinta marcaba {tape}."
+        / " Au chargement du {day} : couche {number}, le ruban indiquait {tape}.",
+    Cut = "riser cut to {length}" / "tubo central cortado a {length}" / "tube central coupé à {length}",
+    CutTold = " The riser is cut to {length}." / " El tubo central se corta a {length}." / " Le tube central est coupé à {length}.",
     Unknown = "The inside of the vessel isn't known yet: a broken outline with a question mark."
         / "Aún no se conoce el interior del recipiente: un contorno de trazos con un signo de interrogación."
         / "L’intérieur de la cuve n’est pas encore connu : un contour interrompu avec un point d’interrogation.",
@@ -85,4 +98,17 @@ WindowText {
     Finest = "; the finest grains leave from {flow}"
         / "; los granos más finos salen desde {flow}"
         / " ; les plus fins grains partent à partir de {flow}",
+}}
+
+labels! {
+/// A text of a drawing that is shown or saved by itself.
+DrawingLabel {
+    Sheet = "Section to scale" / "Sección a escala" / "Coupe à l’échelle",
+    SheetLetters = "SC" / "SC" / "SC",
+    Saving = "Save the drawing" / "Guardar el dibujo" / "Enregistrer le dessin",
+    AsSvg = "Drawing as SVG" / "Dibujo en SVG" / "Dessin en SVG",
+    AsPng = "Drawing as PNG" / "Dibujo en PNG" / "Dessin en PNG",
+    Failed = "This browser made no picture of the drawing. The SVG shows the same; its print can be kept as a picture too."
+        / "Este navegador no hizo ninguna imagen del dibujo. El SVG muestra lo mismo; también su impresión sirve de imagen."
+        / "Ce navigateur n’a fait aucune image du dessin. Le SVG montre la même chose ; son impression peut aussi servir d’image.",
 }}
