@@ -88,8 +88,17 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
 
 /// Opens the address in another engine, by what every WebDriver can do: no screen is played, no log is read.
 pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Page)) {
-    let driver = Driver::start(engine);
-    let session = WebDriver::new(driver.address(), engine.wanted()).await.unwrap();
+    // A browser that doesn't come up at once on a busy machine is started anew: it is not what is tested.
+    let mut tries = 3;
+    let (_driver, session) = loop {
+        let driver = Driver::start(engine);
+        match WebDriver::new(driver.address(), engine.wanted()).await {
+            Ok(session) => break (driver, session),
+            Err(error) if tries > 1 => println!("{engine:?} did not come up: {error}"),
+            Err(error) => panic!("{engine:?} did not come up: {error}"),
+        }
+        tries -= 1;
+    };
     let done = session
         .run_and_quit(|session| async move {
             session.set_script_timeout(Duration::from_secs(30)).await?;
