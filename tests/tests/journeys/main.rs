@@ -20,6 +20,7 @@
 //! `tests/run journeys` builds the page and says where it is: `BEDWRIGHT_PAGE`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
+mod abuse;
 mod axe;
 mod backup;
 mod browser;
@@ -38,6 +39,7 @@ mod filter;
 mod finds;
 mod first_minute;
 mod folder;
+mod install;
 mod keep;
 mod keys;
 mod keystroke;
@@ -58,10 +60,12 @@ mod prices;
 mod print;
 mod quote;
 mod screens;
+mod scripts;
 mod search;
 mod share;
 mod single;
 mod site;
+mod speed;
 mod start;
 mod storage;
 mod stored;

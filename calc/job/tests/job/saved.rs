@@ -424,3 +424,19 @@ fn a_long_number_is_the_same_after_every_saving() {
         assert_eq!(came.job, job, "{number}");
     }
 }
+
+/// What this version doesn't know stays in its order, or the same job was another text with every saving (found by
+/// `tests/run fuzz`).
+#[test]
+fn what_is_not_known_keeps_its_order() {
+    let mut file: Value = serde_json::from_str(&job_text(&jobs::sample())).unwrap();
+    file["records"] = json!([{ "no": "id" }]);
+    for name in ["z_of_later", "a_of_later", "m_of_later"] {
+        file[name] = json!(name);
+    }
+    let saved = job_text(&read_job(&file.to_string()).unwrap());
+    for _ in 0..3 {
+        assert_eq!(job_text(&read_job(&saved).unwrap()), saved);
+    }
+    assert!(saved.find("z_of_later") < saved.find("a_of_later") && saved.find("a_of_later") < saved.find("m_of_later"));
+}
