@@ -10,6 +10,8 @@
 //   out  bedwright-offline-not-ready data-offline="not-ready"  data-offline-reason: no-worker, refused, installing,
 //                                                              missing-files, install-failed, repair-needs-connection
 //   out                              data-offline="inside"     the single file: all of the page is in it, there is no worker
+//   out  bedwright-install-changed   data-install="offered"    the browser offers to install the page, or no longer does
+//   in   bedwright-install           let the browser ask the person (from a tap)
 //   in   bedwright-offline-check     look again
 //   in   bedwright-offline-repair    unregister the worker, drop the caches, reload (only with a connection)
 (function () {
@@ -251,6 +253,56 @@
         asked = Date.now();
         // Without a connection there is nothing to learn.
         registration.update().catch(function () {});
+      }
+    });
+  }
+
+  // ---- the page as an app ---------------------------------------------------------------------------------------
+
+  var offer = null;
+
+  function offered(event) {
+    offer = event;
+    if (event) {
+      root.dataset.install = "offered";
+    } else {
+      delete root.dataset.install;
+    }
+    say("bedwright-install-changed");
+  }
+
+  window.addEventListener("beforeinstallprompt", function (event) {
+    event.preventDefault();
+    offered(event);
+  });
+  window.addEventListener("appinstalled", function () {
+    offered(null);
+  });
+  window.addEventListener("bedwright-install", function () {
+    var asked = offer;
+    // It is good for one asking.
+    offered(null);
+    if (asked) {
+      asked.prompt();
+    }
+  });
+  // A file that was opened with the installed page: to the screen that takes jobs in.
+  if (window.launchQueue) {
+    window.launchQueue.setConsumer(function (launch) {
+      if (launch.files && launch.files[0]) {
+        launch.files[0]
+          .getFile()
+          .then(function (file) {
+            return file.text();
+          })
+          .then(
+            function (text) {
+              window.location.hash = "/open/" + encodeURIComponent(text);
+            },
+            function () {
+              window.location.hash = "/open";
+            },
+          );
       }
     });
   }

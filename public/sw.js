@@ -6,6 +6,9 @@
 const BUILD = "{{build}}";
 const FILES = ["{{files}}"];
 
+// How long an address may get: Chromium cuts none under 2 Mi.
+const LONGEST = 2000000;
+
 const CACHE = "bedwright-" + BUILD;
 const SCOPE = self.registration.scope;
 const KEPT = new Set(FILES.map((file) => new URL(file, SCOPE).href));
@@ -41,6 +44,10 @@ self.addEventListener("fetch", (event) => {
     event.respondWith(Response.error());
     return;
   }
+  if (request.method === "POST" && url.href === new URL("share", SCOPE).href) {
+    event.respondWith(shared(request));
+    return;
+  }
   if (request.method !== "GET") {
     return;
   }
@@ -54,6 +61,20 @@ self.addEventListener("fetch", (event) => {
     event.respondWith(fetch(request).catch(() => Response.redirect(SCOPE, 302)));
   }
 });
+
+// What another program shares, a file or a text: to the screen that takes jobs in, as a link would bring it. No host sees it.
+async function shared(request) {
+  let text = "";
+  try {
+    const form = await request.formData();
+    const file = form.get("file");
+    text = file && file.size > 0 ? await file.text() : ["text", "url", "title"].map((name) => form.get(name) || "").join("\n");
+  } catch {
+    // Nothing that can be read: the screen says how else it can be had.
+  }
+  const code = encodeURIComponent(text.trim());
+  return Response.redirect(SCOPE + (code && code.length < LONGEST ? "#/open/" + code : "#/open"), 303);
+}
 
 // Fetches every file past the browser's own cache; a single miss fails the installation.
 async function install() {

@@ -2,6 +2,7 @@
 //! gives. Screens read signals and send edits; nothing else writes.
 
 mod backing;
+mod drafts;
 mod files;
 mod opened;
 mod prices;
@@ -11,7 +12,9 @@ mod steps;
 mod tabs;
 mod travel;
 
+use std::any::Any;
 use std::cell::{Cell, RefCell};
+use std::rc::Rc;
 use std::sync::Arc;
 
 use bedwright_edge::store::{Keeper, Status};
@@ -120,6 +123,8 @@ pub struct Parts {
     pub prices: ListOnDesk,
     /// What went into the last backup.
     pub ledger: Held<Ledger>,
+    /// What is being written and belongs to no job yet.
+    drafts: RefCell<LiteMap<String, Rc<dyn Any>>>,
     answers: RefCell<LiteMap<Id, Answers>>,
     waters: RefCell<LiteMap<Id, Water>>,
     bill: Cell<Option<Worked<Arc<JobBill>>>>,
@@ -174,6 +179,7 @@ impl Desk {
             tray: Held::new(None),
             prices: ListOnDesk::new(list),
             ledger: Held::new(ledger),
+            drafts: RefCell::default(),
             answers: RefCell::default(),
             waters: RefCell::default(),
             bill: Cell::default(),
@@ -202,6 +208,7 @@ impl Desk {
         keeper.on_aside(move |aside| notices::put(found, Notice::SetAside(aside.copies)));
         desk.listen();
         desk.follow(&desk.route.get_untracked());
+        desk.follow_shortcut(&bedwright_edge::address::hash());
         desk.carry_on_papers();
         if !gone {
             desk.mark_that_there_are_jobs();
@@ -214,6 +221,7 @@ impl Desk {
             let route = Route::of(&hash);
             self.follow(&route);
             self.route.set(route);
+            self.follow_shortcut(&hash);
             self.carry_on_papers();
         });
         let waiting = update::on_waiting(move || notices::put(self.notices, Notice::UpdateWaiting));
@@ -228,6 +236,14 @@ impl Desk {
         self.listen_for_leaving();
         for listener in [moved, waiting, elsewhere, ready].into_iter().flatten() {
             listener.forget();
+        }
+    }
+
+    /// The one address that does something: a job is made, and Back leads to the jobs.
+    fn follow_shortcut(self, hash: &str) {
+        if hash == "/new" {
+            bedwright_edge::address::replace("/jobs");
+            self.new_job();
         }
     }
 

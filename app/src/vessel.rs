@@ -16,7 +16,7 @@ mod water;
 use bedwright_job::decimal::plain;
 use bedwright_job::id::Id;
 use bedwright_job::sections::survey::VesselSurvey;
-use bedwright_job::words::Label;
+use bedwright_job::words::{Label, apart};
 
 pub use number_line::NumberLine;
 pub use page::vessel_page;
@@ -36,7 +36,7 @@ fn name(desk: Desk, vessel: &VesselSurvey) -> String {
                 |_| typed.entry.text.clone(),
                 |(diameter, height)| format!("{}×{}", plain(diameter), plain(height)),
             );
-            format!("{tags} · {size}")
+            format!("{} · {size}", apart(&tags))
         }
         _ => tags,
     }

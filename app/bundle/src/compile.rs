@@ -38,15 +38,15 @@ fn cargo() -> OsString {
     std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into())
 }
 
-/// Builds the page's wasm and the reader's with the profile they are shipped in.
-pub fn page(root: &Path) -> Outcome<Compiled> {
+/// Builds the page's wasm and the reader's with the profile they are shipped in; of another crate than the page's, that alone.
+pub fn page(root: &Path, other: Option<&str>) -> Outcome<Compiled> {
     need_target(root)?;
-    let wasm = built(root, PAGE)?;
-    let reader = built(root, READER)?;
+    let wasm = built(root, other.unwrap_or(PAGE))?;
+    let reader = if other.is_none() { Some(built(root, READER)?) } else { None };
     // <target folder>/<target>/<profile>/<file>
     let kept =
         wasm.ancestors().nth(3).ok_or_else(|| format!("{} is not in a target folder", wasm.display()))?.join("bundle");
-    Ok(Compiled { wasm, reader: Some(reader), kept })
+    Ok(Compiled { wasm, reader, kept })
 }
 
 /// Builds one of the two, and says where it is.

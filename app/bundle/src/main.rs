@@ -89,7 +89,7 @@ fn build_into(build: &Build, weighed: bool) -> Outcome<PathBuf> {
     let root = workspace();
     let wasm = match &build.wasm {
         Some(file) => compile::Compiled::given(file, &root)?,
-        None => compile::page(&root)?,
+        None => compile::page(&root, build.page.as_deref())?,
     };
     let bound = bind::page(&wasm)?;
     let reader = bind::reader(&wasm)?;

@@ -18,6 +18,8 @@ Builds the page and serves it. Nothing but Rust is needed; with node and npm the
   --port NUMBER     where to listen (8080); 0 takes a free one
   --label NAME      goes into the build's id: letters, digits, . _ -
   --wasm FILE       bundle this wasm, built before, instead of running cargo
+  --page CRATE      bundle this crate of the workspace instead of the page: tests compare it
+                    with the smallest one there is
   --help            this text
 ";
 
@@ -53,6 +55,8 @@ pub struct Build {
     pub label: Option<String>,
     /// A wasm that was built before.
     pub wasm: Option<PathBuf>,
+    /// Another crate of the workspace than the page's.
+    pub page: Option<String>,
     /// Whether the page is to be one file.
     pub single: bool,
 }
@@ -81,7 +85,7 @@ pub fn read(arguments: impl IntoIterator<Item = String>) -> Outcome<Task> {
             build.single = true;
             continue;
         }
-        let known = ["--out", "--label", "--wasm", "--dir", "--host", "--port"];
+        let known = ["--out", "--label", "--wasm", "--page", "--dir", "--host", "--port"];
         if !known.contains(&name.as_str()) {
             return Err(format!("{name} is not known; --help lists what is"));
         }
@@ -92,6 +96,7 @@ pub fn read(arguments: impl IntoIterator<Item = String>) -> Outcome<Task> {
         match name.as_str() {
             "--out" => build.out = Some(value.into()),
             "--label" => build.label = Some(label(value)?),
+            "--page" => build.page = Some(value),
             "--wasm" => build.wasm = Some(value.into()),
             "--dir" => dir = Some(PathBuf::from(value)),
             "--host" => {

@@ -9,6 +9,9 @@ use std::path::Path;
 /// Files of `public/` that do not go out under their own name.
 const WORKED_IN: [&str; 7] = ["boot.js", "crash.js", "sw.js", "codes.js", "inside.js", "single.html", "notice.css"];
 
+/// Pictures that only a browser's offer to install shows: no phone keeps them.
+const SHOWN_BY_STORES: &str = "screens/";
+
 /// The page, ready to be written.
 pub struct Page {
     /// The build's id.
@@ -78,7 +81,8 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
             ("{{texts-fr}}", &french),
         ],
     )?;
-    let listed: Vec<String> = files.iter().map(|(name, _)| name.clone()).collect();
+    let listed: Vec<String> =
+        files.iter().map(|(name, _)| name.clone()).filter(|name| !name.starts_with(SHOWN_BY_STORES)).collect();
     let sw = worker::filled(&sw, &build, &listed)?;
     files.push(("index.html".into(), index.into_bytes()));
     files.push(("sw.js".into(), sw.into_bytes()));
@@ -131,7 +135,7 @@ mod tests {
         let (index, sw) = (text(&page, "index.html"), text(&page, "sw.js"));
         assert!(index.contains(&format!("content=\"{}\"", page.build)));
         for (name, _) in &page.files {
-            if name != "index.html" && name != "sw.js" {
+            if name != "index.html" && name != "sw.js" && !name.starts_with(SHOWN_BY_STORES) {
                 assert!(sw.contains(&format!("\"{name}\"")), "{name} is not listed");
             }
         }
@@ -179,7 +183,21 @@ mod tests {
         assert_eq!(manifest["start_url"], ".");
         assert_eq!(manifest["scope"], ".");
         assert_eq!(manifest["display"], "standalone");
-        for icon in manifest["icons"].as_array().unwrap() {
+        assert_eq!(manifest["id"], "./");
+        let all = |part: &str| manifest[part].as_array().unwrap().iter();
+        for purpose in ["any", "maskable"] {
+            assert!(all("icons").any(|icon| icon["purpose"] == purpose && icon["sizes"] == "512x512"), "{purpose}");
+        }
+        for form in ["narrow", "wide"] {
+            assert!(all("screenshots").any(|picture| picture["form_factor"] == form), "{form}");
+        }
+        for shortcut in all("shortcuts") {
+            assert!(shortcut["url"].as_str().unwrap().starts_with("./#/"), "{shortcut}");
+        }
+        // The worker answers what is sent there.
+        assert!(text(&page, "sw.js").contains("new URL(\"share\", SCOPE)"));
+        assert_eq!(manifest["share_target"]["action"], "./share");
+        for icon in all("icons").chain(all("screenshots")) {
             let name = icon["src"].as_str().unwrap();
             let (_, bytes) = page.files.iter().find(|(file, _)| file == name).unwrap();
             if name.ends_with(".png") {

@@ -1,38 +1,105 @@
-//! Codes in a picture, read by a worker: the page goes on meanwhile, and needs no connection.
+//! Codes in a picture: by the browser's own detector where it has one that knows such codes, else, and where that finds
+//! nothing, by a worker: the page goes on meanwhile, and needs no connection.
 
-use js_sys::{Array, Object, Promise, Reflect};
+use std::cell::OnceCell;
+
+use js_sys::{Array, Function, Object, Promise, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{ImageData, MessageEvent, Worker, WorkerOptions, WorkerType};
 
 use crate::Fault;
-use crate::fault::property;
+use crate::fault::{method, property};
 
-/// The worker; it ends when this is dropped.
+/// Codes of this kind are read, as the draft "Accelerated Shape Detection in Images" (W3C community group) names it.
+const KIND: &str = "qr_code";
+
+/// What reads codes.
 pub struct Reader {
-    worker: Worker,
+    detector: Option<Detector>,
+    /// Started when the browser's own has read nothing for the first time.
+    worker: OnceCell<OwnReader>,
 }
 
 impl Reader {
-    /// Starts one.
+    /// Gets one ready.
+    pub async fn start() -> Reader {
+        Reader { detector: Detector::find().await, worker: OnceCell::new() }
+    }
+
+    /// The texts of all codes in a picture.
     ///
     /// # Errors
-    /// [`Fault::Blocked`] where this build has none; what the browser said.
-    pub fn start() -> Result<Reader, Fault> {
+    /// [`Fault::Blocked`] where this build has no reader of its own; what its worker said, where it could not be started or
+    /// gave up.
+    pub async fn read(&self, picture: &ImageData) -> Result<Vec<String>, Fault> {
+        if let Some(detector) = &self.detector {
+            // One that fails, and one that sees nothing, are no reason to see nothing.
+            let texts = detector.read(picture).await.unwrap_or_default();
+            if !texts.is_empty() {
+                return Ok(texts);
+            }
+        }
+        if self.worker.get().is_none() {
+            // One that is there already stays.
+            let _ = self.worker.set(OwnReader::start()?);
+        }
+        self.worker.get().ok_or(Fault::Blocked)?.read(picture).await
+    }
+}
+
+/// The browser's own.
+struct Detector {
+    it: JsValue,
+    detect: Function,
+}
+
+impl Detector {
+    /// None where there is none, or none that knows such codes.
+    async fn find() -> Option<Detector> {
+        let kind: Function = method(&js_sys::global(), "BarcodeDetector")?;
+        let asked = method(&kind, "getSupportedFormats")?.call0(&kind).ok()?;
+        let known = JsFuture::from(Promise::resolve(&asked)).await.ok()?;
+        if !Array::is_array(&known) || !Array::from(&known).includes(&JsValue::from_str(KIND), 0) {
+            return None;
+        }
+        let wanted = Object::new();
+        // Fails only for an object that is frozen.
+        let _ = Reflect::set(&wanted, &JsValue::from_str("formats"), &Array::of1(&JsValue::from_str(KIND)));
+        let it = Reflect::construct(&kind, &Array::of1(&wanted)).ok()?;
+        let detect = method(&it, "detect")?;
+        Some(Detector { it, detect })
+    }
+
+    async fn read(&self, picture: &ImageData) -> Option<Vec<String>> {
+        let asked = self.detect.call1(&self.it, picture).ok()?;
+        let found = JsFuture::from(Promise::resolve(&asked)).await.ok()?;
+        if !Array::is_array(&found) {
+            return None;
+        }
+        let text = |code: JsValue| property(&code, "rawValue")?.as_string().filter(|text| !text.is_empty());
+        Some(Array::from(&found).iter().filter_map(text).collect())
+    }
+}
+
+/// Our own, in a worker; it ends when this is dropped.
+struct OwnReader {
+    worker: Worker,
+}
+
+impl OwnReader {
+    /// Starts one: [`Fault::Blocked`] where this build has none; what the browser said.
+    fn start() -> Result<OwnReader, Fault> {
         let script =
             crate::texts::address_of("bedwright-codes").filter(|script| !script.is_empty()).ok_or(Fault::Blocked)?;
         let options = WorkerOptions::new();
         // What stands in the single file is no module: see `app/bundle/src/single.rs`.
         options.set_type(if script.starts_with("blob:") { WorkerType::Classic } else { WorkerType::Module });
         let worker = Worker::new_with_options(&script, &options).map_err(|thrown| Fault::other(&thrown))?;
-        Ok(Reader { worker })
+        Ok(OwnReader { worker })
     }
 
-    /// The texts of all codes in a picture.
-    ///
-    /// # Errors
-    /// What the worker said, where it could not be started or gave up.
-    pub async fn read(&self, picture: &ImageData) -> Result<Vec<String>, Fault> {
+    async fn read(&self, picture: &ImageData) -> Result<Vec<String>, Fault> {
         let pixels = js_sys::Uint8Array::from(picture.data().0.as_slice());
         let asked = Object::new();
         let (wide, high) = (JsValue::from(picture.width()), JsValue::from(picture.height()));
@@ -56,7 +123,7 @@ impl Reader {
     }
 }
 
-impl Drop for Reader {
+impl Drop for OwnReader {
     fn drop(&mut self) {
         self.worker.terminate();
     }

@@ -18,6 +18,7 @@ pub mod drop;
 pub mod fault;
 pub mod files;
 pub mod focus;
+pub mod install;
 pub mod intl;
 pub mod journal;
 pub mod listen;

@@ -56,12 +56,12 @@ pub fn repair() {
     send("bedwright-offline-repair");
 }
 
-fn mark(name: &str) -> Option<String> {
+pub(crate) fn mark(name: &str) -> Option<String> {
     let root = web_sys::window()?.document()?.document_element()?;
     root.dyn_into::<HtmlElement>().ok()?.dataset().get(name)
 }
 
-fn send(event: &str) {
+pub(crate) fn send(event: &str) {
     if let (Some(window), Ok(event)) = (web_sys::window(), CustomEvent::new(event)) {
         let _ = window.dispatch_event(&event);
     }

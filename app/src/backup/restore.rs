@@ -76,11 +76,15 @@ impl Restore {
         self.said.set(Some([why, " ", self.say(KeepingLabel::NotTaken)].concat()));
     }
 
-    fn take(self, dry: &Dry) {
-        let count = self.desk.take_backup(dry, self.differing.get_untracked(), self.ways.get_untracked());
+    fn take(self, dry: Arc<Dry>) {
+        let (differing, ways) = (self.differing.get_untracked(), self.ways.get_untracked());
+        // At once, so that it can't be taken twice.
         self.trial.set(None);
-        let said = self.desk.manner().sentence(KeepingLabel::TakenIn, &[("count", &count.to_string())]);
-        self.said.set(Some(said));
+        wasm_bindgen_futures::spawn_local(async move {
+            let count = self.desk.take_backup(&dry, differing, ways).await;
+            let said = self.desk.manner().sentence(KeepingLabel::TakenIn, &[("count", &count.to_string())]);
+            self.said.set(Some(said));
+        });
     }
 
     /// What the backup would do.
@@ -130,7 +134,7 @@ impl Restore {
             return trial.kid(el("p", "").text(self.say(KeepingLabel::NothingNew))).kid(self.leave());
         }
         let taken = dry.clone();
-        let take = button("primary", self.say(KeepingLabel::TakeIn), move || self.take(&taken));
+        let take = button("primary", self.say(KeepingLabel::TakeIn), move || self.take(taken.clone()));
         trial.kid(el("div", "actions").kid(take).kid(self.leave()))
     }
 

@@ -34,7 +34,7 @@ pub fn lines_left(desk: Desk) -> El {
         });
         lines
     });
-    let (at, reason, asked) = (Held::new(0_usize), Held::new(String::new()), Held::new(false));
+    let (at, reason, asked) = (Held::new(0_usize), desk.draft_text("reason"), Held::new(false));
     let emptied = Held::new(0_u32);
     let leave = button("", say(BillLabel::Leave), move || {
         let why = reason.get_untracked().trim().to_owned();

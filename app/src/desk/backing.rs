@@ -12,6 +12,7 @@ use bedwright_job::backup::{
 use bedwright_job::day::Day;
 use bedwright_job::edit::{Edit, apply};
 use bedwright_job::history::History;
+use bedwright_job::id::Id;
 use bedwright_job::prices::ListEdit;
 use bedwright_job::sections::head::TextField;
 use bedwright_job::words::KeepingLabel;
@@ -215,14 +216,21 @@ impl Desk {
     }
 
     /// Takes a backup in, as its trial said. How many jobs came or were changed.
-    pub fn take_backup(self, dry: &Dry, differing_rows: bool, ways: bool) -> usize {
+    pub async fn take_backup(self, dry: &Dry, differing_rows: bool, ways: bool) -> usize {
+        let here = |id: &Id| self.shelf.with_untracked(|shelf| shelf.get(id).cloned());
+        let changing = dry.backup.jobs.iter().filter(|there| {
+            here(&there.id).is_some_and(|here| !matches!(against(Some(&here), there), Against::Same | Against::Older))
+        });
+        let changing: Vec<Id> = changing.map(|there| there.id.clone()).collect();
+        // Until all is written nobody works on them in another tab.
+        let holds = self.held_for_now(&changing).await;
         let day = Day::of(&dry.backup.day);
         // What was counted here after the backup was made may be counted again: from here on this is another device.
         self.person.update(|person| person.device = new_id());
         let device = self.person.with_untracked(|person| person.device.clone());
         let mut count = 0;
         for there in &dry.backup.jobs {
-            let here = self.shelf.with_untracked(|shelf| shelf.get(&there.id).cloned());
+            let here = here(&there.id);
             // Once more: another tab may have changed it since the trial.
             let job = match against(here.as_deref(), there) {
                 Against::Same | Against::Older => continue,
@@ -262,6 +270,7 @@ impl Desk {
             }
         }
         self.keeper.flush();
+        drop(holds);
         let backup = dry.backup.clone();
         let photos = dry.photos.clone();
         wasm_bindgen_futures::spawn_local(async move {

@@ -40,10 +40,12 @@ impl Desk {
 
     /// Takes the last change back.
     pub fn undo(self) {
+        let before = self.open_now();
         if let Some(edit) = self.history.update(History::undo).flatten()
             && let Some(redo) = self.change(edit)
         {
-            self.history.update(|history| history.undone(redo));
+            let back = self.way_back(before);
+            self.history.update(|history| history.undone(redo, back));
             self.turned.update(|n| *n = n.wrapping_add(1));
         }
     }
@@ -140,14 +142,14 @@ impl Desk {
     }
 
     /// Takes what was kept, where it fits the open job and nothing was changed meanwhile; whether there is anything to take
-    /// back now.
+    /// back, or to do again, now.
     fn take_steps(self, id: &Id, text: &str) -> bool {
         let Some(job) = self.open_now().filter(|job| job.id == *id) else { return false };
         let fresh = self.history.with_untracked(|history| !history.can_undo() && !history.can_redo());
         if fresh {
             self.history.set(History::read(text, &job));
         }
-        self.history.with_untracked(History::can_undo)
+        self.history.with_untracked(|history| history.can_undo() || history.can_redo())
     }
 
     /// Takes away what could be taken back of a job that is erased.

@@ -157,6 +157,31 @@ impl Desk {
         });
     }
 
+    /// Takes jobs for as long as what this gives lives. A tab that works on one of them writes what it still has, as when a
+    /// person works here instead, and the job is read anew.
+    pub(super) async fn held_for_now(self, jobs: &[Id]) -> Vec<tabs::Hold> {
+        let (mut holds, mut others) = (Vec::new(), Vec::new());
+        for id in jobs {
+            match tabs::hold_until(&name(id), || {}).await {
+                Lock::Yes(hold) => holds.push(hold),
+                Lock::No => others.push(id),
+                Lock::Unsupported => {}
+            }
+        }
+        for id in &others {
+            if let Lock::Yes(hold) = tabs::take(&name(id), || {}).await {
+                holds.push(hold);
+            }
+        }
+        if !others.is_empty() {
+            pause(FLUSHED_MS).await;
+        }
+        for id in others {
+            self.read_again(id).await;
+        }
+        holds
+    }
+
     /// Where the other tab is gone, the job is this one's.
     fn look_again(self) {
         let Some(id) = self.route.with_untracked(|route| route.job().cloned()) else { return };
@@ -196,7 +221,8 @@ impl Desk {
         }
         let job = Arc::new(job);
         self.shelf.update(|shelf| drop(shelf.insert(id.clone(), job.clone())));
-        if self.job.with_untracked(|open| open.as_ref().is_none_or(|open| open.id == *id)) {
+        // One that isn't open opens only where the person is: another screen isn't drawn anew for it.
+        if self.job.with_untracked(|open| open.as_ref().map_or(self.is_at(id), |open| open.id == *id)) {
             self.history.set(History::default());
             self.job.set(Some(job));
             self.turned.update(|n| *n = n.wrapping_add(1));

@@ -3,13 +3,14 @@
 use std::sync::Arc;
 
 use bedwright_calc::order;
+use bedwright_edge::{display, install};
 use bedwright_job::Job;
 use bedwright_job::id::Id;
-use bedwright_job::words::{CareLabel, Label, TravelLabel};
+use bedwright_job::words::{CareLabel, DeviceLabel, Label, TravelLabel, apart};
 
 use crate::desk::Desk;
 use crate::parts::live::{El, button, el, small_letters, value_of};
-use crate::parts::signal::{Held, Worked};
+use crate::parts::signal::{Held, Kept, Worked};
 use crate::route::Route;
 
 /// What the list shows of a job; a row is drawn again only when this changes.
@@ -24,10 +25,11 @@ struct Row {
 
 fn row(job: &Job) -> Row {
     let head = &job.head.body;
-    let about: Vec<&str> = [&head.customer, &head.site, &head.number, &head.created]
+    let about: Vec<_> = [&head.customer, &head.site, &head.number, &head.created]
         .iter()
         .map(|text| text.as_str())
         .filter(|text| !text.is_empty())
+        .map(apart)
         .collect();
     Row {
         id: job.id.clone(),
@@ -107,6 +109,7 @@ pub fn jobs_page(desk: Desk) -> El {
         )
         .when(move || !empty() && there.with(Vec::is_empty), move || vec![el("p", "").text(say(Label::NothingFound))])
         .kid(list(there, move |row| job_line(desk, row)))
+        .kid(installing(desk))
         .when(
             move || !bin.with(Vec::is_empty),
             move || {
@@ -119,6 +122,27 @@ pub fn jobs_page(desk: Desk) -> El {
                 ]
             },
         )
+}
+
+/// How the page gets on the device as an app, where that can be done and isn't.
+fn installing(desk: Desk) -> El {
+    let offered = Held::new(install::offered());
+    if let Some(told) = install::on_change(move || offered.set(install::offered())) {
+        Kept::new(told);
+    }
+    let part = el("div", "installing");
+    if display::in_a_tab_on_ios() {
+        return part.kid(el("p", "quietly").text(desk.label(DeviceLabel::InstallOnIos)));
+    }
+    part.when(
+        move || offered.get() && !display::installed(),
+        move || {
+            vec![
+                button("", desk.label(DeviceLabel::Install), install::ask),
+                el("p", "quietly").text(desk.label(DeviceLabel::InstallAbout)),
+            ]
+        },
+    )
 }
 
 /// A line for each job.

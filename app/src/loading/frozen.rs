@@ -103,11 +103,11 @@ fn correct(of: TagSheet, loaded: Worked<Option<Arc<AsLoaded>>>) -> El {
     let draft = Draft {
         of,
         loaded,
-        text: Held::new(String::new()),
+        text: desk.draft_text("correction"),
         reading: Held::new(0),
-        tape: Held::new(None),
+        tape: desk.draft("tape", None, Option::is_none),
         layer: Held::new(0),
-        lot: Held::new(String::new()),
+        lot: desk.draft_text("lot"),
         told: Held::new(""),
         writing: Held::new(false),
     };

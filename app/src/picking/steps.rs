@@ -19,7 +19,7 @@ use crate::parts::typing::{text_line, typing};
 pub(super) fn steps(desk: Desk, bill: Worked<Arc<JobBill>>) -> El {
     let say = move |label: SupplyLabel| desk.label(label);
     let manner = desk.manner();
-    let name = Held::new(String::new());
+    let name = desk.draft_text("by");
     let told = Held::new(None::<SupplyLabel>);
     let taken = move || desk.of_job(steps_of);
     let next = move || match taken().last() {

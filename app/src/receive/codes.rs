@@ -91,10 +91,7 @@ impl Reading {
         let video = video.node().clone().unchecked_into();
         self.said.set(String::new());
         wasm_bindgen_futures::spawn_local(async move {
-            let Ok(reader) = Reader::start() else {
-                self.on.set(false);
-                return self.say(TravelLabel::ReaderMissing);
-            };
+            let reader = Reader::start().await;
             let camera = match Camera::open(&video).await {
                 Ok(camera) => camera,
                 Err(why) => {
@@ -128,7 +125,7 @@ impl Reading {
                 Ok(Some(pictures)) => pictures,
                 Err(_) => return self.say(TravelLabel::NoCodeInPhoto),
             };
-            let Ok(reader) = Reader::start() else { return self.say(TravelLabel::ReaderMissing) };
+            let reader = Reader::start().await;
             for picture in &pictures {
                 match reader.read(picture).await {
                     Err(_) => return self.say(TravelLabel::ReaderMissing),

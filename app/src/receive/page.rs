@@ -14,7 +14,10 @@ use crate::parts::signal::Held;
 /// Receiving; `code` is that of a link which was followed.
 pub fn receive_page(desk: Desk, code: &str) -> El {
     let say = move |label: TravelLabel| desk.label(label);
-    if !code.is_empty() {
+    // What another program shared is a whole text, a link only its code.
+    if code.starts_with('{') || code.contains("#/open/") || code.contains(' ') {
+        desk.look_at_text(code);
+    } else if !code.is_empty() {
         desk.look_at_text(&["#/open/", code].concat());
     }
     let page = el("main", "page receive")
@@ -72,12 +75,13 @@ fn by_link(desk: Desk, code: &str) -> El {
 
 fn ways_in(desk: Desk) -> El {
     let say = move |label: TravelLabel| desk.label(label);
-    let pasted = Held::new(String::new());
+    let pasted = desk.draft_text("pasted");
     let field = el("textarea", "travel-text")
         .set("rows", "4")
         .set("id", "pasted")
         .set("autocomplete", "off")
         .set("spellcheck", "false")
+        .text(&pasted.get_untracked())
         .on("input", move |event| pasted.set(value_of(&event)));
     el("section", "receive-part")
         .kid(

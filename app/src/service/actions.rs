@@ -83,7 +83,8 @@ fn replace(look: Look) {
 /// A meter that was replaced.
 fn meter(look: Look) -> El {
     let desk = look.desk;
-    let (end, start) = (Held::new(None::<Entry>), Held::new(None::<Entry>));
+    let entry = |name: &str| look.desk.draft(name, None::<Entry>, Option::is_none);
+    let (end, start) = (entry("meter-end"), entry("meter-start"));
     let told = Held::new(false);
     let line = move |id: &str, label: CareLabel, place: Held<Option<Entry>>| {
         NumberLine {

@@ -42,7 +42,8 @@ pub(super) fn expected(look: Look) -> El {
     let desk = look.desk;
     let vessel = look.place.get().vessel;
     let there = desk.open_now().map_or_else(|| Expected::nothing(vessel.clone()), |job| expected_of(&job, &vessel));
-    let draft = Held::new(there);
+    let before = there.clone();
+    let draft = desk.draft("expected", there, move |now| *now == before);
     let told = Held::new(None::<CareLabel>);
     let metric = desk.manner().metric;
     let change = move |change: &dyn Fn(&mut Expected)| {

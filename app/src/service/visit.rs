@@ -85,7 +85,7 @@ fn blank(look: Look) -> Visit {
 
 /// The form.
 pub(super) fn visit(look: Look) -> El {
-    let visit = Held::new(blank(look));
+    let visit = look.desk.draft("visit", blank(look), Visit::is_blank);
     let draft = Draft {
         look,
         visit,

@@ -81,7 +81,9 @@ fn grounds_of(there: There) -> El {
     let text = move || there.duty().grounds.clone();
     let write = move |text: String| there.choose(DutyChoice::Grounds(text));
     let field = typing(desk.turned, text, write, move || desk.pause());
-    text_line(desk.label(LifeLabel::Grounds), field).kid(el("p", "quietly").text(desk.label(LifeLabel::GroundsHint)))
+    el("div", "")
+        .kid(text_line(desk.label(LifeLabel::Grounds), field))
+        .kid(el("p", "entry-hint").text(desk.label(LifeLabel::GroundsHint)))
 }
 
 /// The entries it is worked out from, folded.

@@ -115,7 +115,7 @@ pub fn read_backup(text: &str) -> Result<Backup, NoBackup> {
     // Programs that save texts may put a mark before the first letter.
     let text = text.trim_start_matches('\u{feff}').trim();
     let begun = text.get(..64).unwrap_or(text).contains(FORMAT);
-    let value: Value = serde_json::from_str(text).map_err(|wrong| match (begun, wrong.is_eof()) {
+    let value = saved::exact::value(text).map_err(|wrong| match (begun, wrong.is_eof()) {
         (true, true) => NoBackup::Cut,
         (true, false) => NoBackup::Changed,
         (false, _) => NoBackup::OtherThing,

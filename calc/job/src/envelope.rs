@@ -124,7 +124,7 @@ impl Received {
 /// Packs a job, or some of its sections.
 #[must_use]
 pub fn seal(job: &Job, contents: &Contents) -> Vec<u8> {
-    let mut file: Value = serde_json::from_str(&saved::job_text(job)).unwrap_or(Value::Null);
+    let mut file = saved::exact::value(&saved::job_text(job)).unwrap_or(Value::Null);
     if let Some(sections) = file.get_mut("sections").and_then(Value::as_object_mut) {
         sections.retain(|name, section| match SectionName::of(name) {
             Some(SectionName::Head) => true,
@@ -230,7 +230,7 @@ pub fn open(sealed: &[u8]) -> Result<Received, Damage> {
 
 fn received(text: &str) -> Result<Received, Damage> {
     limits::check(text)?;
-    let value: Value = serde_json::from_str(text).map_err(|_| Damage::OtherThing)?;
+    let value = saved::exact::value(text).map_err(|_| Damage::OtherThing)?;
     let Value::Object(mut map) = value else { return Err(Damage::OtherThing) };
     if map.get("format").and_then(Value::as_str) != Some(FORMAT) {
         return Err(Damage::OtherThing);

@@ -5,6 +5,7 @@ use serde_json::{Map, Value};
 use crate::back::{self, Back};
 use crate::edit::{DutyChoice, Edit};
 use crate::job::Job;
+use crate::saved;
 use crate::sections::SectionName;
 use crate::sections::loading::TagChange;
 
@@ -15,7 +16,7 @@ pub const DEPTH: usize = 50;
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct History {
     done: Vec<Step>,
-    undone: Vec<Edit>,
+    undone: Vec<Step>,
     /// Whether typing has paused: the next change is one of its own even in the same field.
     paused: bool,
 }
@@ -62,13 +63,13 @@ impl History {
     }
 
     /// Remembers how to do again what was just undone.
-    pub fn undone(&mut self, redo: Edit) {
-        self.undone.push(redo);
+    pub fn undone(&mut self, redo: Edit, back: Vec<Back>) {
+        self.undone.push(Step { edit: redo, back });
     }
 
     /// The change that does the last undone one again.
     pub fn redo(&mut self) -> Option<Edit> {
-        self.undone.pop()
+        self.undone.pop().map(|step| step.edit)
     }
 
     /// Remembers how to take back what was just done again.
@@ -80,40 +81,28 @@ impl History {
     /// What can be taken back of a job, as it is kept: good for the job in this very state.
     #[must_use]
     pub fn text(&self, job: &Job) -> String {
-        let mut steps: Vec<Value> = Vec::new();
         let mut letters = 0;
-        for step in self.done.iter().rev() {
-            let written = back::written(&step.back);
-            letters += written.to_string().len();
-            if letters > LETTERS {
-                break;
-            }
-            steps.insert(0, written);
-        }
         let mut map = Map::new();
         map.insert("version".to_owned(), 1.into());
         map.insert("state".to_owned(), state(job).into());
-        map.insert("steps".to_owned(), Value::Array(steps));
+        map.insert("steps".to_owned(), written(&self.done, &mut letters));
+        map.insert("undone".to_owned(), written(&self.undone, &mut letters));
         Value::Object(map).to_string()
     }
 
     /// What can be taken back of a job from what was kept; nothing where the job has gone on since, or it can't be read.
     #[must_use]
     pub fn read(text: &str, job: &Job) -> History {
-        let read = || -> Option<Vec<Step>> {
-            let value: Value = serde_json::from_str(text).ok()?;
+        let read = || -> Option<History> {
+            let value = saved::exact::value(text).ok()?;
             if value.get("version")?.as_u64()? != 1 || value.get("state")?.as_str()? != state(job) {
                 return None;
             }
-            let steps = value.get("steps")?.as_array()?;
-            let from = steps.len().saturating_sub(DEPTH);
-            steps
-                .iter()
-                .skip(from)
-                .map(|step| back::read(step).map(|back| Step { edit: Edit::Back(back.clone()), back }))
-                .collect()
+            // What was kept by a page of before has nothing to do again.
+            let undone = value.get("undone").map_or(Some(Vec::new()), steps)?;
+            Some(History { done: steps(value.get("steps")?)?, undone, paused: true })
         };
-        History { done: read().unwrap_or_default(), undone: Vec::new(), paused: true }
+        read().unwrap_or(History { paused: true, ..History::default() })
     }
 
     /// How many changes can be taken back.
@@ -133,6 +122,28 @@ impl History {
     pub fn can_redo(&self) -> bool {
         !self.undone.is_empty()
     }
+}
+
+/// Steps as they are kept, the latest last; the oldest are left out where there are too many letters.
+fn written(steps: &[Step], letters: &mut usize) -> Value {
+    let mut all: Vec<Value> = Vec::new();
+    for step in steps.iter().rev() {
+        let written = back::written(&step.back);
+        *letters += written.to_string().len();
+        if *letters > LETTERS {
+            break;
+        }
+        all.insert(0, written);
+    }
+    Value::Array(all)
+}
+
+/// Steps that were kept; none where one of them can't be read.
+fn steps(kept: &Value) -> Option<Vec<Step>> {
+    let kept = kept.as_array()?;
+    let from = kept.len().saturating_sub(DEPTH);
+    let step = |step: &Value| back::read(step).map(|back| Step { edit: Edit::Back(back.clone()), back });
+    kept.iter().skip(from).map(step).collect()
 }
 
 /// The states of all sections of a job, as a text.

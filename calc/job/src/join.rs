@@ -119,7 +119,7 @@ type Sections = LiteMap<String, Value>;
 /// Every section of a job as it is written.
 fn sections_of(job: &Job) -> Sections {
     let mut sections = Sections::new();
-    let file: Value = serde_json::from_str(&saved::job_text(job)).unwrap_or(Value::Null);
+    let file = saved::exact::value(&saved::job_text(job)).unwrap_or(Value::Null);
     if let Some(Value::Object(map)) = file.get("sections") {
         for (name, section) in map {
             sections.insert(name.clone(), section.clone());
@@ -196,7 +196,7 @@ fn with_costs_of(own: &Value, arrived: &Value) -> Option<Value> {
     if let Some(body) = section.get_mut("body") {
         costs::put_back(body, costs);
     }
-    if let Some(mut base) = section.get("base").and_then(Value::as_str).and_then(|base| serde_json::from_str(base).ok())
+    if let Some(mut base) = section.get("base").and_then(Value::as_str).and_then(|base| saved::exact::value(base).ok())
     {
         costs::put_back(&mut base, costs);
         section.insert("base".to_owned(), base.to_string().into());
@@ -211,7 +211,7 @@ fn ancestor(own: &Value, arrived: &Value) -> Option<Value> {
     let device = |section: &Value, key: &str| section.get(key).and_then(|revision| revision.get("device")).cloned();
     let base = |section: &Value| -> Option<Value> {
         match section.get("base") {
-            Some(base) => serde_json::from_str(base.as_str()?).ok(),
+            Some(base) => saved::exact::value(base.as_str()?).ok(),
             // It travelled without, since it stands as it was handed over.
             None => section.get("parent").and_then(|_| section.get("body")).cloned(),
         }

@@ -4,6 +4,7 @@
 //! version is a module here that never changes once shipped: old files open for ever. What this version doesn't know
 //! is kept to the letter; a section of a later version stays closed and is written back as it came.
 
+pub(crate) mod exact;
 pub(crate) mod fields;
 mod head_1;
 mod issued_1;
@@ -156,23 +157,24 @@ pub fn read_job(text: &str) -> Result<Job, Unreadable> {
 /// As [`read_job`].
 pub fn read_job_value(value: Value) -> Result<Job, Unreadable> {
     let Value::Object(mut file) = value else { return Err(Unreadable::OtherFormat) };
-    if file.remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
+    // What stays keeps its order, so that a job saves to the same text each time.
+    if file.shift_remove("format").as_ref().and_then(Value::as_str) != Some(FORMAT) {
         return Err(Unreadable::OtherFormat);
     }
     let version =
-        file.remove("version").as_ref().and_then(Value::as_u64).ok_or(Unreadable::Lacks { what: "version" })?;
+        file.shift_remove("version").as_ref().and_then(Value::as_u64).ok_or(Unreadable::Lacks { what: "version" })?;
     if version > VERSION {
         return Err(Unreadable::TooNew { version });
     }
-    let id = file.remove("id").as_ref().and_then(Value::as_str).map(Id::new).filter(|id| !id.as_str().is_empty());
+    let id = file.shift_remove("id").as_ref().and_then(Value::as_str).map(Id::new).filter(|id| !id.as_str().is_empty());
     let mut job = Job::new(id.ok_or(Unreadable::Lacks { what: "id" })?, "");
-    let Some(Value::Object(sections)) = file.remove("sections") else {
+    let Some(Value::Object(sections)) = file.shift_remove("sections") else {
         return Err(Unreadable::Lacks { what: "sections" });
     };
     for (name, value) in sections {
         take_section(&mut job, &name, value);
     }
-    let records = file.remove("records");
+    let records = file.shift_remove("records");
     job.unknown = file;
     if let Some(records) = records {
         take_records(&mut job, records);
@@ -294,7 +296,7 @@ fn json(text: &str) -> Result<Value, Unreadable> {
     if text.len() > LONGEST {
         return Err(Unreadable::TooLong { letters: text.len() });
     }
-    serde_json::from_str(text).map_err(|e| Unreadable::NotJson { line: e.line(), column: e.column() })
+    exact::value(text).map_err(|e| Unreadable::NotJson { line: e.line(), column: e.column() })
 }
 
 pub(crate) fn section_value(job: &Job, name: SectionName) -> Value {

@@ -3,6 +3,7 @@
 //! No view and no calculation holds a text of its own. A [`Message`] is what travels; [`Manner`] says how a person
 //! reads, and puts it into words.
 
+mod apart;
 mod care;
 pub mod choices;
 mod drawing;
@@ -23,6 +24,7 @@ pub mod travel;
 mod verdict;
 mod window;
 
+pub use apart::apart;
 use label::field::SurveyHint;
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;

@@ -68,7 +68,7 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
     let session = WebDriver::new(driver.address(), wanted).await.unwrap();
     let done = session
         .run_and_quit(|session| async move {
-            session.set_script_timeout(Duration::from_secs(30)).await?;
+            session.set_script_timeout(Duration::from_secs(60)).await?;
             show_on(&session, kind.screen).await?;
             if let Some(before) = kind.before {
                 let script = json!({ "source": before });
@@ -88,11 +88,20 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
 
 /// Opens the address in another engine, by what every WebDriver can do: no screen is played, no log is read.
 pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Page)) {
-    let driver = Driver::start(engine);
-    let session = WebDriver::new(driver.address(), engine.wanted()).await.unwrap();
+    // A browser that doesn't come up at once on a busy machine is started anew: it is not what is tested.
+    let mut tries = 3;
+    let (_driver, session) = loop {
+        let driver = Driver::start(engine);
+        match WebDriver::new(driver.address(), engine.wanted()).await {
+            Ok(session) => break (driver, session),
+            Err(error) if tries > 1 => println!("{engine:?} did not come up: {error}"),
+            Err(error) => panic!("{engine:?} did not come up: {error}"),
+        }
+        tries -= 1;
+    };
     let done = session
         .run_and_quit(|session| async move {
-            session.set_script_timeout(Duration::from_secs(30)).await?;
+            session.set_script_timeout(Duration::from_secs(60)).await?;
             // As narrow as its window will go: about a phone's width.
             session.set_window_rect(0, 0, 400, 860).await?;
             session.goto(address).await?;
@@ -110,11 +119,26 @@ async fn show_on(session: &WebDriver, screen: Screen) -> WebDriverResult<()> {
         Screen::Desk => (1280, 900, 1, false),
         Screen::Narrow => (320, 640, 2, true),
     };
-    let metrics = json!({ "width": width, "height": height, "deviceScaleFactor": density, "mobile": touched });
-    session.cdp().send_raw("Emulation.setDeviceMetricsOverride", metrics).await?;
+    sized(session, width, height, density, touched).await?;
     session
         .cdp()
         .send_raw("Emulation.setTouchEmulationEnabled", json!({ "enabled": touched, "maxTouchPoints": 5 }))
         .await?;
+    Ok(())
+}
+
+/// Gives a phone that is turned its other size.
+pub async fn turn(page: &Page, width: u32, height: u32) {
+    turn_to(page, width, height, 3).await;
+}
+
+/// Gives a phone another size and density.
+pub async fn turn_to(page: &Page, width: u32, height: u32, density: u32) {
+    sized(page.session(), width, height, density, true).await.unwrap();
+}
+
+async fn sized(session: &WebDriver, width: u32, height: u32, density: u32, touched: bool) -> WebDriverResult<()> {
+    let metrics = json!({ "width": width, "height": height, "deviceScaleFactor": density, "mobile": touched });
+    session.cdp().send_raw("Emulation.setDeviceMetricsOverride", metrics).await?;
     Ok(())
 }

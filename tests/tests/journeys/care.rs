@@ -226,3 +226,42 @@ async fn two_thousand_readings_open_and_add() {
     })
     .await;
 }
+
+/// 2 psi a day after the wash, 4 after two, 6 after three: 10 psi after five days, by hand.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_filter_says_how_long_it_runs_by_the_pressures_of_its_visits() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        card(&page).await;
+        let card = page.fragment().await;
+        for (days, after) in [("1", "48"), ("2", "46"), ("3", "44")] {
+            fold(&page).await;
+            page.enter("Pressure before", "50").await;
+            page.enter("Pressure after", after).await;
+            page.enter("Since the last wash", days).await;
+            page.press("Save visit").await;
+            page.says("Visit kept.").await;
+        }
+        page.says("at which loss of pressure it is washed").await;
+        let vessel = card.split("/card/").next().unwrap().to_owned();
+        page.open(&vessel).await;
+        page.find(Role::Heading, "Media life").await;
+        fold(&page).await;
+        page.pick("Purpose", "Hold sediment back").await;
+        fold(&page).await;
+        page.enter("Washed at a loss of", "10").await;
+        page.enter("Where these figures come from", "our own readings (invented)").await;
+        page.says("Between two washes, by your readings").await;
+        page.reload().await;
+        page.find(Role::Heading, "Media life").await;
+        fold(&page).await;
+        assert_eq!(page.entered("Where these figures come from").await, "our own readings (invented)");
+        page.fits_its_width().await;
+        page.open(&card).await;
+        page.says("Between two washes, by its pressures").await;
+        page.says(" days, by a straight line through 3 readings of the same flow.").await;
+        page.fits_its_width().await;
+        page.no_complaints().await;
+    })
+    .await;
+}

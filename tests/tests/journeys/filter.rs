@@ -80,13 +80,14 @@ pub async fn screens(page: &Page) -> Vec<String> {
         page.script("return [...document.querySelectorAll('main a')].map((a) => a.getAttribute('href')).filter((to) => to.includes('/vessels/') && !to.includes('/card'));").await;
     let vessels: Vec<String> = vessels.as_array().unwrap().iter().map(|to| to.as_str().unwrap().to_owned()).collect();
     assert_eq!(vessels.len(), 2, "{vessels:?}");
-    let papers = ["search", "bill", "quote", "packs", "picking", "labels", "survey-sheet", "calculation", "loading"]
-        .map(|paper| format!("{job}/{paper}"));
+    let papers =
+        ["search", "bill", "quote", "packs", "picking", "labels", "survey-sheet", "calculation", "loading", "send"]
+            .map(|paper| format!("{job}/{paper}"));
     let of_a_tag = ["removal", "loading"].map(|sheet| vessels[0].replace("/vessels/", &format!("/{sheet}/")) + "/CF-1");
     let card = vessels[0].clone() + "/card/CF-1";
     let beside = [card]
         .into_iter()
-        .chain(["#/due", "#/prices", "#/backup", "#/settings"].map(str::to_owned))
+        .chain(["#/due", "#/prices", "#/open", "#/backup", "#/settings"].map(str::to_owned))
         .collect::<Vec<_>>();
     [vec!["#/jobs".to_owned(), job], vessels, papers.to_vec(), of_a_tag.to_vec(), beside].concat()
 }

@@ -165,6 +165,53 @@ async fn a_reload_in_the_middle_of_typing_loses_no_letter() {
     .await;
 }
 
+/// What was taken back before a reload can be done again after it, and what is typed then ends that.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn what_was_taken_back_can_be_done_again_across_reloads() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        page.started().await;
+        filter::planned(&page, "Taken back and done again").await;
+        page.enter("Inside depth", "60").await;
+        let remove = page.find_at(Role::Button, "Remove layer", 0).await;
+        remove.scroll_into_view().await.unwrap();
+        remove.click().await.unwrap();
+        page.until("one layer", "document.querySelectorAll('li.layer').length === 1").await;
+        let enabled = |name: &str| {
+            format!("[...document.querySelectorAll('button')].some((b) => b.innerText === '{name}' && !b.disabled)")
+        };
+        page.press("Undo").await;
+        page.press("Undo").await;
+        page.says(TAPES[1]).await;
+        page.reload().await;
+        page.says(TAPES[1]).await;
+        page.until("it can be done again", &enabled("Redo")).await;
+        page.press("Redo").await;
+        page.until("another answer", "!document.body.innerText.includes('15 1/8 in')").await;
+        assert_eq!(page.entered("Inside depth").await, "60");
+        // Once more in between: one is left.
+        page.reload().await;
+        page.until("it can be done again", &enabled("Redo")).await;
+        page.press("Redo").await;
+        page.until("one layer", "document.querySelectorAll('li.layer').length === 1").await;
+        page.until("that was all", &format!("!{}", enabled("Redo"))).await;
+        page.press("Undo").await;
+        page.press("Undo").await;
+        page.says(TAPES[1]).await;
+        filter::holds(&page).await;
+        page.reload().await;
+        page.until("it can be done again", &enabled("Redo")).await;
+        page.enter("Inside depth", "51.5").await;
+        page.until("what is new ends it", &format!("!{}", enabled("Redo"))).await;
+        page.reload().await;
+        page.until("undo is there", &enabled("Undo")).await;
+        assert!(!page.find(Role::Button, "Redo").await.is_enabled().await.unwrap());
+        assert_eq!(page.entered("Inside depth").await, "51.5");
+        page.no_complaints().await;
+    })
+    .await;
+}
+
 /// Sixty changes, a reload in the middle of taking them back: fifty can be, and what is there is what was before each.
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn fifty_changes_can_be_taken_back_across_reloads() {

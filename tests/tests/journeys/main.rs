@@ -3,6 +3,7 @@
 //! | module | holds |
 //! |---|---|
 //! | [`site`] | the served folder, which can be stopped and started again |
+//! | [`pace`] | a connection that takes its time or breaks off |
 //! | [`folder`] | folders that end with their value: profiles, downloads, builds |
 //! | [`driver`] | an engine, and the program that drives it |
 //! | [`browser`] | one session of a browser |
@@ -19,6 +20,7 @@
 //! `tests/run journeys` builds the page and says where it is: `BEDWRIGHT_PAGE`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::indexing_slicing)] // Tests say so by panicking.
 
+mod abuse;
 mod axe;
 mod backup;
 mod browser;
@@ -27,6 +29,7 @@ mod capacity;
 mod card;
 mod care;
 mod checked;
+mod codes;
 mod crash;
 mod drawing;
 mod driver;
@@ -36,6 +39,7 @@ mod filter;
 mod finds;
 mod first_minute;
 mod folder;
+mod install;
 mod keep;
 mod keys;
 mod keystroke;
@@ -45,6 +49,7 @@ mod life;
 mod load;
 mod mistakes;
 mod offline;
+mod pace;
 mod page;
 mod paper;
 mod photo;
@@ -55,9 +60,12 @@ mod prices;
 mod print;
 mod quote;
 mod screens;
+mod scripts;
 mod search;
+mod share;
 mod single;
 mod site;
+mod speed;
 mod start;
 mod storage;
 mod stored;

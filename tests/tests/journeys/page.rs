@@ -411,8 +411,16 @@ impl Page {
 
     /// Whether the page is wider than its screen, so that it must be pushed sideways to be read.
     pub async fn fits_its_width(&self) {
-        let beyond =
-            self.script("return document.documentElement.scrollWidth - document.documentElement.clientWidth;").await;
+        let read = "return document.documentElement.scrollWidth - document.documentElement.clientWidth;";
+        let mut beyond = self.script(read).await;
+        // Other engines may still be laying a screen out.
+        for _ in 0..20 {
+            if beyond == json!(0) || self.engine == Engine::Chromium {
+                break;
+            }
+            tokio::time::sleep(AGAIN).await;
+            beyond = self.script(read).await;
+        }
         if beyond != json!(0) {
             let wide = self
                 .script(

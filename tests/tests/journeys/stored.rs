@@ -90,9 +90,23 @@ pub fn ten_to_pick() -> Job {
 
 /// A job of fifty vessels with two layers each.
 pub fn fifty_vessels() -> Job {
+    of_two_layers("fifty-vessels", "Fifty vessels (invented)", 50)
+}
+
+/// A job of as many vessels with two layers each as nobody has.
+pub fn five_hundred_vessels() -> Job {
+    of_two_layers("five-hundred-vessels", "Five hundred vessels (invented)", 500)
+}
+
+/// One vessel like those.
+pub fn one_vessel() -> Job {
+    of_two_layers("one-vessel", "One vessel (invented)", 1)
+}
+
+fn of_two_layers(id: &str, title: &str, count: usize) -> Job {
     let pack = |id: &str| Pack::of(id).unwrap();
     let two = vec![pack("gravel_1_8x1_4.half_ft3"), pack("carbon_coconut_12x40.1_ft3")];
-    job("fifty-vessels", "Fifty vessels (invented)", &vec![two; 50])
+    job(id, title, &vec![two; count])
 }
 
 /// The key a section is kept under.

@@ -1,10 +1,14 @@
 //! One job in several tabs: one works, the others follow, and none overwrites what another typed.
 
+use bedwright_job::backup::{backup_text, read_backup};
+use bedwright_job::sections::head::TextField;
+use bedwright_job::{Edit, apply};
 use serde_json::{Value, json};
 use thirtyfour::prelude::*;
 
 use crate::browser::{Screen, visit};
 use crate::filter;
+use crate::folder::Folder;
 use crate::page::{Page, Role};
 use crate::site::Site;
 
@@ -157,6 +161,76 @@ async fn a_tab_that_meets_a_later_format_stops_writing_and_says_so() {
         assert_eq!(head(&page).await, before);
         let format = page.script("return localStorage.getItem('bedwright/format');").await;
         assert!(format.as_str().unwrap().contains("99"), "{format}");
+        page.no_complaints().await;
+    })
+    .await;
+}
+
+/// A backup is taken in by one tab while another one works on one of its jobs, typing at the very moment of the tap: both states
+/// are there afterwards, and what was typed stays where it was typed.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_restore_loses_nothing_of_what_another_tab_types_meanwhile() {
+    let site = Site::serve();
+    let (downloads, files) = (Folder::new("downloads"), Folder::new("files"));
+    visit(Screen::Desk, &site.address(), async |page: Page| {
+        page.started().await;
+        downloads.takes_downloads(&page).await;
+        let mut addresses = Vec::new();
+        for title in ["Worked on", "Left alone"] {
+            page.open("#/jobs").await;
+            filter::new_job(&page, title).await;
+            addresses.push(page.fragment().await);
+        }
+        page.open("#/backup").await;
+        page.press("Save a backup").await;
+        let (_, text) = downloads.downloaded().await;
+        let mut backup = read_backup(&text).unwrap();
+        for job in &mut backup.jobs {
+            let device = job.head.revision.as_ref().unwrap().device.clone();
+            apply(job, Edit::Text { field: TextField::Notes, text: "went on".to_owned() }, &device).unwrap();
+        }
+        let file = files.path().join("backup.json");
+        std::fs::write(&file, backup_text(&backup)).unwrap();
+        page.open(&addresses[0]).await;
+        page.find(Role::Button, "Add a vessel").await;
+        // At the moment of the tap in the other tab: so shortly before that nothing of it is in storage yet.
+        let types = format!(
+            "new BroadcastChannel('tap').onmessage = () => {{ const field = [...document.querySelectorAll('label')] \
+               .find((label) => label.innerText.startsWith('Customer')).control; field.value = {}; \
+               field.dispatchEvent(new Event('input', {{ bubbles: true }})); }};",
+            json!("typed at the tap")
+        );
+        page.script(&types).await;
+        let (first, address) = (page.session().window().await.unwrap(), page.session().current_url().await.unwrap());
+        let root = address.as_str().split('#').next().unwrap().to_owned();
+        let second = another(&page, &format!("{root}#/backup")).await;
+        page.pick_file("Try a backup", &file).await;
+        page.find(Role::Heading, "What the backup would do").await;
+        let tells = "document.addEventListener('pointerdown', () => { const until = performance.now() + 40; \
+                     new BroadcastChannel('tap').postMessage(1); while (performance.now() < until); }, true);";
+        page.script(tells).await;
+        page.press("Take it in").await;
+        page.says("Taken in. Jobs that came or changed: 2.").await;
+        go(&page, &first).await;
+        holds(&page, "Customer", "typed at the tap").await;
+        // It can be worked on as before.
+        page.enter("Site", "typed after").await;
+        holds(&page, "Site", "typed after").await;
+        page.reload().await;
+        page.find(Role::Button, "Add a vessel").await;
+        assert_eq!(page.entered("Customer").await, "typed at the tap");
+        assert_eq!(page.entered("Site").await, "typed after");
+        go(&page, &second).await;
+        page.reload().await;
+        page.open(&addresses[1]).await;
+        page.find(Role::Button, "Add a vessel").await;
+        assert_eq!(page.entered("Notes").await, "went on");
+        // Wherever the other state of the first is, it is somewhere: joined into it, or beside it.
+        page.open("#/jobs").await;
+        page.until("three jobs", "document.querySelectorAll('.job-line').length === 3").await;
+        page.session().query(By::PartialLinkText("Worked on (backup of")).first().await.unwrap().click().await.unwrap();
+        page.find(Role::Button, "Add a vessel").await;
+        assert_eq!(page.entered("Notes").await, "went on");
         page.no_complaints().await;
     })
     .await;

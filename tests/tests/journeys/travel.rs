@@ -1,19 +1,15 @@
-//! A job goes from one device to another: by a file, a message, a link, codes held up to a camera; and comes back.
-
-use std::path::Path;
-use std::process::Command;
-use std::time::Instant;
+//! A job goes from one device to another: by a file, a message, a link; and comes back.
 
 use bedwright_job::Job;
 use bedwright_job::edit::{Edit, apply};
-use bedwright_job::envelope::{Found, Frame, found};
+use bedwright_job::envelope::{Found, found};
 use bedwright_job::id::Id;
 use bedwright_job::prices::{PriceKind, PriceRow, amount};
 use bedwright_job::saved::job_text;
 use serde_json::json;
 use std::sync::Arc;
 
-use crate::browser::{Screen, Session, visit, visit_in};
+use crate::browser::{Screen, visit};
 use crate::folder::Folder;
 use crate::page::{Page, Role};
 use crate::site::Site;
@@ -23,7 +19,7 @@ use crate::stored;
 const COST: &str = "91.17";
 
 /// The sample on a device; the address of its screens.
-async fn sample(page: &Page) -> String {
+pub async fn sample(page: &Page) -> String {
     page.started().await;
     page.press("Sample job").await;
     page.until("the job opens", "window.location.hash.startsWith('#/jobs/')").await;
@@ -31,12 +27,13 @@ async fn sample(page: &Page) -> String {
 }
 
 /// What the link on the screen is.
-async fn link(page: &Page) -> String {
+pub async fn link(page: &Page) -> String {
     page.settled().await;
     page.entered("The link").await
 }
 
-async fn pasted(page: &Page, text: &str) {
+/// Pastes a text where one is looked for.
+pub async fn pasted(page: &Page, text: &str) {
     page.open("#/open").await;
     let put = format!(
         "const field = document.getElementById('pasted'); field.value = {}; field.dispatchEvent(new Event('input'));",
@@ -46,7 +43,8 @@ async fn pasted(page: &Page, text: &str) {
     page.press("Look at it").await;
 }
 
-fn job_in(text: &str) -> Job {
+/// The job in a text that travels.
+pub fn job_in(text: &str) -> Job {
     match found(text).unwrap() {
         Found::Job(came) => came.job,
         Found::Frames(frames) => panic!("{} frames", frames.len()),
@@ -255,158 +253,4 @@ async fn what_arrives_is_never_markup() {
         .await;
     })
     .await;
-}
-
-/// The codes of a screen as pictures: across, and which modules are dark.
-struct Shown {
-    across: usize,
-    dark: Vec<bool>,
-}
-
-/// Every code that is shown in turn, in any order, each once.
-async fn shown(page: &Page) -> Vec<Shown> {
-    let mut all: Vec<(String, Shown)> = Vec::new();
-    let begun = Instant::now();
-    loop {
-        let now = page
-            .script("const code = document.querySelector('svg.qr'); return [code.getAttribute('viewBox'), code.querySelector('path').getAttribute('d'), (document.querySelector('.codes-number') || {}).innerText || '1 of 1'];")
-            .await;
-        let text = |at: usize| now[at].as_str().unwrap().to_owned();
-        let count: usize = text(2).rsplit(' ').next().unwrap().parse().unwrap();
-        if !all.iter().any(|(path, _)| *path == text(1)) {
-            let across: usize = text(0).rsplit(' ').next().unwrap().parse().unwrap();
-            all.push((text(1), Shown { across, dark: dark(&text(1), across) }));
-        }
-        if all.len() == count {
-            return all.into_iter().map(|(_, shown)| shown).collect();
-        }
-        assert!(begun.elapsed().as_secs() < 60, "{} of {count} were shown", all.len());
-        tokio::time::sleep(std::time::Duration::from_millis(60)).await;
-    }
-}
-
-/// Rows of dark modules: `M4 4h7v1h-7z`.
-fn dark(path: &str, across: usize) -> Vec<bool> {
-    let mut dark = vec![false; across * across];
-    for run in path.split('M').filter(|run| !run.is_empty()) {
-        let (x, rest) = run.split_once(' ').unwrap();
-        let (y, rest) = rest.split_once('h').unwrap();
-        let (long, _) = rest.split_once('v').unwrap();
-        let [x, y, long] = [x, y, long].map(|number| number.parse::<usize>().unwrap());
-        dark[y * across + x..y * across + x + long].fill(true);
-    }
-    dark
-}
-
-/// A code in the middle of a grey picture, as a camera has it.
-fn grey(code: &Shown, wide: usize, high: usize) -> Vec<u8> {
-    let each = (high - 20) / code.across;
-    let (left, top) = ((wide - each * code.across) / 2, (high - each * code.across) / 2);
-    let mut picture = vec![150_u8; wide * high];
-    for y in 0..each * code.across {
-        for x in 0..each * code.across {
-            let dark = code.dark[y / each * code.across + x / each];
-            picture[(top + y) * wide + left + x] = if dark { 40 } else { 225 };
-        }
-    }
-    picture
-}
-
-/// A film of the codes in turn, ten pictures a second, each code four of them, as Chromium's camera of a file takes it
-/// (YUV4MPEG2).
-fn film(codes: &[Shown], to: &Path) {
-    let (wide, high) = (640, 480);
-    let mut film = format!("YUV4MPEG2 W{wide} H{high} F10:1 Ip A1:1 C420mpeg2\n").into_bytes();
-    for code in codes {
-        let picture = grey(code, wide, high);
-        for _ in 0..4 {
-            film.extend(b"FRAME\n");
-            film.extend(&picture);
-            film.extend(vec![128; wide * high / 2]);
-        }
-    }
-    std::fs::write(to, film).unwrap();
-}
-
-/// What a general decoder reads off the same codes.
-fn read_outside(codes: &[Shown], folder: &Folder) -> Vec<String> {
-    let python = std::env::var("BEDWRIGHT_PYTHON").expect("BEDWRIGHT_PYTHON: `tests/run journeys` says where it is");
-    let mut command = Command::new(python);
-    command.arg(concat!(env!("CARGO_MANIFEST_DIR"), "/reference/read_qr.py"));
-    for (at, code) in codes.iter().enumerate() {
-        let file = folder.path().join(format!("{at}.pgm"));
-        let picture = [b"P5\n640 480\n255\n".to_vec(), grey(code, 640, 480)].concat();
-        std::fs::write(&file, picture).unwrap();
-        command.arg(file);
-    }
-    let output = command.output().unwrap();
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    String::from_utf8(output.stdout).unwrap().lines().map(str::to_owned).collect()
-}
-
-/// Shown on a phone, read by zxing-cpp and by the page's own reader off Chromium's camera: the same job.
-async fn by_codes(several: bool) {
-    let site = Site::serve();
-    let folder = Folder::new("codes");
-    let film_file = folder.path().join("codes.y4m");
-    let mut texts = Vec::new();
-    let mut whole = String::new();
-    let mut count = 0;
-    visit(Screen::Phone, &site.address(), async |page: Page| {
-        let job = if several {
-            page.started().await;
-            let job = stored::every_pack();
-            stored::put(&page, &stored::texts(&job)).await;
-            format!("#/jobs/{}", job.id)
-        } else {
-            sample(&page).await
-        };
-        page.open(&format!("{job}/send")).await;
-        page.click(Role::Radio, "The warehouse").await;
-        page.press("Show codes").await;
-        page.until("a code is shown", "document.querySelector('svg.qr')").await;
-        whole = link(&page).await;
-        let codes = shown(&page).await;
-        count = codes.len();
-        texts = read_outside(&codes, &folder);
-        film(&codes, &film_file);
-        page.fits_its_width().await;
-        page.no_complaints().await;
-    })
-    .await;
-    assert_eq!(texts.len(), count, "zxing-cpp reads every code");
-    assert_eq!(several, count > 1, "{count} codes");
-    if several {
-        assert!(texts.iter().all(|text| Frame::read(text).is_ok()), "{texts:?}");
-    } else {
-        assert_eq!(job_in(&texts[0]), job_in(&whole));
-    }
-    let film_name = film_file.display().to_string();
-    let kind = Session { film: Some(&film_name), ..Session::on(Screen::Phone) };
-    visit_in(kind, &format!("{}#/open", site.address()), async |page: Page| {
-        page.started().await;
-        let begun = Instant::now();
-        page.press("Read codes").await;
-        page.says("This job isn't on this device yet.").await;
-        println!(
-            "{count} codes by the camera: {:.1} s; link {} letters, {} as JSON",
-            begun.elapsed().as_secs_f64(),
-            whole.len(),
-            job_text(&job_in(&whole)).len()
-        );
-        page.press("Keep it on this device").await;
-        page.until("it is kept", "window.location.hash.endsWith('/picking')").await;
-        page.no_complaints().await;
-    })
-    .await;
-}
-
-#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
-async fn one_code_carries_a_small_job_to_a_camera() {
-    by_codes(false).await;
-}
-
-#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
-async fn several_codes_carry_a_large_job_to_a_camera() {
-    by_codes(true).await;
 }

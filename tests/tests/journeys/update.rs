@@ -2,12 +2,14 @@
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::time::{Duration, Instant};
 
 use serde_json::json;
 
 use crate::browser::{Screen, visit};
 use crate::filter;
 use crate::folder::{self, Folder};
+use crate::pace::{Connection, Pace};
 use crate::page::{Page, Role};
 use crate::site::{self, Site};
 
@@ -163,16 +165,32 @@ fn listed(build: &Path) -> Vec<String> {
     names
 }
 
-/// One wasm in three builds. The second is published with each of its files missing in turn, then comes late, file by file; the
-/// third is whole. A visitor of the first never sees a mixture, and goes from the first to the third.
-#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
-async fn a_visitor_who_skips_a_build_lands_on_one_whole_build_whatever_is_missing() {
+/// One wasm in three builds, and the folder that is served: the first.
+fn three_builds() -> [Folder; 4] {
     let folders = ["a", "b", "c", "live"].map(Folder::new);
     let [first, second, third, live] = &folders;
     folder::copy(&site::built(), first.path());
     bundled_again("second", second.path(), backwards);
     bundled_again("third", third.path(), from_the_middle);
     folder::copy(first.path(), live.path());
+    folders
+}
+
+/// Takes the build that asks, and finds it to be the third and whole.
+async fn lands_on_the_third(page: &Page, third: &Path) {
+    page.press("Use it now").await;
+    page.until("the third build", "document.documentElement.dataset.page === 'started' && document.querySelector('meta[name=bedwright-build]').content.includes('third')").await;
+    page.find(Role::Button, "Add a vessel").await;
+    is_of_one_build(page, third).await;
+    page.ready_offline().await;
+}
+
+/// One wasm in three builds. The second is published with each of its files missing in turn, then comes late, file by file; the
+/// third is whole. A visitor of the first never sees a mixture, and goes from the first to the third.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_visitor_who_skips_a_build_lands_on_one_whole_build_whatever_is_missing() {
+    let folders = three_builds();
+    let [first, second, third, live] = &folders;
     let site = Site::serve_folder(live.path());
     visit(Screen::Phone, &site.address(), async |page: Page| {
         page.started().await;
@@ -205,17 +223,85 @@ async fn a_visitor_who_skips_a_build_lands_on_one_whole_build_whatever_is_missin
         page.reload().await;
         page.says(ASKS).await;
         is_of_one_build(&page, first.path()).await;
-        page.press("Use it now").await;
-        page.until("the third build", "document.documentElement.dataset.page === 'started' && document.querySelector('meta[name=bedwright-build]').content.includes('third')").await;
-        page.find(Role::Button, "Add a vessel").await;
-        is_of_one_build(&page, third.path()).await;
-        page.ready_offline().await;
+        lands_on_the_third(&page, third.path()).await;
         assert_eq!(page.entered("Job").await, "Through three builds");
         assert_eq!(page.entered("Notes").await, "while sw.js was missing");
         println!("{missing} files missing in turn, 2 come late: always one build");
         // Files were missing, and the browser said so.
         let complaints = page.complaints().await;
         assert!(complaints.iter().all(|said| said.contains("404") || said.contains("sw.js")), "{complaints:?}");
+    })
+    .await;
+}
+
+/// The second build comes over a connection that breaks in the middle of one file or another, then the host changes to the third
+/// while the second is on its way, then all comes slowly: until the last byte is there the page is the first build's, asks
+/// nothing and keeps what is typed.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn files_that_come_slowly_or_in_part_change_nothing_until_all_are_there() {
+    let folders = three_builds();
+    let [first, second, third, live] = &folders;
+    let site = Site::serve_folder(live.path());
+    let connection = Connection::to(&site.address());
+    visit(Screen::Phone, &connection.address(), async |page: Page| {
+        page.started().await;
+        page.ready_offline().await;
+        let label = build(&page).await;
+        filter::new_job(&page, "Over a slow connection").await;
+        let mut typed = 0;
+        let mut still_the_first = async |what: &str| {
+            assert_eq!(build(&page).await, label, "{what}");
+            assert!(!page.text().await.contains(ASKS), "{what}");
+            is_of_one_build(&page, first.path()).await;
+            typed += 1;
+            page.enter("Notes", &format!("{typed}: {what}")).await;
+        };
+        publish(second.path(), live.path(), None);
+        let names = listed(second.path());
+        let ending = |ending: &str| names.iter().find(|name| name.ends_with(ending)).cloned().unwrap();
+        for name in [ending(".wasm"), ending(".css"), "index.html".to_owned(), ending(".js"), "sw.js".to_owned()] {
+            // The page itself is asked for by its folder.
+            let of = if name == "index.html" { "/" } else { name.as_str() };
+            connection.takes(vec![Pace { breaks: true, ..Pace::new(of) }]);
+            page.reload().await;
+            tokio::time::sleep(Duration::from_millis(800)).await;
+            still_the_first(&format!("{name} broke off")).await;
+        }
+        // The host has the third build before the second's page was asked for.
+        connection.takes(vec![Pace { before: Duration::from_secs(2), ..Pace::new("/") }]);
+        page.reload().await;
+        tokio::time::sleep(Duration::from_millis(800)).await;
+        publish(third.path(), live.path(), None);
+        tokio::time::sleep(Duration::from_millis(2500)).await;
+        still_the_first("the host changed meanwhile").await;
+        // Every file of it takes a while, the program longest.
+        let slow = |of: &str, seconds: u64| Pace { over: Duration::from_secs(seconds), ..Pace::new(of) };
+        connection.takes(vec![slow(".wasm", 6), slow("", 2)]);
+        let begun = Instant::now();
+        page.reload().await;
+        for _ in 0..3 {
+            tokio::time::sleep(Duration::from_millis(700)).await;
+            if begun.elapsed() < Duration::from_secs(5) {
+                still_the_first("on its way").await;
+            }
+        }
+        page.until_within(
+            Duration::from_secs(30),
+            "it asks",
+            &format!("document.body.innerText.includes({})", json!(ASKS)),
+        )
+        .await;
+        assert!(begun.elapsed() > Duration::from_secs(6), "it came slowly");
+        let notes = page.entered("Notes").await;
+        assert!(notes.ends_with("on its way"), "{notes}");
+        lands_on_the_third(&page, third.path()).await;
+        assert_eq!(page.entered("Job").await, "Over a slow connection");
+        assert_eq!(page.entered("Notes").await, notes);
+        let complaints = page.complaints().await;
+        let expected = |said: &String| {
+            ["404", "sw.js", "ERR_CONTENT_LENGTH_MISMATCH", "ERR_INCOMPLETE"].iter().any(|part| said.contains(part))
+        };
+        assert!(complaints.iter().all(expected), "{complaints:?}");
     })
     .await;
 }

@@ -117,11 +117,11 @@ pub(super) fn form(desk: Desk, vessel: Kept<Id>, answers: Answers) -> El {
         kind: Held::new(0),
         layer: Held::new(0),
         grains: Held::new(false),
-        flow: Held::new(None),
-        temperature: Held::new(None),
-        minutes: Held::new(None),
-        expansion: Held::new(None),
-        drop: Held::new(None),
+        flow: desk.draft("flow", None, Option::is_none),
+        temperature: desk.draft("temperature", None, Option::is_none),
+        minutes: desk.draft("minutes", None, Option::is_none),
+        expansion: desk.draft("expansion", None, Option::is_none),
+        drop: desk.draft("drop", None, Option::is_none),
         told: Held::new(false),
     };
     let (degree, flow, rate, pressure) = if desk.manner().metric {

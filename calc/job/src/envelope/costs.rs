@@ -5,7 +5,7 @@
 
 use serde_json::{Map, Value};
 
-use crate::saved::ISSUED;
+use crate::saved::{self, ISSUED};
 
 /// The field of a section that says what was kept back of it, and what it says.
 const MARK: &str = "kept_back";
@@ -44,7 +44,7 @@ pub(super) fn without(section: &mut Value) {
     }
     if let Some(base) = map.get("base").and_then(Value::as_str) {
         // What doesn't read as what it should be might hold anything.
-        match serde_json::from_str::<Value>(base) {
+        match saved::exact::value(base) {
             Ok(mut base) => {
                 without_in(&mut base);
                 map.insert("base".to_owned(), base.to_string().into());

@@ -17,7 +17,7 @@ use crate::field::WaterField;
 use crate::id::Id;
 use crate::job::Job;
 use crate::sheets::PageSize;
-use crate::words::{CareLabel, Label, Manner, SupplyLabel};
+use crate::words::{CareLabel, Label, Manner, SupplyLabel, apart};
 
 /// A label.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,8 +55,8 @@ pub fn stickers(
     height_mm: f64,
 ) -> Vec<Sticker> {
     let head = &job.head.body;
-    let about: Vec<&str> =
-        [head.title.trim(), head.site.trim(), today].into_iter().filter(|part| !part.is_empty()).collect();
+    let about = [head.title.trim(), head.site.trim(), today].into_iter().filter(|part| !part.is_empty());
+    let about: Vec<_> = about.map(apart).collect();
     let about = about.join(" · ");
     let say = |label: SupplyLabel| manner.label(label).to_owned();
     let mut all = Vec::new();

@@ -1,9 +1,11 @@
 //! The title block.
 
+use std::borrow::Cow;
+
 use super::PaperKind;
 use crate::job::Job;
 use crate::picked::{Step, steps_of};
-use crate::words::{CardLabel, CareLabel, DrawingLabel, Label, LoadingLabel, Manner, SupplyLabel};
+use crate::words::{CardLabel, CareLabel, DrawingLabel, Label, LoadingLabel, Manner, SupplyLabel, apart};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -56,9 +58,10 @@ pub(super) fn subtitle(job: &Job, manner: Manner) -> String {
     let head = &job.head.body;
     let kind = manner.label(crate::words::choices::kind(head.kind));
     let title = job_title(job, manner);
-    let mut parts: Vec<&str> = [title.as_str(), head.customer.trim(), head.site.trim(), kind]
+    let mut parts: Vec<Cow<str>> = [title.as_str(), head.customer.trim(), head.site.trim(), kind]
         .into_iter()
         .filter(|part| !part.is_empty())
+        .map(apart)
         .collect();
     parts.dedup();
     parts.join(" · ")
@@ -135,7 +138,7 @@ pub(super) fn title_block(job: &Job, kind: PaperKind, place: Option<usize>, mann
     TitleBlock {
         owner: field(Label::SheetOwner, &job.head.body.owner),
         signed: named(signed, &signed_by(job, kind)),
-        title: field(Label::SheetTitle, &format!("{title}, {}", job_title(job, manner))),
+        title: field(Label::SheetTitle, &format!("{title}, {}", apart(&job_title(job, manner)))),
         document: field(Label::Document, &document),
         date: field(Label::Created, today),
         revision: field(Label::Revision, &revision(job, kind).to_string()),

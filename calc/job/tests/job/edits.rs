@@ -510,17 +510,30 @@ proptest! {
         let job = read_job(&job_text(&job)).unwrap();
         let mut read = History::read(&history.text(&job), &job);
         prop_assert_eq!(read.steps(), depth);
-        let (mut at, mut redo) = (job.clone(), Vec::new());
+        let mut at = job.clone();
         while let Some(edit) = read.undo() {
+            let before = at.clone();
             let inverse = apply(&mut at, edit, &device());
             prop_assert!(matches!(inverse, Ok(Some(_))), "{:?}", inverse);
-            redo.push(inverse.unwrap().unwrap());
+            read.undone(inverse.unwrap().unwrap(), back::between(&before, &at));
             prop_assert_eq!(&content(&at), &states[read.steps()]);
         }
-        for (step, edit) in redo.into_iter().rev().enumerate() {
-            prop_assert!(apply(&mut at, edit, &device()).is_ok());
-            prop_assert_eq!(&content(&at), &states[step + 1]);
+        // Loaded anew before every other step.
+        let mut step = 0;
+        loop {
+            if step % 2 == 0 {
+                at = read_job(&job_text(&at)).unwrap();
+                read = History::read(&read.text(&at), &at);
+            }
+            let before = at.clone();
+            let Some(edit) = read.redo() else { break };
+            let inverse = apply(&mut at, edit, &device());
+            prop_assert!(matches!(inverse, Ok(Some(_))), "{:?}", inverse);
+            read.redone(inverse.unwrap().unwrap(), back::between(&before, &at));
+            step += 1;
+            prop_assert_eq!(&content(&at), &states[step]);
         }
+        prop_assert_eq!((step, read.steps()), (depth, depth));
         // A job that went on elsewhere meanwhile isn't taken back by these.
         let mut other = job.clone();
         apply(&mut other, Edit::Kind(job.head.body.kind), &Id::new("tablet")).unwrap();

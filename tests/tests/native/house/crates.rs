@@ -52,6 +52,7 @@ fn each_crate_depends_only_on_what_its_layer_may() {
         "bedwright-bundle",
         "bedwright-calc",
         "bedwright-edge",
+        "bedwright-floor",
         "bedwright-job",
         "bedwright-reader",
         "bedwright-tests",
@@ -69,7 +70,8 @@ fn each_crate_depends_only_on_what_its_layer_may() {
                 "bedwright-bundle" => to.starts_with("bedwright-") && to != "bedwright-job",
                 "bedwright-reader" => to.starts_with("bedwright-"),
                 _ => false,
-            } || (to.starts_with("leptos") && from != "bedwright-app")
+            } || (to.starts_with("leptos")
+                && !["bedwright-app", "bedwright-floor"].contains(&from.as_str()))
                 || (to.starts_with("gloo") && from != "bedwright-edge");
             if wrong {
                 breaches.push(format!("{from} → {to}"));
@@ -146,6 +148,29 @@ fn the_test_runner_speaks_the_wasm_bindgen_that_is_linked() {
         .unwrap();
     let manifest = std::fs::read_to_string(root().join("tests/runner/Cargo.toml")).unwrap();
     assert!(manifest.contains(&format!("\"={linked}\"")), "tests/runner is not at {linked}");
+}
+
+/// Names and versions in a lock file.
+fn locked(file: &str) -> Vec<(String, String)> {
+    let text = std::fs::read_to_string(root().join(file)).unwrap();
+    let value = |line: Option<&str>| line.and_then(|line| line.split('"').nth(1)).unwrap_or_default().to_owned();
+    let packages = text.split("[[package]]").skip(1);
+    packages.map(|package| (value(package.lines().nth(1)), value(package.lines().nth(2)))).collect()
+}
+
+/// The fuzzer has a lock of its own: what it goes through must be what ships, and it must not be shipped itself.
+#[test]
+fn what_is_fuzzed_is_what_ships() {
+    let (ships, fuzzed) = (locked("Cargo.lock"), locked("tests/fuzz/Cargo.lock"));
+    assert!(fuzzed.iter().any(|(name, _)| name == "bedwright-job"));
+    let breaches: Vec<String> = fuzzed
+        .iter()
+        .filter(|(name, _)| ships.iter().any(|(there, _)| there == name))
+        .filter(|package| !ships.contains(package))
+        .map(|(name, version)| format!("{name} {version} is fuzzed, another one ships"))
+        .collect();
+    none("tests/fuzz/Cargo.lock", &breaches);
+    assert!(!ships.iter().any(|(name, _)| name == "libfuzzer-sys"));
 }
 
 #[test]

@@ -12,8 +12,6 @@ CalculationLabel {
     Inside = "Inside of the vessel" / "Interior del recipiente" / "Intérieur de la cuve",
     Ceiling = "Freeboard" / "Espacio libre" / "Hauteur libre",
     Room = "Section and room" / "Sección y sitio" / "Section et place",
-    Cold = "coldest water" / "agua más fría" / "eau la plus froide",
-    Warm = "warmest water" / "agua más cálida" / "eau la plus chaude",
     Water = "Water" / "Agua" / "Eau",
     Grains = "Grains" / "Granos" / "Grains",
     Fractions = "sizes of the fractions" / "tamaños de las fracciones" / "tailles des fractions",
@@ -43,7 +41,6 @@ CalculationLabel {
     Trial = "found by trial: put in, what is asked for below comes out"
         / "hallado por tanteo: puesto dentro, sale abajo lo que se pide"
         / "trouvé par essais : remis dedans, on obtient dessous ce qui est demandé",
-    Gravity = "standard gravity" / "gravedad normal" / "pesanteur normale",
     FromMemory = "from memory: no verdict rests on it"
         / "de memoria: ningún veredicto se apoya en ello"
         / "de mémoire : aucun verdict ne repose dessus",

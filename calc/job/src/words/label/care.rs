@@ -4,7 +4,6 @@ labels! {
 /// A fixed text of the service card or of the due list.
 CareLabel {
     ServiceCard = "Service card" / "Ficha de mantenimiento" / "Fiche d’entretien",
-    ServiceCards = "Service cards" / "Fichas de mantenimiento" / "Fiches d’entretien",
     DueList = "Due list" / "Lista de vencimientos" / "Liste des échéances",
     Fine = "Fine" / "Bien" / "Bon",
     NextVisit = "Next visit" / "Próxima visita" / "Prochaine visite",
@@ -13,7 +12,6 @@ CareLabel {
     SaveVisit = "Save visit" / "Guardar la visita" / "Enregistrer la visite",
     Outlet = "Outlet test" / "Análisis a la salida" / "Analyse en sortie",
     Inlet = "Inlet test" / "Análisis a la entrada" / "Analyse en entrée",
-    OutletNothing = "0" / "0" / "0",
     OtherValue = "other" / "otro" / "autre",
     TestUnit = "Unit of the test" / "Unidad del análisis" / "Unité de l’analyse",
     Meter = "Meter" / "Contador" / "Compteur",
@@ -49,9 +47,6 @@ CareLabel {
     DayWrong = "Type the day as year-month-day, like 2026-11-24."
         / "Escriba el día como año-mes-día: 2026-11-24."
         / "Saisissez le jour comme année-mois-jour : 2026-11-24.",
-    TestWrong = "A test is a number like 0.1, or <0.1 where nothing was found down to it."
-        / "Un análisis es un número como 0,1, o <0,1 si no se halló nada hasta ahí."
-        / "Une analyse est un nombre comme 0,1, ou <0,1 si rien n’a été trouvé jusque-là.",
     NothingRead = "Nothing was read yet." / "Todavía no se ha leído nada." / "Rien n’a encore été lu.",
     NotKept = "Not kept yet: one of the numbers makes no sense."
         / "Aún no se guarda: uno de los números no tiene sentido."
@@ -82,9 +77,6 @@ CareLabel {
         / "Cuándo llega la salida a su límite"
         / "Quand la sortie atteint sa limite",
     ForecastHow = "The curve through the tests" / "La curva por los análisis" / "La courbe par les analyses",
-    Determined = "a test reads the limit (nine of ten)"
-        / "un análisis marca el límite (nueve de diez)"
-        / "une analyse indique la limite (neuf fois sur dix)",
     NotDeterminable = "Not determinable yet." / "Aún no se puede determinar." / "Pas encore déterminable.",
     Likely = "likely" / "probable" / "probable",
     Earliest = "earliest" / "lo más pronto" / "au plus tôt",
@@ -130,7 +122,6 @@ CareLabel {
         / "margen de asentamiento, parte de la altura"
         / "marge de tassement, part de la hauteur",
     ChartOutlet = "Outlet over inlet" / "Salida entre entrada" / "Sortie sur entrée",
-    ChartMeter = "Meter" / "Contador" / "Compteur",
     ChartPressure = "Pressure lost" / "Presión perdida" / "Pression perdue",
     ChartTable = "The same as a table" / "Lo mismo en tabla" / "La même chose en table",
     Share = "Outlet/inlet" / "Salida/entrada" / "Sortie/entrée",
@@ -178,7 +169,4 @@ CareLabel {
     VisitWord = "visit" / "visita" / "visite",
     NewBedWord = "new bed" / "lecho nuevo" / "nouveau lit",
     Untagged = "no tag" / "sin identificación" / "sans repère",
-    CommonPracticeLife = "common practice, no source"
-        / "práctica habitual, sin fuente"
-        / "pratique courante, sans source",
 }}

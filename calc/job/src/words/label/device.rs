@@ -14,6 +14,13 @@ DeviceLabel {
     FromDiskAlone = "Nothing looks after the file: a newer one must be put in its place. Save a backup, or a file of each job that matters: only that goes along to another device."
         / "Nadie se ocupa del archivo: uno más nuevo hay que ponerlo en su lugar. Guarde una copia de seguridad, o un archivo de cada trabajo que importe: solo eso va a otro dispositivo."
         / "Rien ne veille sur le fichier : un plus récent doit être mis à sa place. Enregistrez une sauvegarde, ou un fichier de chaque chantier qui compte : cela seul va sur un autre appareil.",
+    Install = "Install on this device" / "Instalar en este dispositivo" / "Installer sur cet appareil",
+    InstallAbout = "It then opens like an app, without the browser's bars, and with no connection."
+        / "Así se abre como una aplicación, sin las barras del navegador y sin conexión."
+        / "Il s’ouvre alors comme une application, sans les barres du navigateur, et hors connexion.",
+    InstallOnIos = "To have it as an app that Safari doesn't empty: Share, then “Add to Home Screen”."
+        / "Para tenerlo como una aplicación que Safari no vacía: Compartir, luego «Añadir a pantalla de inicio»."
+        / "Pour l’avoir comme une application que Safari ne vide pas : Partager, puis « Sur l’écran d’accueil ».",
     AsText = "As a text" / "Como texto" / "En texte",
     AsTextAbout = "This page was opened from disk and has no address, so that no link leads to it. Whoever gets the text pastes it under Receive a job, and can read it."
         / "Esta página se abrió desde el disco y no tiene dirección, así que ningún enlace lleva a ella. Quien reciba el texto lo pega en Recibir un trabajo, y puede leerlo."

@@ -24,7 +24,6 @@ LoadingLabel {
         / "Chaque cuve a ses propres fiches.",
     NotBegun = "not begun" / "sin empezar" / "pas commencé",
     StepsDone = "steps done" / "pasos hechos" / "étapes faites",
-    Signed = "signed" / "firmado" / "signé",
     YourName = "Your name" / "Su nombre" / "Votre nom",
     YourNameHint = "kept on this device; it stands beside each tick and under what you sign"
         / "queda en este dispositivo; figura junto a cada marca y bajo lo que firme"
@@ -36,7 +35,6 @@ LoadingLabel {
     AnotherDay = "Asked once a day for each person and job."
         / "Se pregunta una vez al día por persona y trabajo."
         / "Demandé une fois par jour à chaque personne et pour chaque chantier.",
-    Next = "next" / "siguiente" / "suivant",
     Done = "Done" / "Hecho" / "Fait",
     Optional = "if you like" / "si quiere" / "si vous voulez",
     Tape = "Tape" / "Cinta" / "Ruban",
@@ -50,7 +48,6 @@ LoadingLabel {
     Planned = "planned" / "planificado" / "prévu",
     WithinSpread = "as expected" / "como se esperaba" / "comme attendu",
     Likely = "Likely:" / "Probable:" / "Probable :",
-    OrElse = "or:" / "o:" / "ou :",
     Lot = "Lot and date on the packs" / "Lote y fecha en los envases" / "Lot et date sur les conditionnements",
     PacksPoured = "Packs poured, if not as planned"
         / "Envases vertidos, si no como se planificó"
@@ -58,22 +55,10 @@ LoadingLabel {
     WasteBy = "Who decides the waste class"
         / "Quién decide la clase de residuo"
         / "Qui décide de la classe de déchet",
-    WasteByHint = "the owner of the waste, by name"
-        / "el dueño del residuo, por su nombre"
-        / "le propriétaire du déchet, par son nom",
     WasteClass = "Waste class they decided on" / "Clase de residuo que decidió" / "Classe de déchet décidée",
     FoundText = "What was found" / "Lo que se encontró" / "Ce qui a été trouvé",
-    FoundHint = "wear, damage, parts to replace"
-        / "desgaste, daños, piezas por cambiar"
-        / "usure, dégâts, pièces à remplacer",
     SettingsText = "Settings" / "Ajustes" / "Réglages",
-    SettingsHint = "times, hardness, salt, flow control"
-        / "tiempos, dureza, sal, regulador de caudal"
-        / "temps, dureté, sel, régulateur de débit",
     OutletText = "Outlet test" / "Análisis a la salida" / "Analyse en sortie",
-    OutletHint = "what was tested, and what it said"
-        / "qué se analizó, y qué dio"
-        / "ce qui a été analysé, et le résultat",
     Deviations = "What was done another way, and why"
         / "Qué se hizo de otro modo, y por qué"
         / "Ce qui a été fait autrement, et pourquoi",
@@ -85,7 +70,6 @@ LoadingLabel {
         / "Hydro-éjecteur, par un piquage bas",
     MethodManway = "By hand, through the manway" / "A mano, por la boca de hombre" / "À la main, par le trou d’homme",
     MethodOther = "Another way" / "De otro modo" / "Autrement",
-    UsualFor = "usual for such a vessel:" / "lo habitual en un recipiente así:" / "usuel pour une telle cuve :",
     Drums = "Drums" / "Bidones" / "Fûts",
     AddDrum = "Add a drum" / "Añadir un bidón" / "Ajouter un fût",
     RemoveDrum = "Remove drum" / "Quitar el bidón" / "Retirer le fût",
@@ -140,10 +124,6 @@ LoadingLabel {
     AfterLast = "after the last" / "tras el último" / "après le dernier",
     NoPacks = "left as it was" / "se dejó como estaba" / "laissé tel quel",
     Ladder = "Ladder of tape readings" / "Escala de lecturas de cinta" / "Échelle des lectures au ruban",
-    LadderHint = "Tape readings from the rim down. Frames hold what to expect, full ones what was read."
-        / "Lecturas de cinta desde el borde hacia abajo. Los marcos llevan lo esperado, los llenos lo leído."
-        / "Lectures au ruban depuis le bord. Les cadres portent l’attendu, les pleins ce qui a été lu.",
-    ByHand = "For a pen" / "Para escribir a mano" / "À remplir à la main",
     AllSteps = "Every step" / "Todos los pasos" / "Toutes les étapes",
     ToRemoval = "Removal sheet" / "Hoja de vaciado" / "Fiche de vidange",
     ToLoading = "Loading sheet" / "Hoja de carga" / "Fiche de chargement",

@@ -100,7 +100,6 @@ Label {
     UpperCollector = "Upper collector" / "Colector superior" / "Collecteur supérieur",
     Yes = "Yes" / "Sí" / "Oui",
     No = "No" / "No" / "Non",
-    Measured = "measured" / "medido" / "mesuré",
     Assumed = "assumed" / "supuesto" / "supposé",
     AssumedUntilMeasured = "assumed until measured" / "supuesto hasta medirlo" / "supposé jusqu’à la mesure",
     InsideDiameter = "inside diameter" / "diámetro interior" / "diamètre intérieur",
@@ -138,7 +137,6 @@ Label {
     TargetTapeReading = "Up to this tape reading" / "Hasta esta lectura de cinta" / "Jusqu’à cette lecture au ruban",
     Amount = "How much" / "Cuánto" / "Combien",
     Minimum = "This is a minimum" / "Es un mínimo" / "C’est un minimum",
-    BulkDensity = "Bulk density" / "Densidad aparente" / "Masse volumique apparente",
     Bucket = "Bucket for part bags" / "Cubo para partes de bolsa" / "Seau pour les parties de sac",
     Packs = "packs" / "envases" / "conditionnements",
     LeftOver = "left over" / "sobrante" / "reste",
@@ -151,16 +149,10 @@ Label {
     DepthAtWall = "depth at the wall" / "altura en la pared" / "hauteur à la paroi",
     Cover = "covers the top slot by" / "cubre la ranura más alta en" / "couvre la fente la plus haute de",
     Freeboard = "Freeboard" / "Espacio libre" / "Hauteur libre",
-    OfMediaDepth = "of the media bed" / "del lecho" / "du lit",
-    InsideDepth = "inside depth" / "profundidad interior" / "profondeur intérieure",
     Datum = "datum: rim of the opening" / "referencia: borde de la abertura" / "référence : bord de l’ouverture",
     DepthTable = "Depth table" / "Tabla de alturas" / "Table des hauteurs",
     Height = "height" / "altura" / "hauteur",
     Waits = "waits for what is below it" / "espera lo que está debajo" / "attend ce qui est dessous",
-    HowItKnows = "How it knows" / "Cómo se sabe" / "D’où vient la valeur",
-    Formula = "formula" / "fórmula" / "formule",
-    Inputs = "inputs" / "datos" / "données",
-    Source = "source" / "fuente" / "source",
     Quantity = "quantity" / "cantidad" / "quantité",
     Item = "item" / "artículo" / "article",
     PartNumber = "part number" / "referencia" / "référence",
@@ -223,7 +215,6 @@ Label {
     NotReadyOffline = "Not ready offline yet: stay online a moment"
         / "Aún no está listo sin conexión: siga conectado un momento"
         / "Pas encore prêt hors connexion : restez connecté un instant",
-    Repair = "Repair" / "Reparar" / "Réparer",
     UpdateWaiting = "A new version is ready." / "Hay una versión nueva lista." / "Une nouvelle version est prête.",
     UpdateNow = "Use it now" / "Usarla ahora" / "L’utiliser maintenant",
     UpdateLater = "Later" / "Más tarde" / "Plus tard",
@@ -237,9 +228,6 @@ Label {
     NotKept = "Not kept. What you type is lost when this page closes. Save a file now."
         / "No se guarda. Lo que escriba se pierde al cerrar esta página. Guarde un archivo ahora."
         / "Non conservé. Ce que vous saisissez est perdu à la fermeture de cette page. Enregistrez un fichier maintenant.",
-    StorageBlocked = "This browser keeps nothing for this page."
-        / "Este navegador no guarda nada para esta página."
-        / "Ce navigateur ne conserve rien pour cette page.",
     StorageFull = "The browser's storage is full. The last change is not kept."
         / "El almacenamiento del navegador está lleno. El último cambio no se ha guardado."
         / "Le stockage du navigateur est plein. La dernière modification n’est pas conservée.",
@@ -265,7 +253,6 @@ Label {
     LiftCaution = "Bags over 51 lb (23 kg): two people or a lift aid. Dust: wet it down, mask and gloves as the local code says."
         / "Bolsas de más de 51 lb (23 kg): dos personas o una ayuda para levantar. Polvo: humedézcalo, con mascarilla y guantes según la norma local."
         / "Sacs de plus de 51 lb (23 kg) : deux personnes ou une aide au levage. Poussière : mouillez-la, masque et gants selon le règlement local.",
-    DidYouMean = "Which one did you mean?" / "¿Cuál quiso decir?" / "Lequel vouliez-vous dire ?",
     AbcKey = "abc" / "abc" / "abc",
     DigitsKey = "123" / "123" / "123",
     FileNotRead = "That file was not opened:" / "Ese archivo no se abrió:" / "Ce fichier n’a pas été ouvert :",
@@ -280,13 +267,11 @@ Label {
         / "Este trabajo no está en este dispositivo."
         / "Ce chantier n’est pas sur cet appareil.",
     BackToJobs = "Back to the jobs" / "Volver a los trabajos" / "Retour aux chantiers",
-    SurveyBlankLine = "measured / assumed" / "medido / supuesto" / "mesuré / supposé",
     StandingMeasured = "measured" / "medido" / "mesuré",
     StandingAssumed = "assumed" / "supuesto" / "supposé",
     MeasuredHow = "how it is known" / "cómo se sabe" / "d’où on le sait",
     Value = "value" / "valor" / "valeur",
     Menu = "Menu" / "Menú" / "Menu",
-    Drawing = "Section of the vessel" / "Sección del recipiente" / "Coupe de la cuve",
     BackwashWindow = "Backwash window" / "Ventana de retrolavado" / "Fenêtre de rétrolavage",
     WindowSizes = "sizes" / "tamaños" / "calibres",
     WindowLifts = "↑ lifts enough" / "↑ levanta bastante" / "↑ soulève assez",
@@ -310,14 +295,11 @@ Label {
     CalculationLetters = "CS" / "CS" / "CS",
     CalculationSheet = "Calculation sheet" / "Memoria de cálculo" / "Note de calcul",
     Figure = "figure" / "valor" / "valeur",
-    FormulaTitle = "formula" / "fórmula" / "formule",
-    WithValues = "with these values" / "con estos valores" / "avec ces valeurs",
     WhatWentIn = "What went in" / "Datos usados" / "Données utilisées",
     MostPacks = "Most whole packs of the top layer that some size still washes all year"
         / "Máximo de envases enteros de la capa superior que algún tamaño aún lava todo el año"
         / "Maximum de conditionnements entiers de la couche du haut qu’un calibre lave encore toute l’année",
     Result = "result" / "resultado" / "résultat",
-    SourceTitle = "from, and what it rests on" / "de dónde, y en qué se apoya" / "d’où, et sur quoi cela repose",
     SurveyedBy = "surveyed by · date" / "datos tomados por · fecha" / "relevé par · date",
     CheckedBy = "checked by · date" / "revisado por · fecha" / "vérifié par · date",
     Line = "line" / "línea" / "ligne",

@@ -16,9 +16,6 @@ QuoteLabel {
         / "Uso interno: coste y margen. No es para el cliente."
         / "Usage interne : coût et marge. Pas pour le client.",
     ValidUntil = "Valid until" / "Válida hasta" / "Valable jusqu’au",
-    ValidHint = "the last day, as in 2026-12-31"
-        / "el último día, como 2026-12-31"
-        / "le dernier jour, comme 2026-12-31",
     Currency = "Currency" / "Moneda" / "Monnaie",
     CurrencyHint = "code of three letters: USD, EUR"
         / "código de tres letras: USD, EUR"
@@ -82,7 +79,6 @@ QuoteLabel {
         / "Todavía no hay líneas. Planifique una capa o escriba una línea propia."
         / "Aucune ligne pour l’instant. Prévoyez une couche, ou écrivez une ligne à vous.",
     AddLine = "Add a line" / "Añadir una línea" / "Ajouter une ligne",
-    OwnLine = "Own line" / "Línea propia" / "Ligne à vous",
     Name = "Description" / "Descripción" / "Désignation",
     PartNumber = "Part number" / "Referencia" / "Référence",
     Quantity = "Quantity" / "Cantidad" / "Quantité",
