@@ -79,6 +79,8 @@ fn put<'a>(value: &mut Value, written: &mut impl Iterator<Item = &'a str>) {
 
 #[cfg(test)]
 mod tests {
+    #![allow(clippy::unwrap_used, clippy::indexing_slicing)] // Tests say so by panicking.
+
     use super::{broken_numbers, value};
 
     /// Std's own reading of numbers is the outside reference.
