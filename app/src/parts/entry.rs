@@ -1,5 +1,6 @@
 //! A field a number is typed into: text as typed, unit beside it, what was understood, what is wrong.
 
+use std::cell::Cell;
 use std::rc::Rc;
 
 use leptos::prelude::*;
@@ -20,6 +21,11 @@ pub struct Written {
     pub text: String,
     /// Which of the units.
     pub unit: usize,
+}
+
+thread_local! {
+    /// The field that had the focus last: its parts of an inch stay until another has it.
+    static LAST_AT: Cell<Option<Held<bool>>> = const { Cell::new(None) };
 }
 
 /// Two ways a text can be meant, offered as buttons.
@@ -78,6 +84,7 @@ impl EntryField {
         let (assumed, turned, (digits, abc), in_parts) = (self.assumed, self.turned, self.keypads, self.in_parts);
         let left = Held::new(!untrack(|| written().text.is_empty()));
         let by_letters = Held::new(false);
+        let at = Held::new(false);
         let shows: Shared<Option<String>> = Rc::new(move || if left.get() { wrong() } else { None });
         let (now, write) = (written.clone(), on_write.clone());
         let input = typing(
@@ -105,6 +112,13 @@ impl EntryField {
         let (is_wrong, invalid, message) = (shows.clone(), shows.clone(), shows);
         let input = input
             .set("id", &id)
+            .on("focus", move |_| {
+                let before = LAST_AT.replace(Some(at));
+                if let Some(before) = before.filter(|before| !before.is_gone()) {
+                    before.set(false);
+                }
+                at.set(true);
+            })
             .set("autocapitalize", "off")
             .set("spellcheck", "false")
             .set("enterkeyhint", "next")
@@ -138,6 +152,7 @@ impl EntryField {
         };
         el("div", "entry")
             .marks("entry-wrong", move || is_wrong().is_some())
+            .marks("entry-at", move || at.get())
             .kid(el("label", "entry-label").set("for", &id).text(&label))
             .kid(el("div", "entry-frame").kid(input).kid(keys).kid(unit))
             .when(move || in_parts(), parts)
@@ -156,8 +171,8 @@ impl EntryField {
     }
 }
 
-/// Eighths of an inch to tap, for a keypad that has no slash. They stay in sight only while the field has the focus; a screen
-/// reader and a keyboard type them.
+/// Eighths of an inch to tap, for a keypad that has no slash. They come with the focus and stay until another field has it:
+/// would they go when something else is tapped, it would move away under the finger. A screen reader and a keyboard type them.
 fn parts_of_an_inch(
     field: &HtmlElement,
     written: &Shared<Written>,
