@@ -256,7 +256,7 @@ impl El {
     fn each_boxed(self, keys: Box<dyn Gives<Vec<String>>>, one: Box<dyn Fn(&str) -> El>) -> El {
         let end = mark(&self.0);
         let parent = self.0.clone();
-        let outer = Owner::current().unwrap_or_default();
+        let mut owners = Owners::here();
         let mut there: Vec<(String, Owner, El)> = Vec::new();
         follow_boxed(Box::new(move || {
             let keys = keys.give();
@@ -265,14 +265,14 @@ impl El {
                 if let Some(at) = old.iter().position(|(known, ..)| *known == key) {
                     there.push(old.swap_remove(at));
                 } else {
-                    let owner = outer.with(Owner::new);
+                    let owner = owners.take();
                     let row = untrack(|| owner.with(|| one(&key)));
                     there.push((key, owner, row));
                 }
             }
             for (_, owner, row) in old {
                 row.0.remove();
-                owner.cleanup();
+                owners.let_go(owner);
             }
             let mut next = end.clone();
             for (_, _, row) in there.iter().rev() {
@@ -303,24 +303,46 @@ impl El {
 struct Place {
     parent: Element,
     end: Node,
-    outer: Owner,
+    owners: Owners,
     now: Option<(Owner, Vec<El>)>,
+}
+
+/// What owns the signals and listeners of things that come and go at one place. An owner that is let go is used again: the one
+/// around it remembers each that was ever made inside it for as long as it lives itself, some hundred bytes a time.
+struct Owners {
+    outer: Owner,
+    spare: Vec<Owner>,
+}
+
+impl Owners {
+    fn here() -> Owners {
+        Owners { outer: Owner::current().unwrap_or_default(), spare: Vec::new() }
+    }
+
+    fn take(&mut self) -> Owner {
+        self.spare.pop().unwrap_or_else(|| self.outer.with(Owner::new))
+    }
+
+    fn let_go(&mut self, owner: Owner) {
+        owner.cleanup();
+        self.spare.push(owner);
+    }
 }
 
 impl Place {
     fn at_end_of(parent: &Element) -> Place {
-        Place { parent: parent.clone(), end: mark(parent), outer: Owner::current().unwrap_or_default(), now: None }
+        Place { parent: parent.clone(), end: mark(parent), owners: Owners::here(), now: None }
     }
 
     /// Puts other elements there. The new ones come before the old ones leave, so that the browser finds something to
     /// hold the scroll by; the old ones leave before what they listen to is let go.
     fn fill(&mut self, inside: &dyn Fn() -> Vec<El>) {
-        let owner = self.outer.with(Owner::new);
+        let owner = self.owners.take();
         let new = owner.with(inside);
         new.iter().for_each(|el| insert(&self.parent, &el.0, &self.end));
         if let Some((owner, old)) = self.now.replace((owner, new)) {
             old.iter().for_each(|el| el.0.remove());
-            owner.cleanup();
+            self.owners.let_go(owner);
         }
     }
 }
