@@ -66,7 +66,7 @@
         root.dataset.page = "started";
       },
       function (error) {
-        window.bedwrightCrash(String((error && error.stack) || error), "start");
+        window.bedwrightCrash(error, "start");
       },
     );
   }

@@ -1,6 +1,6 @@
 // The page that shows when Bedwright has stopped: plain DOM, no wasm, nothing is deleted.
 //
-// `window.bedwrightCrash(message)` is called by the panic hook, and from here when wasm traps without one. It shows
+// `window.bedwrightCrash(message or error)` is called by the panic hook, and from here when wasm traps without one. It shows
 // once; what comes later is added to the details. The saved jobs are read here, by script, from local storage (keys
 // that start with "bedwright/") and from the journal (IndexedDB `bedwright`, store `journal`).
 //
@@ -18,7 +18,7 @@
   var journalProblem = "the journal was not read yet";
 
   window.bedwrightCrash = function (message, when) {
-    details.push(String(message));
+    details.push(message instanceof Error ? inFull(message) : String(message));
     window.bedwrightCrashed = true;
     if (shown) {
       shown.value = report();
@@ -44,14 +44,21 @@
     );
   }
 
+  // What went wrong and where; not every browser repeats the first in the second.
+  function inFull(error) {
+    var what = String(error);
+    var stack = String(error.stack || "");
+    return stack.indexOf(what) < 0 ? what + "\n" + stack : stack;
+  }
+
   window.addEventListener("error", function (event) {
     if (fromWasm(event.error)) {
-      window.bedwrightCrash(event.error.stack || event.message);
+      window.bedwrightCrash(event.error);
     }
   });
   window.addEventListener("unhandledrejection", function (event) {
     if (fromWasm(event.reason)) {
-      window.bedwrightCrash(event.reason.stack || event.reason.message);
+      window.bedwrightCrash(event.reason);
     }
   });
 

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use bedwright_calc::hydraulics::backwash::End;
 use bedwright_calc::hydraulics::{Expansion, FlowControl, Setting};
 use bedwright_calc::quantity::{Assumption, Mark, VolumeRate};
+use bedwright_edge::timer::Timer;
 use bedwright_job::Edit;
 use bedwright_job::answers::search::flow_control_entry;
 use bedwright_job::answers::water::{WaterAnswers, window_rows};
@@ -20,7 +21,7 @@ use super::results::{Shown, share, shown};
 use crate::desk::{Answers, Desk, Water, with_water};
 use crate::parts::drawing::section_drawing;
 use crate::parts::how::figure_line;
-use crate::parts::live::{El, button, el};
+use crate::parts::live::{El, button, el, follow};
 use crate::parts::signal::{Held, Kept, Worked};
 
 type Reads = fn(&WaterAnswers, Manner) -> Shown;
@@ -199,20 +200,41 @@ fn decides(desk: Desk, water: Water) -> El {
 /// From this width on the window is drawn wide.
 const WIDE: &str = "(min-width: 60rem)";
 
+/// How long typing has to rest before the window is drawn anew, in milliseconds. Measured: drawn at every letter it takes a third
+/// of the time that a letter takes.
+const REST: i32 = 150;
+
+/// What the water side says: at first at once, then whenever typing rests.
+fn at_rest(water: Water) -> Held<Option<Arc<WaterAnswers>>> {
+    let rest = Held::new(None);
+    let mut shown = false;
+    let mut waiting = None;
+    follow(move || {
+        let now = water.get();
+        if std::mem::replace(&mut shown, true) {
+            drop(waiting.replace(Timer::after(REST, move || rest.set(now))));
+        } else {
+            rest.set(now);
+        }
+    });
+    rest
+}
+
 /// The window: a picture, its figures folded below.
 fn window(desk: Desk, water: Water) -> El {
     let manner = desk.manner();
     let wide = Held::new(bedwright_edge::display::matches(WIDE));
     // It goes with the screen.
     Kept::new(bedwright_edge::display::on_match(WIDE, move |now| wide.set(now)));
+    let rest = at_rest(water);
     let picture = Worked::new(move || {
         let form = if wide.get() {
             Form::Full { width: 640.0, height: 560.0 }
         } else {
             Form::Full { width: 300.0, height: 420.0 }
         };
-        with_water(water, |water| {
-            let water = water?;
+        rest.with(|water| {
+            let water = water.as_deref()?;
             let rows = window_rows(water);
             let site = &water.reading.site;
             let chart = WindowChart {

@@ -23,6 +23,7 @@ pub(super) struct Axes<'a> {
 
 impl Axes<'_> {
     /// Flows at the left.
+    #[inline(never)]
     pub fn flows(&self, sketch: &mut Sketch, figures: &[(f64, String)]) {
         let (room, size) = (&self.plot.room, self.size);
         sketch.text(Class::Small, None, (1.0, size), Anchor::Start, size, &self.manner.window_flow());
@@ -35,6 +36,7 @@ impl Axes<'_> {
     }
 
     /// Temperatures below, and what they are.
+    #[inline(never)]
     pub fn temperatures(&self, sketch: &mut Sketch, range: Option<(Temperature, Temperature)>) {
         let (room, size) = (&self.plot.room, self.size);
         let base = room.bottom + 11.0 + 0.8 * size;
@@ -60,6 +62,7 @@ impl Axes<'_> {
     }
 
     /// Sizes at the right, with figures where there is room: the one that is set first, then what the site can feed.
+    #[inline(never)]
     pub fn controls(&self, sketch: &mut Sketch, controls: &[Control], across: Option<f64>) {
         let (plot, size) = (self.plot, self.size);
         let edge = plot.room.right;
@@ -93,6 +96,7 @@ impl Axes<'_> {
 }
 
 /// The site's range of temperature, under the axis.
+#[inline(never)]
 pub(super) fn bracket(sketch: &mut Sketch, low: f64, high: f64, axis: f64) {
     let (low, high, y) = (crisp(low), crisp(high), axis + 6.0);
     sketch.line(Class::ChartRange, None, (low, y), (high, y));

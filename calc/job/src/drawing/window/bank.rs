@@ -25,6 +25,7 @@ impl Region {
 }
 
 /// Adds hatching that rises to the right (−1) or falls (1), moved by a share of its step; none under `keep_off`.
+#[inline(never)]
 pub(super) fn hatch(region: &Region, room: &Extent, slope: f64, shift: f64, keep_off: &[Extent], d: &mut String) {
     let wide = room.right - room.left;
     let (low, high) = if slope < 0.0 { (room.top, room.bottom + wide) } else { (room.top - wide, room.bottom) };
@@ -36,9 +37,8 @@ pub(super) fn hatch(region: &Region, room: &Extent, slope: f64, shift: f64, keep
         for (column, &(upper, lower)) in region.edges.iter().enumerate() {
             let x = room.left + column as f64;
             let y = start + slope * column as f64;
-            let covered = keep_off.iter().any(|at| x > at.left && x < at.right && y > at.top && y < at.bottom);
             // How far inside.
-            let inside = if covered { f64::NEG_INFINITY } else { (y - upper).min(lower - y) };
+            let inside = if covered(keep_off, x, y) { f64::NEG_INFINITY } else { (y - upper).min(lower - y) };
             let cut = || {
                 let share = if last.2.is_finite() && inside.is_finite() { last.2 / (last.2 - inside) } else { 0.0 };
                 let share = if inside > 0.0 && !last.2.is_finite() { 1.0 } else { share };
@@ -58,6 +58,12 @@ pub(super) fn hatch(region: &Region, room: &Extent, slope: f64, shift: f64, keep
         }
         start += STEP;
     }
+}
+
+/// Whether a place is one to keep off.
+#[inline(never)]
+fn covered(keep_off: &[Extent], x: f64, y: f64) -> bool {
+    keep_off.iter().any(|at| x > at.left && x < at.right && y > at.top && y < at.bottom)
 }
 
 fn stroke(from: (f64, f64), to: (f64, f64), d: &mut String) {

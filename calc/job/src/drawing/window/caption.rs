@@ -41,6 +41,7 @@ const LEFT_OUT: f64 = 1000.0;
 const MOST_TRIES: u32 = 20_000;
 
 /// The places that are best together; none for a text that finds no room.
+#[inline(never)]
 pub(super) fn places(
     captions: &[Caption],
     room: &Extent,
@@ -99,6 +100,7 @@ impl Search<'_> {
 }
 
 /// Where a text could be, the best first.
+#[inline(never)]
 fn choices(caption: &Caption, room: &Extent, obstacles: &[Obstacle], taken: &[Extent]) -> Vec<Place> {
     let wide = text_width(&caption.text, caption.class, caption.size) + 4.0;
     let tall = 1.2 * caption.size;
@@ -134,6 +136,7 @@ fn choices(caption: &Caption, room: &Extent, obstacles: &[Obstacle], taken: &[Ex
 }
 
 /// The highest and the lowest place of a line over a stretch; none where it has gaps.
+#[inline(never)]
 fn reach(line: &[f64], from: f64, wide: f64) -> Option<(f64, f64)> {
     let from = from.max(0.0) as usize;
     let mut ends = (f64::INFINITY, f64::NEG_INFINITY);
@@ -149,6 +152,7 @@ fn reach(line: &[f64], from: f64, wide: f64) -> Option<(f64, f64)> {
 }
 
 /// How much runs through a text, or between it and its own line.
+#[inline(never)]
 fn crossed(own: &[f64], at: &Extent, room: &Extent, obstacles: &[Obstacle]) -> f64 {
     let from = (at.left - room.left).max(0.0) as usize;
     let wide = (at.right - at.left).max(1.0);

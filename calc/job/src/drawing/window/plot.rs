@@ -43,6 +43,7 @@ pub(super) fn site(site: Option<(Temperature, Temperature)>) -> Option<(f64, f64
 
 impl Plot {
     /// The scales; the place comes later.
+    #[inline(never)]
     pub fn new(chart: &WindowChart, manner: &Manner, site: Option<(f64, f64)>) -> Plot {
         let flow_unit = manner.flow_unit();
         let mut ends = site;
@@ -124,6 +125,7 @@ impl Plot {
     }
 
     /// A line as far as it is on the plot and `shown` at a height and a column.
+    #[inline(never)]
     pub fn trace(&self, line: &[f64], shown: &dyn Fn(f64, usize) -> bool) -> String {
         const EVERY: usize = 6;
         let mut d = String::new();
@@ -182,6 +184,7 @@ pub(super) struct Lines {
 
 impl Lines {
     /// The lines of a window on a plot.
+    #[inline(never)]
     pub fn new(plot: &Plot, rows: &[WindowRow]) -> Lines {
         let columns = (plot.room.right - plot.room.left).floor().between(1.0, 4000.0) as usize + 1;
         let line = |of: &dyn Fn(&WindowRow) -> Option<VolumeRate>| {
