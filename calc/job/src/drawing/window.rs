@@ -119,7 +119,6 @@ impl Across {
 }
 
 #[inline(never)]
-
 fn drawn(chart: &WindowChart, manner: &Manner, width: f64, height: f64, sizes: &Sizes) -> Vec<super::Shape> {
     let small = sizes.plain;
     let mut front = Sketch::default();
