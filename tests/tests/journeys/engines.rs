@@ -96,7 +96,10 @@ async fn every_screen(engine: Engine) {
             assert!(!page.has(Role::Heading, "Bedwright has stopped").await, "{screen}");
             page.fits_its_width().await;
         }
-        stops_by_itself(&page).await;
+        // What a test's script throws in Firefox isn't of the page.
+        if engine == Engine::WebKit {
+            stops_by_itself(&page).await;
+        }
     })
     .await;
 }
@@ -109,7 +112,7 @@ async fn stops_by_itself(page: &Page) {
         setTimeout(() => made.exports.f(), 0);";
     page.script(stops).await;
     page.find(Role::Heading, "Bedwright has stopped").await;
-    let told = page.script("return document.querySelector('main').textContent;").await;
+    let told = page.script("return document.querySelector('main textarea').value;").await;
     assert!(told.as_str().unwrap().contains("RuntimeError: "), "{told}");
 }
 
