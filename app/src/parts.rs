@@ -7,6 +7,7 @@ pub mod drawing_file;
 pub mod entry;
 pub mod equation;
 pub mod how;
+pub mod letterhead;
 pub mod live;
 pub mod qr;
 pub mod sheet;

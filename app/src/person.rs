@@ -44,6 +44,10 @@ pub struct Person {
     pub device: Id,
     /// What the person is called, beside what they tick and under what they sign; empty until typed.
     pub name: String,
+    /// The company that this person's own papers are of; empty until typed.
+    pub company: String,
+    /// Its address, a line each.
+    pub address: String,
 }
 
 impl Person {
@@ -60,6 +64,8 @@ impl Person {
             theme: Theme::System,
             device,
             name: String::new(),
+            company: String::new(),
+            address: String::new(),
         }
     }
 
@@ -84,24 +90,26 @@ impl Person {
         let units = if self.metric { "metric" } else { "us" };
         let mark = if self.decimal == ',' { "comma" } else { "point" };
         let mut text = format!("1 {} {units} {mark} {paper} {theme} {}", self.device, self.language.tag());
-        // On a line of its own, since a name may hold any of the words.
-        let name = self.name.trim();
-        if !name.is_empty() {
-            text.push('\n');
-            text.push_str(name);
+        // On lines of their own, since they may hold any of the words.
+        let (name, company, address) = (self.name.trim(), self.company.trim(), self.address.trim());
+        if ![name, company, address].concat().is_empty() {
+            text.push_str(&["\n", name, "\n", company, "\n", address].concat());
         }
         text
     }
 
     /// From what was kept; words that aren't known are left at what the browser suggests.
     pub fn read(text: &str) -> Option<Person> {
-        let (words, name) = text.split_once('\n').unwrap_or((text, ""));
+        let (words, rest) = text.split_once('\n').unwrap_or((text, ""));
         let mut words = words.split_whitespace();
         if words.next()? != "1" {
             return None;
         }
         let mut person = Person::new(Id::new(words.next()?));
-        name.lines().next().unwrap_or_default().trim().clone_into(&mut person.name);
+        let mut lines = rest.splitn(3, '\n');
+        for place in [&mut person.name, &mut person.company, &mut person.address] {
+            lines.next().unwrap_or_default().trim().clone_into(place);
+        }
         for word in words {
             match word {
                 "metric" => person.metric = true,

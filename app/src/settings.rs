@@ -1,5 +1,6 @@
 //! The person's ways.
 
+mod letterhead;
 mod page;
 
 pub use page::settings_page;

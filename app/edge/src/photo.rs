@@ -108,6 +108,9 @@ async fn small(bytes: &[u8]) -> Result<String, NotKept> {
 
 fn jpeg(picture: &ImageBitmap, wide: f64, high: f64, quality: f64) -> Result<String, Fault> {
     let (canvas, context) = canvas(wide as u32, high as u32)?;
+    // What lets the ground through would come out black.
+    context.set_fill_style_str("#fff");
+    context.fill_rect(0.0, 0.0, wide, high);
     context
         .draw_image_with_image_bitmap_and_dw_and_dh(picture, 0.0, 0.0, wide.floor(), high.floor())
         .map_err(|thrown| Fault::other(&thrown))?;

@@ -64,7 +64,7 @@ impl Desk {
         id
     }
 
-    /// Makes an empty job and goes to it. The company is taken over from the latest job.
+    /// Makes an empty job and goes to it. The company is this person's, else taken over from the latest job.
     pub fn new_job(self) {
         let mut job = Job::new(new_id(), &today());
         let owner = self.shelf.with_untracked(|shelf| {
@@ -74,7 +74,8 @@ impl Desk {
                 .max_by_key(|job| job.head.body.created.clone())
                 .map(|job| job.head.body.owner.clone())
         });
-        job.head.body.owner = owner.unwrap_or_default();
+        let own = self.person.with_untracked(|person| person.company.trim().to_owned());
+        job.head.body.owner = if own.is_empty() { owner.unwrap_or_default() } else { own };
         let id = self.shelve(job);
         self.go(&Route::Job(id));
     }

@@ -14,6 +14,7 @@ use web_sys::Element;
 use super::choice::{choice, pick};
 use super::drawing::still_drawing;
 use super::equation::equation;
+use super::letterhead::{self, Letterhead};
 use super::live::{El, Shared, button, el, follow, svg};
 use super::signal::{Held, Kept, Worked};
 use crate::desk::Desk;
@@ -34,7 +35,7 @@ pub fn page_size(paper: PaperSize) -> PageSize {
 /// Choice of paper, the button that prints, and the sheets as they will come out.
 pub fn printing(desk: Desk, papers: impl Fn() -> Vec<Paper> + 'static) -> El {
     let paper = Worked::new(move || desk.person.with(|person| person.paper));
-    printing_around(desk, paper, sheets(std::rc::Rc::new(papers), paper))
+    printing_around(desk, paper, sheets(std::rc::Rc::new(papers), paper, letterhead::of(desk)))
 }
 
 /// The same of sheets that are drawn as they are, not filled with rows.
@@ -135,22 +136,24 @@ fn paper_language(desk: Desk) -> El {
 }
 
 /// The sheets of some papers.
-fn sheets(papers: Shared<Vec<Paper>>, paper: Worked<PaperSize>) -> El {
+fn sheets(papers: Shared<Vec<Paper>>, paper: Worked<PaperSize>, head: Shared<Option<Letterhead>>) -> El {
     let size = move || page_size(paper.get());
     // Each paper with its sheets; what was measured goes with what was drawn, so that rows never change under a layout.
     let laid: Held<Vec<(Paper, Vec<Sheet>)>> = Held::new(Vec::new());
     let scale = Held::new("1.0000".to_owned());
     let (drawn, watched) = (papers.clone(), papers.clone());
+    let (measured_head, watched_head) = (head.clone(), head.clone());
     let measured = el("div", "sheets-measured").set("aria-hidden", "true").live(move || {
-        let size = size();
-        drawn().iter().map(|paper| whole_sheet(paper, size)).collect()
+        let (size, head) = (size(), measured_head());
+        drawn().iter().map(|paper| whole_sheet(paper, size, head.as_ref())).collect()
     });
     let shown =
         el("div", "sheets-shown").kid(el("div", "sheets-scale").styles("zoom", move || scale.get()).live(move || {
-            let size = size();
+            let (size, head) = (size(), head());
+            let head = head.as_ref();
             laid.with(|laid| {
                 laid.iter()
-                    .flat_map(|(paper, sheets)| sheets.iter().map(move |sheet| one_sheet(paper, sheet, size)))
+                    .flat_map(|(paper, sheets)| sheets.iter().map(move |sheet| one_sheet(paper, sheet, size, head)))
                     .collect()
             })
         }));
@@ -179,6 +182,7 @@ fn sheets(papers: Shared<Vec<Paper>>, paper: Worked<PaperSize>) -> El {
     let (asked, resized) = (lay_out.clone(), lay_out);
     follow(move || {
         watched();
+        watched_head();
         paper.track();
         after_drawing(asked.clone());
     });
@@ -226,12 +230,12 @@ fn kind_class(kind: PaperKind) -> &'static str {
 }
 
 /// A sheet with every row on it, to be measured.
-fn whole_sheet(paper: &Paper, size: PageSize) -> El {
+fn whole_sheet(paper: &Paper, size: PageSize, head: Option<&Letterhead>) -> El {
     let all = Sheet { rows: 0..paper.rows.len(), number: 1, of: 1 };
-    one_sheet(paper, &all, size)
+    one_sheet(paper, &all, size, head)
 }
 
-fn one_sheet(paper: &Paper, sheet: &Sheet, size: PageSize) -> El {
+fn one_sheet(paper: &Paper, sheet: &Sheet, size: PageSize, head: Option<&Letterhead>) -> El {
     let block = &paper.title_block;
     let number = block.sheet_number(sheet.number, sheet.of);
     let rows = paper.rows.get(sheet.rows.clone()).unwrap_or_default();
@@ -258,8 +262,12 @@ fn one_sheet(paper: &Paper, sheet: &Sheet, size: PageSize) -> El {
     if sheet.number == 1 {
         frame = frame.kid(
             el("header", "sheet-head")
-                .kid(el("p", "sheet-title").text(&paper.title))
-                .kid(el("p", "sheet-subtitle").text(&paper.subtitle)),
+                .kid(
+                    el("div", "sheet-titles")
+                        .kid(el("p", "sheet-title").text(&paper.title))
+                        .kid(el("p", "sheet-subtitle").text(&paper.subtitle)),
+                )
+                .kids(head.and_then(|head| head.on(&block.owner.value)).into_iter().collect()),
         );
     }
     let fields = vec![

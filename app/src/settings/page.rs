@@ -2,6 +2,7 @@
 
 use bedwright_job::words::{Label, Language};
 
+use super::letterhead::letterhead;
 use crate::desk::Desk;
 use crate::language::bring;
 use crate::parts::choice::pick;
@@ -58,6 +59,7 @@ pub fn settings_page(desk: Desk) -> El {
                 }
             },
         ))
+        .kid(letterhead(desk))
 }
 
 /// The languages, each by its own name.

@@ -45,6 +45,7 @@ mod keys;
 mod keystroke;
 mod kill;
 mod languages;
+mod letterhead;
 mod life;
 mod load;
 mod mistakes;

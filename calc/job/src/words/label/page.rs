@@ -42,6 +42,17 @@ Label {
     Customer = "Customer" / "Cliente" / "Client",
     Site = "Site" / "Lugar" / "Site",
     Owner = "Your company" / "Su empresa" / "Votre entreprise",
+    Letterhead = "Letterhead" / "Membrete" / "En-tête",
+    LetterheadHint = "It stands on the first sheet of every paper of a job of this company. It is kept on this device."
+        / "Figura en la primera hoja de cada documento de un trabajo de esta empresa. Se guarda en este dispositivo."
+        / "Il figure sur la première feuille de chaque document d’un chantier de cette entreprise. Il est gardé sur cet appareil.",
+    CompanyAddress = "Address" / "Dirección" / "Adresse",
+    AddressLong = "Six lines of 60 letters find room on a sheet. What is beyond them is kept, but not printed."
+        / "En una hoja caben seis líneas de 60 letras. Lo que las supera se guarda, pero no se imprime."
+        / "Six lignes de 60 lettres tiennent sur une feuille. Ce qui dépasse est gardé, mais pas imprimé.",
+    CompanyPicture = "Picture of the company" / "Imagen de la empresa" / "Image de l’entreprise",
+    ChoosePicture = "Choose a picture" / "Elegir una imagen" / "Choisir une image",
+    RemovePicture = "Remove the picture" / "Quitar la imagen" / "Retirer l’image",
     JobNumber = "Job number" / "Número de trabajo" / "Numéro de chantier",
     Notes = "Notes" / "Notas" / "Notes",
     KindOfJob = "Kind of job" / "Tipo de trabajo" / "Type de chantier",
