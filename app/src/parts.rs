@@ -9,6 +9,7 @@ pub mod equation;
 pub mod how;
 pub mod letterhead;
 pub mod live;
+pub mod photo;
 pub mod qr;
 pub mod sheet;
 pub mod signal;

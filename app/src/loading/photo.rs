@@ -1,13 +1,14 @@
 //! A photo: taken beside the text, never in its way.
 
-use bedwright_edge::photo::{self, NotKept};
+use bedwright_edge::photo;
 use bedwright_job::sections::loading::{Photo, TagChange};
-use bedwright_job::words::{LoadingLabel, PhotoLabel};
+use bedwright_job::words::LoadingLabel;
 use leptos::prelude::*;
 
 use super::tag::TagSheet;
 use crate::desk::new_id;
 use crate::parts::live::{El, button, el};
+use crate::parts::photo::not_kept;
 use crate::parts::signal::Held;
 
 /// The photo, or the way to take one.
@@ -23,9 +24,7 @@ pub fn photo(of: TagSheet) -> El {
                 Ok(None) => {}
                 // The sheet may have been left while the picture was chosen.
                 Err(_) if failed.is_gone() => {}
-                Err(NotKept::NoPicture) => failed.set(Some(of.desk.label(PhotoLabel::NoPicture))),
-                Err(NotKept::TooLarge) => failed.set(Some(of.desk.label(PhotoLabel::TooLarge))),
-                Err(NotKept::Fault(_)) => failed.set(Some(of.say(LoadingLabel::PhotoFailed))),
+                Err(why) => failed.set(Some(not_kept(of.desk, &why))),
             }
         });
     };

@@ -28,14 +28,7 @@ pub fn is_long(address: &str) -> bool {
     address.lines().count() > lines || address.lines().any(|line| line.trim().chars().count() > letters)
 }
 
-/// The picture that is kept, once it was looked for.
-pub fn picture() -> Held<Option<String>> {
-    let there = Held::new(None);
-    look_for(there);
-    there
-}
-
-/// Looks for the picture anew.
+/// Looks for the picture that is kept.
 pub fn look_for(there: Held<Option<String>>) {
     wasm_bindgen_futures::spawn_local(async move {
         let found = photo::address(PICTURE).await.ok().flatten();
@@ -48,7 +41,11 @@ pub fn look_for(there: Held<Option<String>>) {
 
 /// This person's letterhead; none where no company was typed.
 pub fn of(desk: Desk) -> Shared<Option<Letterhead>> {
-    let picture = picture();
+    let picture = Held::new(None);
+    // Who has none needs no photos opened for every paper.
+    if desk.person.with_untracked(|person| !person.company.trim().is_empty()) {
+        look_for(picture);
+    }
     Rc::new(move || {
         let (company, address) = desk.person.with(|person| (person.company.trim().to_owned(), person.address.clone()));
         (!company.is_empty()).then(|| Letterhead { company, address, picture: picture.get() })

@@ -1,11 +1,12 @@
 //! The letterhead, set once.
 
-use bedwright_edge::photo::{self, NotKept};
-use bedwright_job::words::{Label, LoadingLabel, PhotoLabel};
+use bedwright_edge::photo;
+use bedwright_job::words::Label;
 
 use crate::desk::Desk;
-use crate::parts::letterhead::{PICTURE, is_long, look_for, picture};
+use crate::parts::letterhead::{PICTURE, is_long, look_for};
 use crate::parts::live::{El, button, el};
+use crate::parts::photo::not_kept;
 use crate::parts::signal::Held;
 use crate::parts::typing::{paragraph, text_line, typing};
 
@@ -40,7 +41,8 @@ pub fn letterhead(desk: Desk) -> El {
 
 /// The picture, and the ways to have another or none.
 fn company_picture(desk: Desk) -> El {
-    let there = picture();
+    let there = Held::new(None);
+    look_for(there);
     let failed = Held::new(None::<&'static str>);
     let take = move || {
         failed.set(None);
@@ -53,9 +55,7 @@ fn company_picture(desk: Desk) -> El {
             match taken {
                 Ok(Some(_)) => look_for(there),
                 Ok(None) => {}
-                Err(NotKept::NoPicture) => failed.set(Some(desk.label(PhotoLabel::NoPicture))),
-                Err(NotKept::TooLarge) => failed.set(Some(desk.label(PhotoLabel::TooLarge))),
-                Err(NotKept::Fault(_)) => failed.set(Some(desk.label(LoadingLabel::PhotoFailed))),
+                Err(why) => failed.set(Some(not_kept(desk, &why))),
             }
         });
     };

@@ -8,7 +8,13 @@ use crate::filter;
 use crate::page::{Page, Role};
 use crate::site::Site;
 
-/// What the first sheet's head says, and how high its picture is drawn; none of it where there is no letterhead.
+/// Waits for the picture, which is read after the sheets stand.
+async fn picture_came(page: &Page) {
+    let came = "[...document.querySelectorAll('.letterhead img')].some((img) => img.complete)";
+    page.until("the picture is drawn", came).await;
+}
+
+/// What the letterhead on the first sheet says, and whether its picture is drawn; `none` where there is no letterhead.
 async fn head(page: &Page) -> String {
     page.settled().await;
     let read = "const head = document.querySelector('.sheets-shown .letterhead'); if (!head) return 'none'; \
@@ -45,18 +51,10 @@ async fn a_letterhead_stands_on_the_papers_of_its_company_and_on_no_others() {
         let sheet = format!("{job}/survey-sheet");
         let whole = "Invented Filters Ltd|1 Example Street|Sampletown|drawn";
         page.open(&sheet).await;
-        page.until(
-            "the picture is drawn",
-            "[...document.querySelectorAll('.letterhead img')].some((img) => img.complete)",
-        )
-        .await;
+        picture_came(&page).await;
         assert_eq!(head(&page).await, whole);
         page.reload().await;
-        page.until(
-            "the picture is drawn",
-            "[...document.querySelectorAll('.letterhead img')].some((img) => img.complete)",
-        )
-        .await;
+        picture_came(&page).await;
         assert_eq!(head(&page).await, whole);
 
         // On the paper of another company it doesn't.

@@ -3,9 +3,8 @@
 //! What works is paper white between two hatched banks. Where only the likely line rules a flow out the hatching is
 //! open, where every line does it is close; a broken line inside the window says where the cautious line would end it.
 
-// Its parts stay functions of their own when all is compiled into one: WebKit of 2025 sometimes stops at an address that isn't
-// there when it changes to better code in the middle of the third loop inside another. Measured with WebKitGTK 2.50.6:
-// as one function, 6 of 60 loadings of a vessel stopped.
+// Its parts stay functions of their own: compiled into one they stopped WebKitGTK 2.50.6 at 6 of 60 loadings of a vessel
+// (DEVELOPERS.md, "Functions with many loops stay apart").
 
 mod axes;
 mod bank;
