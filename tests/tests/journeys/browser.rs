@@ -75,7 +75,7 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
                 session.cdp().send_raw("Page.addScriptToEvaluateOnNewDocument", script).await?;
             }
             session.goto(address).await?;
-            steps(Page::new(session, Engine::Chromium)).await;
+            within_its_time(steps(Page::new(session, Engine::Chromium))).await;
             Ok::<(), WebDriverError>(())
         })
         .await;
@@ -105,11 +105,17 @@ pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Pag
             // As narrow as its window will go: about a phone's width.
             session.set_window_rect(0, 0, 400, 860).await?;
             session.goto(address).await?;
-            steps(Page::new(session, engine)).await;
+            within_its_time(steps(Page::new(session, engine))).await;
             Ok::<(), WebDriverError>(())
         })
         .await;
     done.unwrap();
+}
+
+/// No step waits for ever, and no session holds up its layer.
+async fn within_its_time(steps: impl Future<Output = ()>) {
+    const LIMIT: Duration = Duration::from_secs(900);
+    assert!(tokio::time::timeout(LIMIT, steps).await.is_ok(), "the steps were not done within {LIMIT:?}");
 }
 
 /// Gives the page a screen: its size, its density, whether it is touched.

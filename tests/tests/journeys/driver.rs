@@ -45,6 +45,13 @@ pub fn chromium() -> ChromeCapabilities {
     wanted
 }
 
+/// How long a driver may take to start, and to end.
+const PATIENCE: Duration = Duration::from_secs(30);
+/// How often it is looked at.
+const AGAIN: Duration = Duration::from_millis(20);
+/// What stands for a driver that is no more: the pipe alone doesn't tell, since the shell holds it too.
+const ENDED: &str = "ended";
+
 /// Where Debian puts the smallest browser around WebKit.
 const MINI_BROWSER: &str = "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser";
 
@@ -53,7 +60,7 @@ impl Engine {
     /// started. The input ends with the test's process, however that ends.
     fn command(self, port: u16) -> String {
         let driver = match self {
-            Engine::Chromium => "chromedriver --port=0 2>/dev/null".to_owned(),
+            Engine::Chromium => format!("{{ chromedriver --port=0 2>/dev/null; echo {ENDED}; }}"),
             Engine::Firefox => {
                 let geckodriver = std::env::var("BEDWRIGHT_GECKODRIVER").unwrap_or_else(|_| "geckodriver".to_owned());
                 format!("MOZ_HEADLESS=1 '{geckodriver}' --port {port} >/dev/null 2>&1")
@@ -88,8 +95,20 @@ pub struct Driver {
 }
 
 impl Driver {
-    /// Starts the driver of an engine.
+    /// Starts the driver of an engine. One that says nothing, or ends at once, is started anew: it is not what is tested.
     pub fn start(engine: Engine) -> Driver {
+        let mut tries = 3;
+        loop {
+            match Driver::tried(engine) {
+                Ok(driver) => return driver,
+                Err(why) if tries > 1 => println!("{why}; once more"),
+                Err(why) => panic!("{why}: tests/run engines"),
+            }
+            tries -= 1;
+        }
+    }
+
+    fn tried(engine: Engine) -> Result<Driver, String> {
         // Chromedriver takes a free one by itself and says which; the others are told one that was free just now.
         let free = || TcpListener::bind("127.0.0.1:0").unwrap().local_addr().unwrap().port();
         let port = if engine == Engine::Chromium { 0 } else { free() };
@@ -100,22 +119,20 @@ impl Driver {
             .process_group(0)
             .spawn()
             .unwrap();
-        let mut lines = BufReader::new(process.stdout.take().unwrap()).lines().map_while(Result::ok);
+        let lines = BufReader::new(process.stdout.take().unwrap()).lines().map_while(Result::ok);
+        let mut driver = Driver { process, port };
         if engine == Engine::Chromium {
-            // "ChromeDriver was started successfully on port PORT."
-            let port = lines
-                .find_map(|line| line.rsplit_once("successfully on port ")?.1.trim_end_matches('.').parse().ok())
-                .expect("chromedriver is in the path and says its port (Debian: chromium-driver)");
-            // It blocks when nobody reads what else it says.
-            std::thread::spawn(move || lines.for_each(drop));
-            return Driver { process, port };
+            driver.port = said(lines)?;
+            return Ok(driver);
         }
         let begun = Instant::now();
         while TcpStream::connect(("127.0.0.1", port)).is_err() {
-            assert!(begun.elapsed() < Duration::from_secs(30), "no driver for {engine:?} answers: tests/run engines");
-            std::thread::sleep(Duration::from_millis(50));
+            if begun.elapsed() > PATIENCE {
+                return Err(format!("no driver for {engine:?} answers"));
+            }
+            std::thread::sleep(AGAIN);
         }
-        Driver { process, port }
+        Ok(driver)
     }
 
     /// Where it listens.
@@ -124,9 +141,42 @@ impl Driver {
     }
 }
 
+/// The port that chromedriver tells. It blocks when nobody reads what else it says, so a thread reads on.
+fn said(mut lines: impl Iterator<Item = String> + Send + 'static) -> Result<u16, String> {
+    let (tell, told) = std::sync::mpsc::channel();
+    std::thread::spawn(move || {
+        // "ChromeDriver was started successfully on port PORT."
+        let mut other = Vec::new();
+        for line in lines.by_ref() {
+            let port =
+                line.rsplit_once("successfully on port ").and_then(|(_, port)| port.trim_end_matches('.').parse().ok());
+            if let Some(port) = port {
+                let _ = tell.send(Ok(port));
+                return lines.for_each(drop);
+            }
+            if line == ENDED {
+                break;
+            }
+            other.push(line);
+        }
+        let _ = tell.send(Err(format!("chromedriver (Debian: chromium-driver) ended: {other:?}")));
+    });
+    told.recv_timeout(PATIENCE).unwrap_or_else(|_| Err("chromedriver does not say its port".to_owned()))
+}
+
 impl Drop for Driver {
     fn drop(&mut self) {
         drop(self.process.stdin.take());
+        let begun = Instant::now();
+        while begun.elapsed() < PATIENCE {
+            if !matches!(self.process.try_wait(), Ok(None)) {
+                return;
+            }
+            std::thread::sleep(AGAIN);
+        }
+        println!("the driver did not end within {PATIENCE:?}");
+        let group = format!("-{}", self.process.id());
+        let _ = Command::new("kill").args(["-KILL", "--", &group]).status();
         let _ = self.process.wait();
     }
 }

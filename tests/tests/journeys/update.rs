@@ -28,6 +28,8 @@ fn bundled_again(label: &str, to: &Path, turned: fn(&str) -> String) {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
     let done = Command::new(site::bundle())
         .current_dir(root)
+        // The program may be of another clone that shares what is compiled: it works on this one.
+        .env("CARGO_MANIFEST_DIR", root.join("app/bundle"))
         .env("CARGO_TARGET_DIR", std::env::current_exe().unwrap().ancestors().nth(3).unwrap())
         .args(["build", "--label", label, "--wasm"])
         .arg(wasm())
