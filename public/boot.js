@@ -34,11 +34,11 @@
     var page = document.createElement("main");
     page.className = "notice-page";
     var heading = document.createElement("h1");
-    heading.textContent = title;
+    heading.textContent = window.bedwrightSays(title);
     page.appendChild(heading);
     sentences.forEach(function (sentence) {
       var line = document.createElement("p");
-      line.textContent = sentence;
+      line.textContent = window.bedwrightSays(sentence);
       page.appendChild(line);
     });
     document.body.textContent = "";
@@ -58,7 +58,7 @@
     var opening = document.createElement("p");
     opening.className = "notice-line";
     opening.setAttribute("role", "status");
-    opening.textContent = "Opening Bedwright.";
+    opening.textContent = window.bedwrightSays("Opening Bedwright.");
     document.body.appendChild(opening);
     (inside ? inside.page(explain) : fetched()).then(
       function () {

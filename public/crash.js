@@ -9,6 +9,7 @@
 (function () {
   "use strict";
 
+  var says = window.bedwrightSays;
   var PREFIX = "bedwright/";
   var JOURNAL_AT_LATEST_MS = 3000;
   var build = "";
@@ -108,33 +109,38 @@
     var told = element("div");
     told.setAttribute("role", "alert");
     page.appendChild(told);
-    told.appendChild(element("h1", atStart ? "Bedwright could not start" : "Bedwright has stopped"));
+    told.appendChild(element("h1", says(atStart ? "Bedwright could not start" : "Bedwright has stopped")));
     page.appendChild(
       element(
         "p",
-        atStart
-          ? "A part of the page did not load or did not run. If there is a connection, load the page again."
-          : "Something went wrong inside the page. What was typed in the last moments may not be kept.",
+        says(
+          atStart
+            ? "A part of the page did not load or did not run. If there is a connection, load the page again."
+            : "Something went wrong inside the page. What was typed in the last moments may not be kept.",
+        ),
       ),
     );
     page.appendChild(
-      element("p", "Nothing was deleted. Download the jobs that are kept on this device first, then load the page again."),
+      element(
+        "p",
+        says("Nothing was deleted. Download the jobs that are kept on this device first, then load the page again."),
+      ),
     );
     var said = element("p");
     said.setAttribute("role", "status");
     var buttons = element("div", "", "notice-buttons");
     buttons.appendChild(
-      button("Download my jobs", function () {
+      button(says("Download my jobs"), function () {
         download(said);
       }),
     );
     buttons.appendChild(
-      button("Reload", function () {
+      button(says("Reload"), function () {
         window.location.reload();
       }),
     );
     buttons.appendChild(
-      button("Copy details", function () {
+      button(says("Copy details"), function () {
         copy(said);
       }),
     );
@@ -142,23 +148,23 @@
     page.appendChild(said);
     shown = element("textarea");
     shown.readOnly = true;
-    shown.setAttribute("aria-label", "Details");
+    shown.setAttribute("aria-label", says("Details"));
     shown.value = report();
     page.appendChild(shown);
     document.body.textContent = "";
     document.body.appendChild(page);
-    document.title = "Bedwright has stopped";
+    document.title = says("Bedwright has stopped");
   }
 
   function copy(said) {
     function byHand() {
       shown.focus();
       shown.select();
-      said.textContent = "The details are marked. Copy them with the browser's own command.";
+      said.textContent = says("The details are marked. Copy them with the browser's own command.");
     }
     if (navigator.clipboard && navigator.clipboard.writeText) {
       navigator.clipboard.writeText(report()).then(function () {
-        said.textContent = "The details are copied.";
+        said.textContent = says("The details are copied.");
       }, byHand);
     } else {
       byHand();
@@ -198,10 +204,10 @@
     var blob = new Blob([JSON.stringify(kept, null, 1)], { type: "application/json" });
     var text =
       count === 0
-        ? "Nothing is kept on this device; the file says so."
-        : "The file holds " + count + " saved parts. Keep it.";
+        ? says("Nothing is kept on this device; the file says so.")
+        : says("The file holds {} saved parts. Keep it.", count);
     if (kept.problems.length > 0) {
-      text += " Not everything could be read: " + kept.problems.join("; ") + ".";
+      text += " " + says("Not everything could be read: {}.", kept.problems.join("; "));
     }
     // An installed page on iOS has no way back from a download, so the file goes through the share sheet there.
     if (navigator.standalone === true && typeof File === "function" && navigator.canShare) {
@@ -212,7 +218,7 @@
             said.textContent = text;
           },
           function (error) {
-            said.textContent = error.name === "AbortError" ? "" : "The file was not shared. Tap again.";
+            said.textContent = error.name === "AbortError" ? "" : says("The file was not shared. Tap again.");
           },
         );
         return;

@@ -7,7 +7,8 @@ use std::fs;
 use std::path::Path;
 
 /// Files of `public/` that do not go out under their own name.
-const WORKED_IN: [&str; 7] = ["boot.js", "crash.js", "sw.js", "codes.js", "inside.js", "single.html", "notice.css"];
+const WORKED_IN: [&str; 8] =
+    ["boot.js", "crash.js", "sentences.js", "sw.js", "codes.js", "inside.js", "single.html", "notice.css"];
 
 /// Pictures that only a browser's offer to install shows: no phone keeps them.
 const SHOWN_BY_STORES: &str = "screens/";
@@ -49,6 +50,7 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
     }
     let style = css::joined(&public.join("notice.css"), &root.join("app/src"))?;
     let style = add("app", "css", lean::style(&style).into_bytes());
+    let sentences = add("sentences", "js", lean::script(&text_of(&public.join("sentences.js"))?).into_bytes());
     let boot = add("boot", "js", lean::script(&text_of(&public.join("boot.js"))?).into_bytes());
     let crash = add("crash", "js", lean::script(&text_of(&public.join("crash.js"))?).into_bytes());
     // English is in the wasm.
@@ -73,6 +75,7 @@ pub fn assemble(root: &Path, bound: Bound, reader: Option<Bound>, label: Option<
             ("{{build}}", &build),
             ("{{codes}}", &codes),
             ("{{style}}", &style),
+            ("{{sentences}}", &sentences),
             ("{{crash}}", &crash),
             ("{{boot}}", &boot),
             ("{{script}}", &script),

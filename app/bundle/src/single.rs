@@ -48,16 +48,17 @@ pub fn assemble(root: &Path, bound: &Bound, reader: Option<&Bound>, label: Optio
     }
     let style = lean::style(&css::joined(&public.join("notice.css"), &root.join("app/src"))?);
     let script = lean::script(&[&module(bound)?, "\nwindow.bedwrightInside.start = __wbg_init;\n"].concat());
-    let [crash, taking_out, boot] = [lean_script("crash.js")?, lean_script("inside.js")?, lean_script("boot.js")?];
+    let [sentences, crash] = [lean_script("sentences.js")?, lean_script("crash.js")?];
+    let [taking_out, boot] = [lean_script("inside.js")?, lean_script("boot.js")?];
     let icon = fs::read(public.join("icons/icon.svg")).map_err(at("read", &public))?;
     let template = text_of(&public.join("single.html"))?;
 
-    let scripts = [&crash, &taking_out, &script, &boot];
+    let scripts = [&sentences, &crash, &taking_out, &script, &boot];
     for text in scripts.into_iter().chain([&style]) {
         stands_inside(text)?;
     }
     let policy = policy(&scripts.map(|script| hash(script)), &hash(&style));
-    let texts = [&template, &style, &crash, &taking_out, &script, &boot].map(|text| ("", text.as_bytes()));
+    let texts = [&template, &style, &sentences, &crash, &taking_out, &script, &boot].map(|text| ("", text.as_bytes()));
     let packed_parts = inside.iter().map(|(name, bytes)| (*name, bytes.as_slice()));
     let build = names::build_id(label, texts.into_iter().chain(packed_parts));
     let packed = inside.iter().map(|(name, bytes)| element(name, bytes)).collect::<Outcome<Vec<_>>>()?.join("\n");
@@ -69,6 +70,7 @@ pub fn assemble(root: &Path, bound: &Bound, reader: Option<&Bound>, label: Optio
             ("{{icon}}", &STANDARD.encode(icon)),
             ("{{style}}", &style),
             ("{{packed}}", &packed),
+            ("{{sentences}}", &sentences),
             ("{{crash}}", &crash),
             ("{{inside}}", &taking_out),
             ("{{script}}", &script),

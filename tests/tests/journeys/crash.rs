@@ -3,7 +3,7 @@
 use serde_json::Value;
 
 use crate::axe;
-use crate::browser::{Screen, visit};
+use crate::browser::{Screen, Session, visit, visit_in};
 use crate::filter;
 use crate::folder::Folder;
 use crate::page::{Page, Role};
@@ -63,6 +63,42 @@ async fn going_back_out_of_a_field_is_no_crash_and_keeps_what_was_typed() {
         page.find(Role::Button, "Add a vessel").await;
         assert_eq!(page.entered("Notes").await, "half a word");
         page.no_complaints().await;
+    })
+    .await;
+}
+
+/// What stands outside the wasm speaks the language that was chosen; before anything was chosen, the browser's.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn the_page_stops_and_refuses_in_the_persons_language() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        page.started().await;
+        page.open("#/settings").await;
+        page.click(Role::Radio, "Español").await;
+        page.find(Role::Heading, "Ajustes").await;
+        tokio::time::sleep(std::time::Duration::from_millis(500)).await;
+        for round in ["where it was chosen", "after a reload"] {
+            page.script("window.bedwrightCrash('a bug, made for a test');").await;
+            page.find(Role::Heading, "Bedwright se ha detenido").await;
+            page.find(Role::Button, "Descargar mis trabajos").await;
+            page.says("No se borró nada.").await;
+            let language = page.script("return document.documentElement.lang;").await;
+            assert_eq!(language, "es", "{round}");
+            axe::no_barriers(&page).await;
+            page.fits_its_width().await;
+            page.press("Volver a cargar").await;
+            page.started().await;
+        }
+    })
+    .await;
+    let old = "delete window.WebAssembly; Object.defineProperty(navigator, 'languages', { get: () => ['de', 'fr-CA', 'en'] });";
+    let kind = Session { before: Some(old), ..Session::on(Screen::Phone) };
+    visit_in(kind, &site.address(), async |page: Page| {
+        page.find(Role::Heading, "Bedwright ne peut pas démarrer dans ce navigateur").await;
+        page.says("cherchez «\u{202f}Ouvrir dans le navigateur\u{202f}»").await;
+        assert_eq!(page.script("return document.documentElement.lang;").await, "fr");
+        axe::no_barriers(&page).await;
+        page.fits_its_width().await;
     })
     .await;
 }

@@ -4,6 +4,7 @@ mod checks;
 mod crates;
 mod docs;
 mod files;
+mod sentences;
 mod views;
 
 use std::path::{Path, PathBuf};
