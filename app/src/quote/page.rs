@@ -85,11 +85,10 @@ fn sum(desk: Desk) -> El {
         with_quote(desk, |quoted| {
             let Some(quoted) = quoted else { return String::new() };
             match &quoted.answers.totals {
-                Ok(_) if quoted.draft.totals.is_unpriced() => String::new(),
+                Ok(_) if quoted.draft.is_unpriced() => String::new(),
                 Ok(totals) => {
-                    let label = if totals.unpriced > 0 { QuoteLabel::TotalOpen } else { QuoteLabel::Total };
                     let total = manner.money(totals.total, quoted.answers.rounding.places);
-                    [say(label), " ", &total, " ", &quoted.answers.currency].concat()
+                    [say(quoted.draft.total_label()), " ", &total, " ", &quoted.answers.currency].concat()
                 }
                 Err(problem) => ["▲ ", &manner.problem(problem)].concat(),
             }

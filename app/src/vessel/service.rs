@@ -71,10 +71,17 @@ fn lines(part: El, desk: Desk, water: Water, shown: &'static [(Label, Reads)]) -
 
 /// Flow per area, contact time, bed volumes, pressure lost.
 pub fn service(desk: Desk, water: Water) -> El {
-    let none = move || with_water(water, |water| water.is_none_or(|water| usual(water).is_none()));
+    let told = move || {
+        let waits = with_water(water, |water| match water {
+            None => Some(Label::WaterWaits),
+            Some(water) if water.bed.is_none() => Some(Label::WaterWaits),
+            Some(water) => usual(water).is_none().then_some(Label::NoServiceFlow),
+        });
+        waits.map_or(String::new(), |waits| desk.label(waits).to_owned())
+    };
     let part = el("section", "results")
         .set("aria-labelledby", "service")
         .kid(el("h2", "rule").set("id", "service").text(desk.label(Label::Service)))
-        .when(none, move || vec![el("p", "survey-missing").text(desk.label(Label::NoServiceFlow))]);
+        .kid(el("p", "survey-missing").says(told));
     lines(part, desk, water, &SHOWN)
 }

@@ -89,8 +89,8 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
         CollectorKind::ALL.iter().map(|kind| (Chosen::Collector(*kind), choices::collector(*kind))).collect();
     let riser = vec![(Chosen::Riser(true), Label::Yes), (Chosen::Riser(false), Label::No)];
     let upper = vec![(Chosen::UpperCollector(false), Label::No), (Chosen::UpperCollector(true), Label::Yes)];
+    let diameter_by = select(Label::DiameterBy, ways, |v| Chosen::Diameter(v.diameter_way));
     let choices = el("div", "choices")
-        .kid(select(Label::DiameterBy, ways, |v| Chosen::Diameter(v.diameter_way)))
         .kid(select(Label::BottomHead, heads(true, Chosen::BottomHead), |v| Chosen::BottomHead(v.bottom_head)))
         .kid(select(Label::TopHead, heads(false, Chosen::TopHead), |v| Chosen::TopHead(v.top_head)))
         .kid(select(Label::Opening, openings, |v| Chosen::Opening(v.opening)))
@@ -110,9 +110,17 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
             .unwrap_or_else(|| vec![el("span", "").text(say(Label::NothingMissing))])
     };
     let misread = move || named(there, &wrong(), Label::LookAgain).unwrap_or_default();
-    let fields = move || {
-        let fields = there.read(asked).unwrap_or_default();
-        fields.iter().map(|field| field.id().to_owned()).collect::<Vec<_>>()
+    // What stands on the label and what a tape says first, then the rest.
+    let fields = move |first: bool| {
+        let mut fields = there.read(asked).unwrap_or_default();
+        let size = fields.iter().position(|field| *field == SurveyField::InsideDepth).map_or(0, |depth| depth + 1);
+        let rest = fields.split_off(size);
+        let wanted = if first { fields } else { rest };
+        wanted.iter().map(|field| field.id().to_owned()).collect::<Vec<_>>()
+    };
+    let line = move |id: &str| match SurveyField::of(id) {
+        Some(field) => survey_line(there, field),
+        None => el("div", "entry"),
     };
     el("section", "survey")
         .set("aria-labelledby", "survey")
@@ -127,11 +135,9 @@ pub fn survey(desk: Desk, vessel: &Id, answers: Answers) -> El {
         .kid(el("p", "survey-missing survey-named").live(missing))
         .kid(el("p", "survey-misread survey-named").live(misread))
         .kid(tags_line(there))
+        .kid(el("div", "entries").kid(diameter_by).each(move || fields(true), line))
         .kid(choices)
-        .kid(el("div", "entries").each(fields, move |id| match SurveyField::of(id) {
-            Some(field) => survey_line(there, field),
-            None => el("div", "entry"),
-        }))
+        .kid(el("div", "entries").each(move || fields(false), line))
 }
 
 /// Fields by their names, each a way to it; nothing where there are none.
@@ -169,8 +175,10 @@ fn tags_line(there: There) -> El {
         desk.edit(Edit::Tags { vessel: there.id.get(), tags });
     };
     let now = move || there.read(|vessel| vessel.tags.join(", ")).unwrap_or_default();
-    text_line(desk.label(Label::Tags), typing(desk.turned, now, write, move || desk.pause()))
-        .kid(el("span", "entry-hint").text(desk.label(Label::TagsHint)))
+    let field = typing(desk.turned, now, write, move || desk.pause()).set("aria-describedby", "tags-hint");
+    el("div", "")
+        .kid(text_line(desk.label(Label::Tags), field))
+        .kid(el("p", "entry-hint").set("id", "tags-hint").text(desk.label(Label::TagsHint)))
 }
 
 fn survey_line(there: There, field: SurveyField) -> El {

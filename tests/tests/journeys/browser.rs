@@ -1,8 +1,11 @@
 //! One session of a browser that nobody sees.
 
+use std::any::Any;
+use std::panic::{AssertUnwindSafe, resume_unwind};
 use std::path::Path;
 use std::time::Duration;
 
+use futures_util::FutureExt;
 use serde_json::json;
 use thirtyfour::prelude::*;
 use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel, WebDriverRunError};
@@ -90,7 +93,7 @@ pub async fn visit_in(kind: Session<'_>, address: &str, steps: impl AsyncFnOnce(
 pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Page)) {
     // A browser that doesn't come up at once on a busy machine is started anew: it is not what is tested.
     let mut tries = 3;
-    let (_driver, session) = loop {
+    let (driver, session) = loop {
         let driver = Driver::start(engine);
         match WebDriver::new(driver.address(), engine.wanted()).await {
             Ok(session) => break (driver, session),
@@ -99,17 +102,49 @@ pub async fn visit_by(engine: Engine, address: &str, steps: impl AsyncFnOnce(Pag
         }
         tries -= 1;
     };
+    let driver = &driver;
     let done = session
         .run_and_quit(|session| async move {
             session.set_script_timeout(Duration::from_secs(60)).await?;
             // As narrow as its window will go: about a phone's width.
             session.set_window_rect(0, 0, 400, 860).await?;
             session.goto(address).await?;
-            within_its_time(steps(Page::new(session, engine))).await;
+            let steps = within_its_time(steps(Page::new(session, engine)));
+            if let Err(why) = AssertUnwindSafe(steps).catch_unwind().await {
+                told_apart(engine, driver, why).await;
+            }
             Ok::<(), WebDriverError>(())
         })
         .await;
     done.unwrap();
+}
+
+/// What a journey says whose driver fell silent.
+const SILENT: &str = "the driver fell silent";
+
+/// Fails as the steps did; where the driver gave no answer while its browser rested, with that.
+async fn told_apart(engine: Engine, driver: &Driver, why: Box<dyn Any + Send>) {
+    let text = why.downcast_ref::<String>().cloned().unwrap_or_default();
+    if !text.contains("error sending request") {
+        resume_unwind(why);
+    }
+    let (before, span) = (driver.spent(), Duration::from_secs(3));
+    tokio::time::sleep(span).await;
+    let spent = driver.spent().saturating_sub(before);
+    // A page that runs in a circle keeps a processor busy.
+    assert!(spent > span / 3, "{SILENT}: {engine:?} used {spent:?} of {span:?}: {text}");
+    panic!("{engine:?} is busy, {spent:?} of {span:?}: {text}");
+}
+
+/// A journey in an engine; once more where its driver fell silent, which is not what is tested.
+pub async fn patiently(engine: Engine, journey: impl AsyncFn(Engine)) {
+    let Err(why) = AssertUnwindSafe(journey(engine)).catch_unwind().await else { return };
+    let silent = why.downcast_ref::<String>().is_some_and(|why| why.starts_with(SILENT));
+    if !silent {
+        resume_unwind(why);
+    }
+    println!("{engine:?}: once more");
+    journey(engine).await;
 }
 
 /// No step waits for ever, and no session holds up its layer.

@@ -135,6 +135,20 @@ impl Driver {
         Ok(driver)
     }
 
+    /// How long the driver and the browsers it started have kept a processor busy, by the kernel's count (proc(5): `stat`).
+    pub fn spent(&self) -> Duration {
+        let ticks = |entry: std::fs::DirEntry| {
+            let stat = std::fs::read_to_string(entry.path().join("stat")).ok()?;
+            // What follows the name in brackets, from field 3 on: the group is field 5, the times 14 and 15.
+            let fields: Vec<&str> = stat.rsplit_once(") ")?.1.split(' ').collect();
+            let number = |field: usize| fields.get(field - 3)?.parse::<u64>().ok();
+            (number(5)? == u64::from(self.process.id())).then(|| Some(number(14)? + number(15)?))?
+        };
+        let all: u64 = std::fs::read_dir("/proc").unwrap().filter_map(|entry| ticks(entry.ok()?)).sum();
+        // A tick is a hundredth of a second on every Linux.
+        Duration::from_millis(all * 10)
+    }
+
     /// Where it listens.
     pub fn address(&self) -> String {
         format!("http://127.0.0.1:{}", self.port)

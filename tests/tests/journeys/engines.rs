@@ -1,7 +1,7 @@
 //! The main job in three engines, by what every WebDriver can do: planned from nothing, kept through a reload, opened with no
 //! connection, taken back and brought again, saved as it was typed. `tests/run engines`.
 
-use crate::browser::visit_by;
+use crate::browser::{patiently, visit_by};
 use crate::driver::Engine;
 use crate::filter::{self, TAPES};
 use crate::page::{Page, Role};
@@ -137,36 +137,36 @@ async fn stands_at_every_loading(engine: Engine) {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs Firefox: tests/run engines"]
 async fn the_main_job_is_done_in_firefox() {
-    main_job(Engine::Firefox).await;
+    patiently(Engine::Firefox, main_job).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs Firefox: tests/run engines"]
 async fn every_screen_stands_in_firefox() {
-    every_screen(Engine::Firefox).await;
+    patiently(Engine::Firefox, every_screen).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs WebKit: tests/run engines"]
 async fn the_main_job_is_done_in_webkit() {
-    main_job(Engine::WebKit).await;
+    patiently(Engine::WebKit, main_job).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs WebKit: tests/run engines"]
 async fn every_screen_stands_in_webkit() {
-    every_screen(Engine::WebKit).await;
+    patiently(Engine::WebKit, every_screen).await;
 }
 
 /// The same by plain WebDriver where most journeys go by Chromium's own protocol.
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "part of tests/run engines"]
 async fn the_main_job_is_done_in_chromium() {
-    main_job(Engine::Chromium).await;
+    patiently(Engine::Chromium, main_job).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs WebKit: tests/run engines"]
 async fn a_vessel_stands_at_every_loading_in_webkit() {
-    stands_at_every_loading(Engine::WebKit).await;
+    patiently(Engine::WebKit, stands_at_every_loading).await;
 }

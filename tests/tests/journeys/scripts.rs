@@ -34,7 +34,7 @@ async fn names_in_every_script_go_through_job_vessel_paper_and_file_letter_for_l
     visit(Screen::Phone, &site.address(), async |page: Page| {
         page.started().await;
         page.press("New job").await;
-        let tags = "Tags One for each vessel that is the same, with commas between: CF-1, CF-2";
+        let tags = "Tags";
         // A key for each sign is more than a keyboard has: put in as a keypad of signs does.
         let put = async |field: &str, text: &str| {
             page.find(Role::Textbox, field).await.focus().await.unwrap();

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use serde_json::json;
 
-use crate::browser::{Screen, visit, visit_by};
+use crate::browser::{Screen, patiently, visit, visit_by};
 use crate::driver::Engine;
 use crate::engines::{places_that_hold, planned_from_nothing, to_the_vessel};
 use crate::filter;
@@ -159,20 +159,20 @@ async fn the_single_file_says_where_its_data_stands_and_sends_no_link_that_leads
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "part of tests/run engines"]
 async fn the_single_file_does_the_main_job_in_chromium() {
-    main_job(Engine::Chromium).await;
-    opened_elsewhere(Engine::Chromium).await;
+    patiently(Engine::Chromium, main_job).await;
+    patiently(Engine::Chromium, opened_elsewhere).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs Firefox: tests/run engines"]
 async fn the_single_file_does_the_main_job_in_firefox() {
-    main_job(Engine::Firefox).await;
-    opened_elsewhere(Engine::Firefox).await;
+    patiently(Engine::Firefox, main_job).await;
+    patiently(Engine::Firefox, opened_elsewhere).await;
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 #[ignore = "needs WebKit: tests/run engines"]
 async fn the_single_file_does_the_main_job_in_webkit() {
-    main_job(Engine::WebKit).await;
-    opened_elsewhere(Engine::WebKit).await;
+    patiently(Engine::WebKit, main_job).await;
+    patiently(Engine::WebKit, opened_elsewhere).await;
 }

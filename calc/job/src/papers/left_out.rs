@@ -47,10 +47,13 @@ fn reasons(answers: &VesselAnswers, layers: &[LayerPlan], manner: Manner) -> Vec
         reasons.push(about(manner.field(*field), manner.misread(misread, field.usual_unit(manner.metric))));
     }
     reasons.extend(answers.problems.values().chain(answers.problem.as_ref()).map(|problem| manner.problem(problem)));
+    // Where the vessel itself isn't known yet, every layer waits.
+    let vessel_stands = reasons.is_empty();
     for (layer, plan) in answers.layers.iter().zip(layers) {
         let name = manner.material(&plan.material);
         let name = if name.is_empty() { manner.label(Label::Material).to_owned() } else { name };
         match &layer.outcome {
+            LayerOutcome::Waits if vessel_stands => reasons.push(about(&name, manner.label(Label::Waits).to_owned())),
             LayerOutcome::Filled(_) | LayerOutcome::Waits => {}
             LayerOutcome::Unread(fault) => reasons.push(about(&name, manner.layer_fault(fault))),
             LayerOutcome::Problem(problem) => reasons.push(about(&name, manner.problem(problem))),

@@ -116,10 +116,10 @@ fn columns(manner: Manner, internal: bool) -> Vec<Column> {
     }
     vec![
         column("position", Some(Q::Position), Align::End, 7),
-        column("item", Some(Q::HeadItem), Align::Start, 78),
+        column("item", Some(Q::HeadItem), Align::Start, 72),
         column("amount", Some(Q::HeadQuantity), Align::End, 15),
         column("unit", None, Align::Start, 12),
-        column("money", Some(Q::HeadPrice), Align::End, 22),
+        column("money", Some(Q::HeadPrice), Align::End, 28),
         column("money", Some(Q::HeadAmount), Align::End, 25),
     ]
 }
@@ -208,7 +208,9 @@ impl Sheet<'_> {
     fn sums(&self, rows: &mut Vec<Row>) {
         let (copy, totals) = (self.copy, &self.copy.totals);
         rows.push(Row::heading("sums", self.say(QuoteLabel::SumTitle)));
-        rows.push(self.sum("lines", self.say(QuoteLabel::SumLines).to_owned(), self.money(totals.lines)));
+        let none = copy.is_unpriced();
+        let lines = if none { "–".to_owned() } else { self.money(totals.lines) };
+        rows.push(self.sum("lines", self.say(QuoteLabel::SumLines).to_owned(), lines));
         if totals.discount != Money::default() {
             let share = self.manner.exact_percent(totals.discount_share);
             let text = [self.say(QuoteLabel::SumDiscount), " ", &share].concat();
@@ -232,17 +234,15 @@ impl Sheet<'_> {
             let text = [name, " ", &self.manner.exact_percent(tax.rate), &on].concat();
             rows.push(self.sum(&["tax:", &at.to_string()].concat(), text, self.money(tax.amount)));
         }
-        let open = totals.unpriced > 0;
-        let label = self.say(if open { QuoteLabel::TotalOpen } else { QuoteLabel::Total });
-        let total = if totals.is_unpriced() {
+        let total = if none {
             "–".to_owned()
         } else {
             [&self.money(totals.total), " ", &copy.currency].concat().trim().to_owned()
         };
-        let mut row = self.sum("total", label.to_owned(), total);
+        let mut row = self.sum("total", self.say(copy.total_label()).to_owned(), total);
         row.kind = RowKind::Total;
         rows.push(row);
-        if open {
+        if totals.unpriced > 0 {
             let text = ["▲ ", &totals.unpriced.to_string(), " ", self.say(QuoteLabel::LinesWithoutPrice)].concat();
             rows.push(Row::remark("unpriced", text));
         }

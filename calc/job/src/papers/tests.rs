@@ -10,7 +10,7 @@ use super::*;
 use crate::answers::water::{WaterAsked, water_answers};
 use crate::answers::{job_answers, vessel_answers};
 use crate::edit::{Edit, apply};
-use crate::field::SurveyField;
+use crate::field::{LayerField, SurveyField};
 use crate::id::Id;
 use crate::job::Job;
 use crate::reading::asked;
@@ -263,6 +263,21 @@ fn what_is_left_out_says_why() {
     let paper = bill_of_materials(&job, &bill, Manner::default(), TODAY);
     assert!(paper.rows.iter().any(|row| row.kind == RowKind::Remark && text(&row.cells[0]).contains("SO-1")));
     assert!(list(&job).rows.iter().any(|row| row.kind == RowKind::Remark && text(&row.cells[0]).contains("SO-1")));
+}
+
+#[test]
+fn a_layer_that_waits_for_what_is_below_it_is_named_too() {
+    let mut job = sample();
+    let filter = Id::new("filter");
+    let bottom = job.plan_of(&filter).layers[0].id.clone();
+    let edit = Edit::LayerEntry { vessel: filter, layer: bottom, field: LayerField::Amount, entry: None };
+    change(&mut job, edit);
+    let (_, bill) = job_answers(&job);
+    let out = left_out(&job, &bill, Manner::default());
+    let layers = job.plan_of(&Id::new("filter")).layers.len();
+    assert!(layers > 1);
+    assert_eq!(out[0].reasons.len(), layers, "one each: {:?}", out[0].reasons);
+    assert!(out[0].reasons[1].ends_with("waits for what is below it"), "{:?}", out[0].reasons);
 }
 
 #[test]

@@ -12,7 +12,7 @@ use crate::papers::left_out;
 use crate::sections::SectionName;
 use crate::sections::quote::QuoteText;
 use crate::sections::survey::ids;
-use crate::words::{Language, choices};
+use crate::words::{Language, QuoteLabel, choices};
 
 /// What a line belongs to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -176,11 +176,18 @@ pub struct CopyTotals {
     pub uncosted: u32,
 }
 
-impl CopyTotals {
-    /// Whether no firm line has a price though there are some: no sum then, rather than one of nought.
+impl QuoteCopy {
+    /// Whether no firm line has a price: no sum then, rather than one of nought.
     #[must_use]
     pub fn is_unpriced(&self) -> bool {
-        self.unpriced > 0 && self.lines == Money::default()
+        let none = self.lines.iter().all(|line| line.standing != LineStanding::Firm);
+        (none || self.totals.unpriced > 0) && self.totals.lines == Money::default()
+    }
+
+    /// What its total is called: one so far, where a price is missing or a vessel isn't counted.
+    #[must_use]
+    pub fn total_label(&self) -> QuoteLabel {
+        if self.totals.unpriced > 0 || !self.left_out.is_empty() { QuoteLabel::TotalOpen } else { QuoteLabel::Total }
     }
 }
 

@@ -173,9 +173,9 @@ pub fn summary(copy: &QuoteCopy, manner: Manner) -> String {
         let rate = manner.exact_percent(tax.rate);
         out.push(manner.named(&[&tax.name, " ", &rate].concat(), &money(tax.amount)));
     }
-    let total = if totals.unpriced > 0 { QuoteLabel::TotalOpen } else { QuoteLabel::Total };
-    let sum = if totals.is_unpriced() { "–" } else { &money(totals.total) };
-    out.push(manner.named(say(total), sum));
+    let sum = if copy.is_unpriced() { "–" } else { &money(totals.total) };
+    out.push(manner.named(say(copy.total_label()), sum));
+    out.extend(copy.left_out.iter().map(|left| manner.named(say(QuoteLabel::LeftOutTitle), left)));
     if !copy.valid_until.is_empty() {
         out.push(manner.named(say(QuoteLabel::ValidUntil), &copy.valid_until));
     }

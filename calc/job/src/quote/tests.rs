@@ -14,7 +14,7 @@ use crate::answers::{JobBill, VesselAnswers, job_answers};
 use crate::edit::quote::QuoteEdit;
 use crate::edit::{Edit, apply};
 use crate::entry::{Entry, Unit};
-use crate::field::{LineField, QuoteField};
+use crate::field::{LineField, QuoteField, SurveyField};
 use crate::id::Id;
 use crate::job::Job;
 use crate::papers::{Cell, Paper, RowKind, internal_quote_sheet, quote_sheet};
@@ -22,7 +22,7 @@ use crate::sample::sample_job;
 use crate::saved::{job_text, read_job};
 use crate::sections::Unknown;
 use crate::sections::quote::{LabourLine, LineText, OWN, PriceBy, QuoteLine, QuoteText, TaxClass, UNTAXED};
-use crate::words::Manner;
+use crate::words::{Manner, QuoteLabel};
 
 const TODAY: &str = "2026-11-24";
 
@@ -220,6 +220,29 @@ fn prices_are_made_from_costs_by_markup_or_by_margin() {
     let (answers, _, may) = worked(&job);
     assert_eq!(may, Err(Refusal::Wrong));
     assert!(answers.lines.iter().all(|line| !line.faults.is_empty()));
+}
+
+/// A vessel that isn't counted is named wherever the sum goes, and the sum is one so far.
+#[test]
+fn a_vessel_that_is_left_out_is_named_beside_the_sum() {
+    let mut job = sample();
+    let (_, whole, _) = worked(&job);
+    assert_eq!(whole.total_label(), QuoteLabel::Total);
+    let softener = job.vessel(&Id::new("softener")).unwrap().id.clone();
+    for field in [SurveyField::NominalSize, SurveyField::InsideDepth] {
+        apply(&mut job, Edit::Survey { vessel: softener.clone(), field, entry: None }, &Id::new("bench")).unwrap();
+    }
+    let (_, copy, _) = worked(&job);
+    assert!(copy.totals.lines < whole.totals.lines && copy.totals.unpriced == 0);
+    let text = summary(&copy, Manner::default());
+    assert!(text.contains("Total so far: ") && text.contains("Not counted: SO-1"), "{text}");
+    let paper = quote_sheet(&copy, Manner::default());
+    let total = paper.rows.iter().find(|row| row.kind == RowKind::Total).unwrap();
+    assert_eq!(total.cells[0], Cell::Text("Total so far".to_owned()));
+    // Nothing at all is no sum of nought.
+    let (_, empty, _) = worked(&Job::new(Id::new("empty"), TODAY));
+    assert!(empty.is_unpriced());
+    assert!(summary(&empty, Manner::default()).contains("Total: –"));
 }
 
 #[test]

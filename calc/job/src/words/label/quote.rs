@@ -155,9 +155,9 @@ QuoteLabel {
     WashTime = "Time of one backwash" / "Tiempo de un retrolavado" / "Temps d’un rétrolavage",
     WashesPerYear = "Backwashes a year" / "Retrolavados al año" / "Rétrolavages par an",
     SaltPerYear = "Salt a year" / "Sal al año" / "Sel par an",
-    SaltHint = "as you reckon it; it isn't worked out here yet"
-        / "como usted lo calcule; aquí aún no se calcula"
-        / "selon votre compte ; ce n’est pas encore calculé ici",
+    SaltHint = "for what the water's analysis doesn't give"
+        / "para lo que no da el análisis del agua"
+        / "pour ce que l’analyse de l’eau ne donne pas",
     YearHint = "Wash water is the setting that is fitted or fits best, times these."
         / "El agua de lavado es el ajuste montado o el que mejor va, por estos."
         / "L’eau de lavage est le réglage monté ou celui qui va le mieux, multiplié par ceux-ci.",
