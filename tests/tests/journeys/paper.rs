@@ -48,6 +48,7 @@ pub async fn sheets(page: &Page, paper: Paper) -> Vec<String> {
 
 /// What the page prints, as a PDF.
 pub async fn printed(page: &Page, paper: Paper) -> Vec<u8> {
+    stays_in_its_frame(page).await;
     let (width, height) = paper.inches();
     // The page says the size where it has one of its own.
     let wanted =
@@ -56,6 +57,23 @@ pub async fn printed(page: &Page, paper: Paper) -> Vec<u8> {
     let pdf = base64::engine::general_purpose::STANDARD.decode(printed["data"].as_str().unwrap()).unwrap();
     assert!(pdf.starts_with(b"%PDF-"), "no PDF came");
     pdf
+}
+
+/// Nothing on a sheet runs over the edge of its frame, where a printer would cut it off.
+async fn stays_in_its_frame(page: &Page) {
+    let over = page
+        .script(
+            "const over = []; \
+             for (const frame of document.querySelectorAll('.sheets-shown .sheet-frame')) { \
+               const edge = frame.getBoundingClientRect(); \
+               for (const part of frame.querySelectorAll('*')) { \
+                 const there = part.getBoundingClientRect(); \
+                 if (there.width && (there.right > edge.right + 1 || there.left < edge.left - 1 || there.bottom > edge.bottom + 1)) \
+                   over.push(`${part.tagName}.${part.getAttribute('class')}: ${part.textContent.slice(0, 60)}`); } } \
+             return over;",
+        )
+        .await;
+    assert_eq!(over, json!([]), "over the edge of a sheet");
 }
 
 /// Every Code 128 of a PDF, as a general decoder reads them off the sheets.

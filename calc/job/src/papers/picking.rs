@@ -335,6 +335,9 @@ pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Pape
             format!("{} {}", manner.label(Label::LeftOut), out.name),
         ));
     }
+    // Room for a part number where there is one; else it is the item's, and enough is left to write one in.
+    let numbered = lines.iter().any(|line| !line.shelf.part_number.is_empty());
+    let (part, item) = if numbered { (42, 34) } else { (20, 56) };
     Paper {
         kind: PaperKind::PickList,
         title: manner.label(Label::PickList).to_owned(),
@@ -343,8 +346,8 @@ pub fn pick_list(job: &Job, bill: &JobBill, manner: Manner, today: &str) -> Pape
         columns: vec![
             Column::new("check", "", Align::Start, 7),
             Column::new("bin", manner.label(Label::BinPlace), Align::Start, 15),
-            Column::new("part", manner.label(Label::PartNumber), Align::Start, 42),
-            Column::new("item", manner.label(Label::Item), Align::Start, 34),
+            Column::new("part", manner.label(Label::PartNumber), Align::Start, part),
+            Column::new("item", manner.label(Label::Item), Align::Start, item),
             Column::new("quantity", manner.label(Label::Quantity), Align::End, 15),
             Column::new("unit", "", Align::Start, 21),
             Column::new("weight", manner.label(Label::WeightEach), Align::End, 27),

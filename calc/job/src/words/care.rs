@@ -199,6 +199,7 @@ impl Manner {
                     [("likely", &*day(reached.likely)), ("low", &day(reached.low)), ("high", &day(reached.high))];
                 self.sentence(Text::ReachedAbout, &places)
             }
+            Err(NotYet::NothingFound { tests: 0 }) => because(self.label(Text::NoTest)),
             Err(NotYet::NothingFound { tests }) => {
                 let text = if *tests == 1 { Text::NothingFoundOnce } else { Text::NothingFound };
                 self.sentence(text, &[("waits", waits), ("tests", &tests.to_string())])

@@ -74,6 +74,9 @@ CareText {
     ReachedAbout = "Likely about {likely}; between {low} and {high} a test reads the limit (nine of ten)."
         / "Probable hacia el {likely}; entre el {low} y el {high} un análisis marca el límite (nueve de diez)."
         / "Probable vers le {likely} ; entre le {low} et le {high} une analyse indique la limite (neuf fois sur dix).",
+    NoTest = "No test of the outlet yet."
+        / "Todavía no hay ningún análisis de la salida."
+        / "Aucune analyse de la sortie pour l’instant.",
     NothingFoundOnce = "{waits} {tests} test showed nothing so far: as long as the front hasn't come no curve can tell when it will."
         / "{waits} {tests} análisis no ha mostrado nada: mientras el frente no llegue ninguna curva puede decir cuándo."
         / "{waits} {tests} analyse n’a rien montré jusqu’ici : tant que le front n’est pas arrivé, aucune courbe ne dit quand il viendra.",
