@@ -173,6 +173,7 @@ impl Material {
         let taken =
             move || self.read(|bought| Some(bought.counts()?.get(at(bought)?)?.to_string())).unwrap_or_default();
         let cost = self.cost(pack, &about(SupplyLabel::Cost, &name));
+        let lock_wrong = Held::new(false);
         let lock = typing(
             desk.turned,
             move || {
@@ -185,17 +186,20 @@ impl Material {
             move |text| {
                 let text = text.trim();
                 let count = text.parse::<u32>().ok();
-                if count.is_some() || text.is_empty() {
+                let read = count.is_some() || text.is_empty();
+                lock_wrong.set(!read);
+                if read {
                     self.supply(SupplyEdit::Lock { material: self.id.get(), pack: pack.get(), count });
                 }
             },
-            move || {
-                desk.pause();
-                desk.turned.update(|n| *n = n.wrapping_add(1));
-            },
+            move || desk.pause(),
         )
         .set("inputmode", "numeric")
+        .tells("aria-invalid", move || lock_wrong.get().then(|| "true".to_owned()))
         .set("aria-label", &about(SupplyLabel::LockAt, &name));
+        let lock_message = el("p", "entry-message")
+            .set("role", "alert")
+            .says(move || if lock_wrong.get() { desk.label(SupplyLabel::LockWrong).to_owned() } else { String::new() });
         let cell = |class: &str, label: SupplyLabel| el("td", class).set("data-name", desk.label(label));
         el("tr", "")
             .marks("packs-off", move || !offered())
@@ -203,7 +207,7 @@ impl Material {
             .kid(el("th", "").set("scope", "row").text(&name))
             .kid(cell("", SupplyLabel::Cost).kid(cost))
             .kid(cell("figure", SupplyLabel::Alone).kid(el("span", "").says(alone)))
-            .kid(cell("", SupplyLabel::LockAt).kid(lock))
+            .kid(cell("", SupplyLabel::LockAt).kid(el("div", "packs-cost").kid(lock).kid(lock_message)))
             .kid(el("td", "figure packs-taken").says(taken))
     }
 

@@ -74,7 +74,6 @@ fn about_list(desk: Desk) -> El {
         },
         move || desk.pause_list(),
     )
-    .set("maxlength", "3")
     .set("autocapitalize", "characters")
     .set("placeholder", say(PriceLabel::CurrencyHint));
     let version = move || desk.prices.list.with(|list| desk.manner().list_version(&list.catalogue));

@@ -177,7 +177,8 @@ impl Manner {
     /// A name and its value, with what the language puts between: "Cover: fine".
     #[must_use]
     pub fn named(&self, name: &str, value: &str) -> String {
-        [name, self.colon(), value].concat()
+        // A value that begins with a number would be drawn into a name that runs from right to left.
+        [&apart(name), self.colon(), value].concat()
     }
 
     /// The sign of a unit.

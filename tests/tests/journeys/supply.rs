@@ -42,7 +42,11 @@ async fn packs_by_cost(page: Page) {
     page.says("Costs least of all combinations").await;
     page.says("9 × sack, 25 kg · 27.00").await;
     // Set against it: two bags whatever else is best.
-    page.enter("Always take: Gravel 1/8 × 1/4 in, bag, 1/2 cu ft, 50 lb", "2").await;
+    let always = "Always take: Gravel 1/8 × 1/4 in, bag, 1/2 cu ft, 50 lb";
+    page.enter(always, "two").await;
+    page.says("Type a whole number of packs.").await;
+    assert_eq!(page.entered(always).await, "two");
+    page.enter(always, "2").await;
     page.says("2 × bag, 1/2 cu ft, 50 lb + 7 × sack, 25 kg · 39.00").await;
     page.press("Undo").await;
     page.says("5.00 cu ft: 9 × sack, 25 kg · 27.00").await;

@@ -7,7 +7,7 @@ use super::bill::text_or_empty;
 use super::title::{Field, TitleBlock};
 use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind};
 use crate::quote::{CopyLine, LineGroup, QuoteCopy};
-use crate::words::{Label, Manner, QuoteLabel};
+use crate::words::{Label, Manner, QuoteLabel, apart};
 
 /// A paragraph is cut into rows of about so many letters, so that none is higher than a sheet.
 const PARAGRAPH: usize = 600;
@@ -65,9 +65,10 @@ fn paper(copy: &QuoteCopy, manner: Manner, internal: bool) -> Paper {
 
 fn subtitle(copy: &QuoteCopy, manner: Manner) -> String {
     let draft = if copy.number == 0 { manner.label(QuoteLabel::DraftMark) } else { "" };
-    let parts: Vec<&str> = [draft, &copy.title, &copy.customer, &copy.site, &copy.kind]
+    let parts: Vec<_> = [draft, &copy.title, &copy.customer, &copy.site, &copy.kind]
         .into_iter()
         .filter(|part| !part.is_empty())
+        .map(apart)
         .collect();
     parts.join(" · ")
 }
@@ -85,7 +86,7 @@ fn title_block(copy: &QuoteCopy, manner: Manner, internal: bool) -> TitleBlock {
     TitleBlock {
         owner: field(manner.label(Label::SheetOwner), &copy.owner),
         signed: field(say(signed), ""),
-        title: field(manner.label(Label::SheetTitle), &[say(title), ", ", job].concat()),
+        title: field(manner.label(Label::SheetTitle), &[say(title), ", ", &apart(job)].concat()),
         document: field(manner.label(Label::Document), &[say(letters), "-", &copy.document].concat()),
         date: field(manner.label(Label::Created), &copy.day),
         revision: field(manner.label(Label::Revision), &revision),

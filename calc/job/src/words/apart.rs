@@ -22,6 +22,7 @@ pub fn apart(text: &str) -> Cow<'_, str> {
 #[cfg(test)]
 mod tests {
     use super::apart;
+    use crate::words::Manner;
 
     #[test]
     fn only_a_text_that_turns_the_direction_is_set_apart() {
@@ -31,5 +32,11 @@ mod tests {
         for turning in ["מסנן-1", "مرشح ١٢", "\u{202e}abc"] {
             assert_eq!(apart(turning), format!("\u{2068}{turning}\u{2069}"));
         }
+    }
+
+    #[test]
+    fn a_value_stays_behind_a_name_that_runs_from_right_to_left() {
+        assert_eq!(Manner::default().named("مرشح", "3 bags"), "\u{2068}مرشح\u{2069}: 3 bags");
+        assert_eq!(Manner::default().named("CF-1", "3 bags"), "CF-1: 3 bags");
     }
 }

@@ -119,6 +119,9 @@ SupplyLabel {
     PickedCount = "Picked" / "Recogido" / "Prélevé",
     ShortBy = "Short by" / "Faltan" / "Il manque",
     ShortOrInstead = "Short, or something else" / "Falta algo, u otra cosa" / "Il en manque, ou autre chose",
+    LockWrong = "Type a whole number of packs."
+        / "Escriba un número entero de envases."
+        / "Saisissez un nombre entier de conditionnements.",
     CountWrong = "Type a whole number, at most as many as are asked for."
         / "Escriba un número entero, como mucho lo que se pide."
         / "Saisissez un nombre entier, au plus ce qui est demandé.",
