@@ -20,6 +20,7 @@
 use std::rc::Rc;
 
 use leptos::prelude::*;
+use leptos::reactive::graph::{Subscriber as _, ToAnySubscriber as _};
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{Document, Element, Event, HtmlElement, HtmlInputElement, HtmlSelectElement, Node};
@@ -354,7 +355,12 @@ pub fn follow(run: impl FnMut() + 'static) {
 
 fn follow_boxed(mut run: Box<dyn FnMut()>) {
     let effect = RenderEffect::new(move |_: Option<()>| run());
-    on_cleanup(move || drop(effect));
+    on_cleanup(move || {
+        // Dropped alone it would stay in the lists of what it followed for as long as that lives.
+        let subscriber = effect.to_any_subscriber();
+        subscriber.clear_sources(&subscriber);
+        drop(effect);
+    });
 }
 
 /// A closure that several places share.
