@@ -19,8 +19,8 @@ const SLOWER: f64 = 4.0;
 const STARTS: usize = 7;
 /// How much more a thousand edits may leave than a hundred: of JavaScript's heap after it was cleared, and of wasm's memory.
 /// One page of wasm's memory has 65,536 bytes, and what may be taken back grows to its fixed length meanwhile.
-const MORE_HEAP: f64 = 1_500_000.0;
-const MORE_WASM: f64 = 2_097_152.0;
+const MORE_HEAP: f64 = 500_000.0;
+const MORE_WASM: f64 = 524_288.0;
 
 /// Notes when the page stood painted, and what memory its wasm has.
 const BEFORE: &str = "
