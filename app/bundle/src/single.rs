@@ -182,13 +182,13 @@ mod tests {
         let policy = between(&html, "Content-Security-Policy\" content=\"", "\"")[0];
         let scripts =
             [between(&html, "<script>", "</script>"), between(&html, "<script type=\"module\">", "</script>")].concat();
-        assert_eq!(scripts.len(), 4);
+        assert_eq!(scripts.len(), 5);
         let styles = between(&html, "<style>", "</style>");
         assert_eq!(styles.len(), 1);
         for text in scripts.iter().chain(&styles) {
             assert!(policy.contains(&hash(text)), "{} is not in {policy}", hash(text));
         }
-        assert_eq!(policy.matches("'sha256-").count(), 5);
+        assert_eq!(policy.matches("'sha256-").count(), 6);
         for open in ["unsafe-inline", "'unsafe-eval'", "unsafe-hashes", "'self'", "http", "*", "strict-dynamic"] {
             assert!(!policy.contains(open), "{open}");
         }
