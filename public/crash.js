@@ -15,6 +15,10 @@
   var build = "";
   var details = [];
   var shown = null;
+  var AGAIN = "bedwright-again";
+  var AGAIN_AFTER_MS = 60000;
+  var touched = false;
+  var again = false;
   var journal = {};
   var journalProblem = "the journal was not read yet";
 
@@ -52,13 +56,42 @@
     return stack.indexOf(what) < 0 ? what + "\n" + stack : stack;
   }
 
+  // An engine may stop in code that is right (DEVELOPERS.md, "Functions with many loops stay apart"). While nobody has touched
+  // the page nothing can be lost: it is loaded again, at most once a minute.
+  function loadedAgain() {
+    if (touched || shown || again) {
+      return again;
+    }
+    try {
+      if (Date.now() - Number(sessionStorage.getItem(AGAIN) || 0) < AGAIN_AFTER_MS) {
+        return false;
+      }
+      sessionStorage.setItem(AGAIN, String(Date.now()));
+    } catch (error) {
+      return false;
+    }
+    again = true;
+    window.location.reload();
+    return true;
+  }
+
+  ["pointerdown", "keydown", "input"].forEach(function (name) {
+    window.addEventListener(
+      name,
+      function () {
+        touched = true;
+      },
+      true,
+    );
+  });
+
   window.addEventListener("error", function (event) {
-    if (fromWasm(event.error)) {
+    if (fromWasm(event.error) && !loadedAgain()) {
       window.bedwrightCrash(event.error);
     }
   });
   window.addEventListener("unhandledrejection", function (event) {
-    if (fromWasm(event.reason)) {
+    if (fromWasm(event.reason) && !loadedAgain()) {
       window.bedwrightCrash(event.reason);
     }
   });
@@ -69,7 +102,7 @@
     window.addEventListener(
       name,
       function (event) {
-        if (shown) {
+        if (shown || again) {
           event.stopImmediatePropagation();
         }
       },

@@ -4,6 +4,7 @@ use serde_json::Value;
 
 use crate::axe;
 use crate::browser::{Screen, Session, visit, visit_in};
+use crate::engines::STOPS;
 use crate::filter;
 use crate::folder::Folder;
 use crate::page::{Page, Role};
@@ -99,6 +100,32 @@ async fn the_page_stops_and_refuses_in_the_persons_language() {
         assert_eq!(page.script("return document.documentElement.lang;").await, "fr");
         axe::no_barriers(&page).await;
         page.fits_its_width().await;
+    })
+    .await;
+}
+
+/// An engine that stops in right code while nobody has touched the page costs a loading, not the page; a second time it is told.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn what_stops_before_a_touch_is_loaded_again_once() {
+    let site = Site::serve();
+    visit(Screen::Phone, &site.address(), async |page: Page| {
+        page.started().await;
+        page.script("window.wentBefore = true;").await;
+        page.script(STOPS).await;
+        page.until("the page is another", "!window.wentBefore").await;
+        page.started().await;
+        page.find(Role::Button, "New job").await;
+        page.script(STOPS).await;
+        page.find(Role::Heading, "Bedwright has stopped").await;
+        page.press("Reload").await;
+        page.started().await;
+        page.press("New job").await;
+        page.find(Role::Button, "Add a vessel").await;
+        // Somebody works on it: it is told at once.
+        page.script("sessionStorage.clear();").await;
+        page.script(STOPS).await;
+        page.find(Role::Heading, "Bedwright has stopped").await;
+        page.complaints().await;
     })
     .await;
 }

@@ -104,13 +104,14 @@ async fn every_screen(engine: Engine) {
     .await;
 }
 
-/// Where the wasm stops without a word of its own, the page says what stopped it; not every engine puts that in the stack.
-async fn stops_by_itself(page: &Page) {
-    // (module (func (export "f") unreachable)), by the binary format of the WebAssembly Core Specification 5.5.
-    let stops = "const bytes = [0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 3, 2, 1, 0, 7, 5, 1, 1, 102, 0, 0, 10, 5, 1, 3, 0, 0, 11]; \
+/// Wasm that stops: (module (func (export "f") unreachable)), by the binary format of the WebAssembly Core Specification 5.5.
+pub const STOPS: &str = "const bytes = [0, 97, 115, 109, 1, 0, 0, 0, 1, 4, 1, 96, 0, 0, 3, 2, 1, 0, 7, 5, 1, 1, 102, 0, 0, 10, 5, 1, 3, 0, 0, 11]; \
         const made = new WebAssembly.Instance(new WebAssembly.Module(new Uint8Array(bytes))); \
         setTimeout(() => made.exports.f(), 0);";
-    page.script(stops).await;
+
+/// Where the wasm stops without a word of its own, the page says what stopped it; not every engine puts that in the stack.
+async fn stops_by_itself(page: &Page) {
+    page.script(STOPS).await;
     page.find(Role::Heading, "Bedwright has stopped").await;
     let told = page.script("return document.querySelector('main textarea').value;").await;
     assert!(told.as_str().unwrap().contains("RuntimeError: "), "{told}");
