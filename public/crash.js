@@ -1,7 +1,7 @@
 // The page that shows when Bedwright has stopped: plain DOM, no wasm, nothing is deleted.
 //
-// `window.bedwrightCrash(message or error)` is called by the panic hook, and from here when wasm traps without one. It shows
-// once; what comes later is added to the details. The saved jobs are read here, by script, from local storage (keys
+// `window.bedwrightCrash(message or error)` is called by the panic hook, and from here when wasm traps without one and loading
+// the page again isn't the better way. It shows once; what comes later is added to the details. The saved jobs are read here, by script, from local storage (keys
 // that start with "bedwright/") and from the journal (IndexedDB `bedwright`, store `journal`).
 //
 // The file: {format: "bedwright-rescue", version: 1, build, written, entries: {key: text}, journal: {key: value},
@@ -12,11 +12,11 @@
   var says = window.bedwrightSays;
   var PREFIX = "bedwright/";
   var JOURNAL_AT_LATEST_MS = 3000;
+  var AGAIN = "bedwright-again";
+  var AGAIN_AFTER_MS = 60000;
   var build = "";
   var details = [];
   var shown = null;
-  var AGAIN = "bedwright-again";
-  var AGAIN_AFTER_MS = 60000;
   var touched = false;
   var again = false;
   var journal = {};

@@ -16,7 +16,7 @@ use bedwright_job::{Edit, Job};
 use crate::desk::{Desk, with_bill};
 use crate::parts::live::{El, el, ticked};
 use crate::parts::signal::{Held, Kept, Worked};
-use crate::parts::typing::typing;
+use crate::parts::typing::{judged, typing};
 use crate::vessel::NumberLine;
 
 /// Less than a tenth of a litre isn't spoken of: it is what a bag holds more or less.
@@ -195,11 +195,14 @@ impl Material {
             move || desk.pause(),
         )
         .set("inputmode", "numeric")
-        .tells("aria-invalid", move || lock_wrong.get().then(|| "true".to_owned()))
         .set("aria-label", &about(SupplyLabel::LockAt, &name));
-        let lock_message = el("p", "entry-message")
-            .set("role", "alert")
-            .says(move || if lock_wrong.get() { desk.label(SupplyLabel::LockWrong).to_owned() } else { String::new() });
+        let lock =
+            judged(
+                lock,
+                move || {
+                    if lock_wrong.get() { desk.label(SupplyLabel::LockWrong).to_owned() } else { String::new() }
+                },
+            );
         let cell = |class: &str, label: SupplyLabel| el("td", class).set("data-name", desk.label(label));
         el("tr", "")
             .marks("packs-off", move || !offered())
@@ -207,7 +210,7 @@ impl Material {
             .kid(el("th", "").set("scope", "row").text(&name))
             .kid(cell("", SupplyLabel::Cost).kid(cost))
             .kid(cell("figure", SupplyLabel::Alone).kid(el("span", "").says(alone)))
-            .kid(cell("", SupplyLabel::LockAt).kid(el("div", "packs-cost").kid(lock).kid(lock_message)))
+            .kid(cell("", SupplyLabel::LockAt).kid(el("div", "packs-cost").kids(lock.to_vec())))
             .kid(el("td", "figure packs-taken").says(taken))
     }
 
@@ -232,13 +235,9 @@ impl Material {
             typing(desk.turned, move || desk.of_job(|job| known(job).unwrap_or_default()), put, move || desk.pause())
                 .set("inputmode", "decimal")
                 .set("aria-label", name)
-                .set("placeholder", desk.label(SupplyLabel::NoCost))
-                .tells("aria-invalid", move || wrong.get().map(|_| "true".to_owned()));
-        el("div", "packs-cost").kid(input).kid(
-            el("p", "entry-message")
-                .set("role", "alert")
-                .says(move || wrong.get().map(|fault| manner.amount_fault(fault)).unwrap_or_default()),
-        )
+                .set("placeholder", desk.label(SupplyLabel::NoCost));
+        let told = move || wrong.get().map(|fault| manner.amount_fault(fault)).unwrap_or_default();
+        el("div", "packs-cost").kids(judged(input, told).to_vec())
     }
 
     /// What is left in opened packs.

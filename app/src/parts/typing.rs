@@ -1,10 +1,12 @@
 //! A field of plain text. What stands in it is never changed while somebody types.
 
+use std::rc::Rc;
+
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlInputElement;
 
-use super::live::{El, el, follow, value_of};
+use super::live::{El, Shared, el, follow, value_of};
 use super::signal::Held;
 
 /// A field: its text set only when `turned` counts up; told at every change, and when it is left.
@@ -46,6 +48,14 @@ fn boxed(
         }
     });
     field.on("input", move |event| write(value_of(&event))).on("blur", move |_| leave())
+}
+
+/// A field, and below it what is wrong with what it holds; nothing while it reads.
+pub fn judged(field: El, wrong: impl Fn() -> String + 'static) -> [El; 2] {
+    let wrong: Shared<String> = Rc::new(wrong);
+    let marked = wrong.clone();
+    let field = field.tells("aria-invalid", move || (!marked().is_empty()).then(|| "true".to_owned()));
+    [field, el("p", "entry-message").set("role", "alert").says(move || wrong())]
 }
 
 /// A field of text with its name beside it.

@@ -11,7 +11,7 @@ use leptos::prelude::*;
 use crate::desk::Desk;
 use crate::parts::live::{El, el, ticked};
 use crate::parts::signal::{Held, Kept, Worked};
-use crate::parts::typing::typing;
+use crate::parts::typing::{judged, typing};
 
 /// One line among all of them.
 #[derive(Clone, Copy)]
@@ -150,14 +150,14 @@ impl Line {
         )
         .set("inputmode", "numeric")
         .holds("disabled", move || self.frozen())
-        .tells("aria-invalid", move || wrong.get().then(|| "true".to_owned()))
         .tells("aria-label", move || self.read(|row| Some([said, ": ", &row.item].concat())));
-        let count = el("label", "pick-text").kid(el("span", "pick-text-label").text(said)).kid(count);
         let told = move || if wrong.get() { desk.label(SupplyLabel::CountWrong).to_owned() } else { String::new() };
+        let [count, told] = judged(count, told);
+        let count = el("label", "pick-text").kid(el("span", "pick-text-label").text(said)).kid(count);
         el("details", "pick-short")
             .kid(el("summary", "").text(desk.label(SupplyLabel::ShortOrInstead)))
             .kid(el("div", "pick-short-texts").kid(count).kid(self.taken(TakenField::Instead, SupplyLabel::Instead)))
-            .kid(el("p", "entry-message").set("role", "alert").says(told))
+            .kid(told)
     }
 
     /// A text of what the shelf gave.

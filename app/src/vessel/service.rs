@@ -72,9 +72,8 @@ fn lines(part: El, desk: Desk, water: Water, shown: &'static [(Label, Reads)]) -
 /// Flow per area, contact time, bed volumes, pressure lost.
 pub fn service(desk: Desk, water: Water) -> El {
     let told = move || {
-        let waits = with_water(water, |water| match water {
+        let waits = with_water(water, |water| match water.filter(|water| water.bed.is_some()) {
             None => Some(Label::WaterWaits),
-            Some(water) if water.bed.is_none() => Some(Label::WaterWaits),
             Some(water) => usual(water).is_none().then_some(Label::NoServiceFlow),
         });
         waits.map_or(String::new(), |waits| desk.label(waits).to_owned())

@@ -24,7 +24,7 @@ pub mod travel;
 mod verdict;
 mod window;
 
-pub use apart::apart;
+pub use apart::{apart, side_by_side};
 use label::field::SurveyHint;
 pub use label::life::LifeLabel;
 pub use label::loading::LoadingLabel;

@@ -27,6 +27,8 @@ async fn search(page: &Page, words: &str) {
 
 /// The rows that are shown, as they can be read.
 async fn rows(page: &Page) -> Vec<String> {
+    // A row that came just now has no text to read before the frame that finds it in sight (`content-visibility`).
+    page.settled().await;
     let rows = page
         .script("return [...document.querySelectorAll('.price-head')].map((e) => e.innerText.replace(/\\s+/g, ' '));")
         .await;

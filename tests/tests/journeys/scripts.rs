@@ -34,7 +34,6 @@ async fn names_in_every_script_go_through_job_vessel_paper_and_file_letter_for_l
     visit(Screen::Phone, &site.address(), async |page: Page| {
         page.started().await;
         page.press("New job").await;
-        let tags = "Tags";
         // A key for each sign is more than a keyboard has: put in as a keypad of signs does.
         let put = async |field: &str, text: &str| {
             page.find(Role::Textbox, field).await.focus().await.unwrap();
@@ -47,11 +46,11 @@ async fn names_in_every_script_go_through_job_vessel_paper_and_file_letter_for_l
         let job = page.fragment().await;
         page.press("Add a vessel").await;
         page.find(Role::Heading, "Layers").await;
-        put(tags, TAG).await;
+        put("Tags", TAG).await;
         page.enter("Nominal size", "12x52").await;
         page.fits_its_width().await;
         page.reload().await;
-        assert_eq!(page.entered(tags).await, TAG);
+        assert_eq!(page.entered("Tags").await, TAG);
         page.open(&job).await;
         assert_eq!(
             (page.entered("Job").await, page.entered("Customer").await),

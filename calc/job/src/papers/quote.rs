@@ -7,7 +7,7 @@ use super::bill::text_or_empty;
 use super::title::{Field, TitleBlock};
 use super::{Align, Cell, Column, Paper, PaperKind, Row, RowKind};
 use crate::quote::{CopyLine, LineGroup, QuoteCopy};
-use crate::words::{Label, Manner, QuoteLabel, apart};
+use crate::words::{Label, Manner, QuoteLabel, apart, side_by_side};
 
 /// A paragraph is cut into rows of about so many letters, so that none is higher than a sheet.
 const PARAGRAPH: usize = 600;
@@ -65,12 +65,7 @@ fn paper(copy: &QuoteCopy, manner: Manner, internal: bool) -> Paper {
 
 fn subtitle(copy: &QuoteCopy, manner: Manner) -> String {
     let draft = if copy.number == 0 { manner.label(QuoteLabel::DraftMark) } else { "" };
-    let parts: Vec<_> = [draft, &copy.title, &copy.customer, &copy.site, &copy.kind]
-        .into_iter()
-        .filter(|part| !part.is_empty())
-        .map(apart)
-        .collect();
-    parts.join(" · ")
+    side_by_side(&[draft, &copy.title, &copy.customer, &copy.site, &copy.kind])
 }
 
 fn title_block(copy: &QuoteCopy, manner: Manner, internal: bool) -> TitleBlock {

@@ -1,11 +1,9 @@
 //! The title block.
 
-use std::borrow::Cow;
-
 use super::PaperKind;
 use crate::job::Job;
 use crate::picked::{Step, steps_of};
-use crate::words::{CardLabel, CareLabel, DrawingLabel, Label, LoadingLabel, Manner, SupplyLabel, apart};
+use crate::words::{CardLabel, CareLabel, DrawingLabel, Label, LoadingLabel, Manner, SupplyLabel, apart, side_by_side};
 
 /// One field of a title block.
 #[derive(Clone, Debug, PartialEq)]
@@ -58,13 +56,10 @@ pub(super) fn subtitle(job: &Job, manner: Manner) -> String {
     let head = &job.head.body;
     let kind = manner.label(crate::words::choices::kind(head.kind));
     let title = job_title(job, manner);
-    let mut parts: Vec<Cow<str>> = [title.as_str(), head.customer.trim(), head.site.trim(), kind]
-        .into_iter()
-        .filter(|part| !part.is_empty())
-        .map(apart)
-        .collect();
+    let mut parts = vec![title.as_str(), head.customer.trim(), head.site.trim(), kind];
+    parts.retain(|part| !part.is_empty());
     parts.dedup();
-    parts.join(" · ")
+    side_by_side(&parts)
 }
 
 /// The lines beside the title block.

@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 use super::copy::{CopyLine, QuoteCopy};
 use super::exact::decimal_text;
 use crate::sections::quote::standing_id;
-use crate::words::{Manner, QuoteLabel, apart};
+use crate::words::{Manner, QuoteLabel, side_by_side};
 
 /// The columns of the file for the books, in their order; they stay as they are. Amounts have a decimal point and no
 /// groups, days are as `2026-11-24`; a cell that isn't known is empty.
@@ -138,12 +138,7 @@ pub fn summary(copy: &QuoteCopy, manner: Manner) -> String {
         [say(QuoteLabel::RevisionWord), " ", &copy.number.to_string(), ", ", &copy.day].concat()
     };
     out.push([say(QuoteLabel::Quote), " ", say(QuoteLabel::Letters), "-", &copy.document, ", ", &standing].concat());
-    let about: Vec<_> = [copy.title.as_str(), &copy.customer, &copy.site, &copy.kind]
-        .into_iter()
-        .filter(|part| !part.is_empty())
-        .map(apart)
-        .collect();
-    out.push(about.join(" · "));
+    out.push(side_by_side(&[&copy.title, &copy.customer, &copy.site, &copy.kind]));
     if !copy.owner.is_empty() {
         out.push(copy.owner.clone());
     }

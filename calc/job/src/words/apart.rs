@@ -19,6 +19,13 @@ pub fn apart(text: &str) -> Cow<'_, str> {
     if text.chars().any(turns) { Cow::Owned([MARKS[0], text, MARKS[1]].concat()) } else { Cow::Borrowed(text) }
 }
 
+/// Texts of somebody's own in one line, each set apart; what is empty is left out.
+#[must_use]
+pub fn side_by_side(texts: &[&str]) -> String {
+    let texts: Vec<_> = texts.iter().copied().filter(|text| !text.is_empty()).map(apart).collect();
+    texts.join(" · ")
+}
+
 #[cfg(test)]
 mod tests {
     use super::apart;
